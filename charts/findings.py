@@ -1,0 +1,172 @@
+"""What an importer has to say: questions, errors and notes, each with a code and a place.
+
+Bad input is a finding, collected and never raised. The sentence of a finding is made from its
+code and values by ``charts.wording``; nothing here speaks.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass, field
+from decimal import Decimal
+from enum import StrEnum
+from types import MappingProxyType
+from typing import Final
+
+
+class Level(StrEnum):
+    """How much a finding weighs.
+
+    A question must be answered by a person before the value is used without a mark; an error
+    could not be read at all; a note only tells.
+    """
+
+    QUESTION = "question"
+    ERROR = "error"
+    NOTE = "note"
+
+
+_QUESTIONS: Final = [
+    "unit-missing",
+    "units-disagree",
+    "heading-two-readings",
+    "heading-unknown",
+    "laid-flat",
+    "basis-doubtful",
+    "was-a-date",
+    "impossible",
+    "order-broken",
+    "step-broken",
+    "columns-shifted",
+    "units-swapped",
+    "rotated",
+    "label-repeated",
+    "label-mistyped",
+    "separator-lost",
+    "double-range",
+    "feet-or-range",
+    "blank-inside",
+    "text-order",
+    "no-table",
+    "column-unused",
+]
+_NOTES: Final = [
+    "single-values",
+    "border-shared",
+    "overlap",
+    "gap",
+    "unit-extended",
+    "cell-unit-beats-heading",
+    "row-repeated",
+    "hidden-left-out",
+    "label-key-chosen",
+    "second-axis",
+    "merged-shared",
+    "tolerance-kept",
+    "rounding-between-units",
+    "not-a-chart",
+]
+_ERRORS: Final = [
+    "not-what-it-says",
+    "empty-file",
+    "truncated",
+    "locked",
+    "too-large",
+    "picture",
+    "unreadable",
+    "format-newer",
+    "formula-without-value",
+]
+
+LEVELS: Final[Mapping[str, Level]] = MappingProxyType(
+    dict.fromkeys(_QUESTIONS, Level.QUESTION)
+    | dict.fromkeys(_NOTES, Level.NOTE)
+    | dict.fromkeys(_ERRORS, Level.ERROR)
+)
+
+DANGER: Final[Mapping[str, int]] = MappingProxyType(
+    {
+        code: rank
+        for rank, code in enumerate(
+            (
+                "unit-missing",
+                "units-swapped",
+                "units-disagree",
+                "laid-flat",
+                "basis-doubtful",
+                "rotated",
+                "columns-shifted",
+                "order-broken",
+                "impossible",
+                "heading-two-readings",
+            )
+        )
+    }
+)
+"""Questions that can turn a right size into a wrong one, most dangerous first."""
+
+
+@dataclass(frozen=True, slots=True)
+class Candidate:
+    """One way to read what was asked about, figures in the canonical unit (cm, kg, years)."""
+
+    text: str
+    unit: str | None = None
+    low: Decimal | None = None
+    high: Decimal | None = None
+    value: Decimal | None = None
+    why: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class Finding:
+    """One question, error or note about one place of a source.
+
+    ``values`` fills the sentence of ``code``; ``candidates`` are the readings a person may take.
+    """
+
+    id: str
+    code: str
+    place: str
+    values: Mapping[str, str] = field(default_factory=dict)
+    candidates: tuple[Candidate, ...] = ()
+
+    @property
+    def level(self) -> Level:
+        """Question, error or note, fixed by the code."""
+        return LEVELS[self.code]
+
+
+class FindingLog:
+    """Collects the findings of one file; equal questions (same code and key) become one."""
+
+    def __init__(self) -> None:
+        self._findings: dict[tuple[str, str], Finding] = {}
+
+    def add(
+        self,
+        code: str,
+        place: str,
+        *,
+        key: str | None = None,
+        candidates: tuple[Candidate, ...] = (),
+        **values: str,
+    ) -> str:
+        """Record a finding and return its id, to be listed at every value it bears on.
+
+        ``key`` names the thing asked about (a column, a chart); without one, the place does.
+        A second call with the same code and key returns the first id and changes nothing.
+        Raises KeyError for a code that is not in the catalogue.
+        """
+        if code not in LEVELS:
+            raise KeyError(code)
+        at = (code, place if key is None else key)
+        if at not in self._findings:
+            ident = f"f{len(self._findings) + 1}"
+            self._findings[at] = Finding(ident, code, place, MappingProxyType(values), candidates)
+        return self._findings[at].id
+
+    @property
+    def findings(self) -> tuple[Finding, ...]:
+        """Everything recorded, in the order it was found."""
+        return tuple(self._findings.values())

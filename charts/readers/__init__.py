@@ -1,0 +1,1 @@
+"""Sources to sheets. One file per kind of source; a source is claimed by its content."""

@@ -1,0 +1,1 @@
+"""One schema back to paper: workbook and delimited text."""

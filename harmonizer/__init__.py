@@ -1,0 +1,1 @@
+"""Riders against charts: margins, verdicts, reasons. No window."""

@@ -1,0 +1,1 @@
+"""The faces of the product: the window and the command line. The one place Qt is imported."""

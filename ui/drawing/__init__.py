@@ -1,0 +1,1 @@
+"""Geometry without Qt, and one painter for screen, print and PDF."""
