@@ -1,0 +1,71 @@
+"""What a reader is: how sure it is of a source, and how it turns it into sheets.
+
+A reader is one module of this package that holds a ``READER``; the registry finds it by itself.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import dataclass
+from enum import IntEnum
+from functools import cached_property
+from typing import Final
+
+from charts.findings import FindingLog
+from charts.readers.text_encoding import Decoded, decoded
+from charts.sheet import Sheet
+
+MEGABYTE: Final = 1024 * 1024
+LARGEST_FILE: Final = 40 * MEGABYTE
+"""Bytes of a file. Size charts with photographs in them reach about 20 MB."""
+LARGEST_TEXT: Final = 6 * MEGABYTE
+"""Bytes of a text source; a saved page with its pictures in line reaches some MB."""
+MOST_CELLS: Final = 60_000
+"""Filled cells of a sheet. A chart has some hundreds, a price list some tens of thousands."""
+
+
+class Claim(IntEnum):
+    """How sure a reader is that a source is of its kind. The surest reader takes it."""
+
+    NONE = 0
+    LEFTOVER = 1  # anything nobody else wants
+    LIKELY = 2  # looks like it
+    CERTAIN = 3  # carries its mark
+
+
+class Source:
+    """One file or one pasted text, before anybody knows what it is.
+
+    Attributes:
+        data: the bytes as they came.
+        name: the file's name, "-" for pasted text.
+    """
+
+    def __init__(self, data: bytes, name: str) -> None:
+        self.data = data
+        self.name = name
+
+    @property
+    def ending(self) -> str:
+        """The ending of the name in lower case without its dot, "" when there is none."""
+        _, dot, ending = self.name.rpartition(".")
+        return ending.lower() if dot else ""
+
+    @cached_property
+    def decoded(self) -> Decoded | None:
+        """The text of the bytes and how it was found; None when they are no text."""
+        return decoded(self.data)
+
+    @property
+    def text(self) -> str:
+        """The text of the bytes, "" when they are no text."""
+        return self.decoded.text if self.decoded is not None else ""
+
+
+@dataclass(frozen=True, slots=True)
+class Reader:
+    """One kind of source. ``claims`` looks at the content; ``open`` never raises on bad input."""
+
+    kind: str
+    claims: Callable[[Source], Claim]
+    open: Callable[[Source, FindingLog], tuple[Sheet, ...]]
