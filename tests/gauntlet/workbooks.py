@@ -2,7 +2,7 @@
 
 ``WORKBOOKS`` holds a builder for each name of a ``NAME.expected.json`` whose source is
 ``NAME.xlsx``. To look at them in a spreadsheet program:
-``python -m tests.gauntlet.workbooks FOLDER``.
+``python tests/gauntlet/workbooks.py FOLDER``.
 """
 
 from __future__ import annotations
@@ -19,6 +19,7 @@ from openpyxl.comments import Comment
 from openpyxl.worksheet.worksheet import Worksheet
 
 Value = str | int | float | datetime | None
+Rows = Sequence[Sequence[Value]]
 Builder = Callable[[], Workbook]
 WORKBOOKS: Final[dict[str, Builder]] = {}
 
@@ -38,8 +39,8 @@ def _named(name: str) -> Callable[[Builder], Builder]:
     return keep
 
 
-def _sheet(book: Workbook, title: str, rows: Sequence[Sequence[Value]] = ()) -> Worksheet:
-    sheet = book.create_sheet(title)
+def _sheet(book: Workbook, title: str, rows: Rows = ()) -> Worksheet:
+    sheet: Worksheet = book.create_sheet(title)
     for row in rows:
         sheet.append(list(row))
     return sheet
@@ -68,7 +69,7 @@ def _comment(sheet: Worksheet, reference: str, text: str) -> None:
 @_named("06_number_format")
 def _number_format() -> Workbook:
     book = _book()
-    rows = [
+    rows: Rows = [
         ["Airvests - body measures"],
         [],
         ["Size", "Chest", "Waist", "Back length"],
@@ -99,7 +100,7 @@ def _sheet_bands() -> Workbook:
 @_named("24_dates")
 def _dates() -> Workbook:
     book = _book()
-    rows = [
+    rows: Rows = [
         ["Size", "Age (years)", "Height (cm)", "Chest (cm)"],
         ["XXS", _day(6, 4), "104-116", "56-60"],
         ["XS", _day(8, 6), "116-128", "60-66"],
