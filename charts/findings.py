@@ -65,6 +65,7 @@ _NOTES: Final = [
     "tolerance-kept",
     "rounding-between-units",
     "not-a-chart",
+    "text-repaired",
 ]
 _ERRORS: Final = [
     "not-what-it-says",

@@ -27,9 +27,12 @@ class Cell:
     r"""One cell: the text a person sees, and what the source stored behind it.
 
     ``text`` is as printed (a number format applied, line breaks kept as ``\\n``). ``stored`` is
-    the value of a typed source, with numbers as exact decimals; text sources leave it None.
+    the value of a typed source, with numbers as exact decimals and the noise of floating point
+    taken out; text sources leave it None. ``number_format`` is the source's own format code.
     ``shared_from`` is the (row, column) of the merged area's first cell when this cell only
-    repeats it. ``heading`` marks a cell that the source itself declares a heading.
+    repeats it. ``heading`` marks a cell that the source itself declares a heading. ``struck``
+    says that the source crosses out this text or a part of it; a crossed-out part is left out
+    of ``text`` when something else remains.
     """
 
     text: str
@@ -47,11 +50,14 @@ class Sheet:
     """A rectangle of cells with the words around it.
 
     Rows and columns count from 0 and are the source's own, so a place is never shifted;
-    ``cells`` holds the filled ones only.
+    ``cells`` holds the filled ones only. One stray cell can make ``rows`` a million: go over
+    ``filled_rows``, never over ``range(rows)``.
     ``name`` is what the person sees ("Women", "table 2", "page 3"). ``context`` are titles,
     headings and captions that stand before the table in the source, outermost first; ``notes``
     are sentences that stand after or beside it. Hidden rows and columns are left out of
-    ``cells`` and listed here by their 0-based numbers.
+    ``cells`` and listed here by their 0-based numbers. ``hidden`` marks a table that a page keeps
+    out of sight until a switch is pressed. ``line_of_row`` gives the source's 1-based line of a
+    row where the two differ, ``line_of_cell`` the line of a single cell.
     """
 
     name: str
@@ -66,6 +72,22 @@ class Sheet:
     hidden: bool = False
     comments: Mapping[tuple[int, int], str] = field(default_factory=dict)
     line_of_row: Mapping[int, int] = field(default_factory=dict)
+    line_of_cell: Mapping[tuple[int, int], int] = field(default_factory=dict)
+    _by_row: Mapping[int, tuple[tuple[int, Cell], ...]] = field(
+        init=False, repr=False, compare=False
+    )
+
+    def __post_init__(self) -> None:
+        by_row: dict[int, list[tuple[int, Cell]]] = {}
+        for row, column in sorted(self.cells):
+            by_row.setdefault(row, []).append((column, self.cells[row, column]))
+        frozen = {row: tuple(cells) for row, cells in by_row.items()}
+        object.__setattr__(self, "_by_row", frozen)
+
+    @property
+    def filled_rows(self) -> tuple[int, ...]:
+        """The rows that hold a cell, from top to bottom."""
+        return tuple(self._by_row)
 
     def text(self, row: int, column: int) -> str:
         """The printed text at (row, column), "" where nothing stands."""
@@ -74,15 +96,13 @@ class Sheet:
 
     def row(self, row: int) -> Iterator[tuple[int, Cell]]:
         """The filled cells of one row as (column, cell), from left to right."""
-        for column in range(self.columns):
-            cell = self.cells.get((row, column))
-            if cell is not None:
-                yield column, cell
+        yield from self._by_row.get(row, ())
 
     def place(self, row: int, column: int) -> str:
         """The cell's place as a person writes it: ``Women!C4``, ``C4``, ``line 12``."""
         if self.addressing is Addressing.LINE:
-            return f"line {self.line_of_row.get(row, row + 1)}"
+            line = self.line_of_cell.get((row, column))
+            return f"line {line or self.line_of_row.get(row, row + 1)}"
         return self._prefixed(f"{column_letters(column)}{row + 1}")
 
     def area(self, first: tuple[int, int], last: tuple[int, int]) -> str:
