@@ -1,1 +1,1 @@
-"""Geometry without Qt, and one painter for screen, print and PDF."""
+"""Pictures: geometry computed as numbers, painted by one function for screen, print and PDF."""

@@ -1,0 +1,233 @@
+"""One cell of the table as numbers: bars, caps, gaps and arrows on the rider's tape. No Qt.
+
+The state is told by the shape where the rider's line meets the best size's bar: inside the bar
+runs through; at the edge it has a thick cap on that side; outside there is a gap; a vest too long
+has a notched bar; beyond the tape an arrow stands instead of a bar.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from enum import StrEnum
+from typing import Final
+
+from ui.drawing.scale import Scale
+
+
+class Side(StrEnum):
+    """Left is the low end of a range, right the high end."""
+
+    LEFT = "left"
+    RIGHT = "right"
+
+
+class Crossing(StrEnum):
+    """How the rider's line meets the best size."""
+
+    INSIDE = "inside"
+    EDGE = "edge"
+    OUTSIDE = "outside"
+    TOO_LONG = "too_long"
+    UNCHECKED = "unchecked"
+
+
+class End(StrEnum):
+    """How a bar ends: at a figure, fading where the chart gives none, or cut by the tape's end."""
+
+    FIRM = "firm"
+    FADING = "fading"
+    CUT = "cut"
+
+
+@dataclass(frozen=True, slots=True)
+class SizeSpan:
+    """One size of the model in one dimension; ``low_cm`` or ``high_cm`` None is an open end.
+
+    ``assumed``: a definition or basis the chart does not give. ``questioned``: a question about
+    this value is open.
+    """
+
+    label: str
+    low_cm: float | None
+    high_cm: float | None
+    best: bool = False
+    assumed: bool = False
+    questioned: bool = False
+
+
+@dataclass(frozen=True, slots=True)
+class Bar:
+    """One size on the tape, in pixels. Lane 0 is the best size's, 1 and 2 are the others'."""
+
+    left: float
+    right: float
+    left_end: End
+    right_end: End
+    lane: int
+    label: str
+    best: bool
+    assumed: bool
+    questioned: bool
+    notched: bool = False
+    cap: Side | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Gap:
+    """The stretch between the rider (or the winter end) and the best size, in pixels and cm."""
+
+    left: float
+    right: float
+    distance_cm: float
+
+
+@dataclass(frozen=True, slots=True)
+class Arrow:
+    """The best size lies wholly beyond the tape on ``side``, ``distance_cm`` from the rider."""
+
+    side: Side
+    distance_cm: float
+
+
+@dataclass(frozen=True, slots=True)
+class TapePicture:
+    """All that is drawn in one cell. ``winter`` is None where no layers go underneath."""
+
+    rider: float
+    winter: float | None
+    bars: tuple[Bar, ...]
+    gap: Gap | None
+    arrow: Arrow | None
+    crossing: Crossing
+
+
+_TOUCHING_CM: Final = 1e-4
+
+
+@dataclass(frozen=True, slots=True)
+class _Meeting:
+    crossing: Crossing
+    winter_cm: float
+    cap: Side | None
+
+
+def picture(
+    scale: Scale,
+    spans: Sequence[SizeSpan],
+    crossing: Crossing,
+    *,
+    layers_cm: float = 0.0,
+    cap: Side | None = None,
+) -> TapePicture:
+    """The picture of one model's sizes on one tape; the rider stands at the scale's centre.
+
+    ``layers_cm`` is what winter layers add to the reading, 0 where none go underneath. ``cap``
+    names the side that makes the state an edge; without it the side with less left has the cap.
+    """
+    best = next((span for span in spans if span.best), None)
+    winter_cm = scale.centre_cm + layers_cm
+    gap_cm = _gap(best, scale.centre_cm, winter_cm) if best else None
+    arrow = _arrow(best, gap_cm, scale) if best and gap_cm else None
+    return TapePicture(
+        rider=scale.centre,
+        winter=scale.x(winter_cm) if layers_cm > 0 else None,
+        bars=_bars(scale, spans, _Meeting(crossing, winter_cm, cap)),
+        gap=None if arrow else _drawn_gap(gap_cm, scale),
+        arrow=arrow,
+        crossing=crossing,
+    )
+
+
+def _gap(span: SizeSpan, rider_cm: float, winter_cm: float) -> tuple[float, float] | None:
+    """The stretch in cm from the rider to the nearer end of ``span``; the larger one counts."""
+    loose = span.low_cm - rider_cm if span.low_cm is not None else 0.0
+    tight = winter_cm - span.high_cm if span.high_cm is not None else 0.0
+    if max(loose, tight) <= _TOUCHING_CM:
+        return None
+    if loose >= tight:
+        return rider_cm, rider_cm + loose
+    return winter_cm - tight, winter_cm
+
+
+def _arrow(span: SizeSpan, gap_cm: tuple[float, float], scale: Scale) -> Arrow | None:
+    distance = gap_cm[1] - gap_cm[0]
+    if span.low_cm is not None and span.low_cm >= scale.high_cm:
+        return Arrow(Side.RIGHT, distance)
+    if span.high_cm is not None and span.high_cm <= scale.low_cm:
+        return Arrow(Side.LEFT, distance)
+    return None
+
+
+def _drawn_gap(gap_cm: tuple[float, float] | None, scale: Scale) -> Gap | None:
+    if gap_cm is None:
+        return None
+    left, right = (scale.x(value) for value in gap_cm)
+    return Gap(left, right, gap_cm[1] - gap_cm[0])
+
+
+def _bars(scale: Scale, spans: Sequence[SizeSpan], meeting: _Meeting) -> tuple[Bar, ...]:
+    bars: list[Bar] = []
+    reached = [float("-inf"), float("-inf")]
+    for span in sorted(spans, key=_low_end):
+        stretch = _stretch(span, scale)
+        if stretch is None:
+            continue
+        lane = 0
+        if not span.best:
+            lane = 1 if stretch[0] > reached[0] or reached[0] <= reached[1] else 2
+            reached[lane - 1] = stretch[1]
+        bars.append(_bar(span, stretch, lane, scale, meeting))
+    return tuple(sorted(bars, key=lambda bar: bar.best))
+
+
+def _bar(
+    span: SizeSpan,
+    stretch: tuple[float, float],
+    lane: int,
+    scale: Scale,
+    meeting: _Meeting,
+) -> Bar:
+    capped = span.best and meeting.crossing is Crossing.EDGE
+    return Bar(
+        left=stretch[0],
+        right=stretch[1],
+        left_end=_end(span.low_cm, span.low_cm is not None and span.low_cm < scale.low_cm),
+        right_end=_end(span.high_cm, span.high_cm is not None and span.high_cm > scale.high_cm),
+        lane=lane,
+        label=span.label,
+        best=span.best,
+        assumed=span.assumed,
+        questioned=span.questioned,
+        notched=span.best and meeting.crossing is Crossing.TOO_LONG,
+        cap=(meeting.cap or _cap(span, scale.centre_cm, meeting.winter_cm)) if capped else None,
+    )
+
+
+def _low_end(span: SizeSpan) -> tuple[float, float]:
+    low = float("-inf") if span.low_cm is None else span.low_cm
+    return low, float("inf") if span.high_cm is None else span.high_cm
+
+
+def _stretch(span: SizeSpan, scale: Scale) -> tuple[float, float] | None:
+    """The part of ``span`` on the tape in pixels, None where nothing of it is."""
+    if span.low_cm is None and span.high_cm is None:
+        return None
+    low = scale.low_cm if span.low_cm is None else max(span.low_cm, scale.low_cm)
+    high = scale.high_cm if span.high_cm is None else min(span.high_cm, scale.high_cm)
+    return (scale.x(low), scale.x(high)) if low < high else None
+
+
+def _end(value_cm: float | None, beyond: bool) -> End:
+    if value_cm is None:
+        return End.FADING
+    return End.CUT if beyond else End.FIRM
+
+
+def _cap(span: SizeSpan, rider_cm: float, winter_cm: float) -> Side | None:
+    """The side with less left; None where both ends are open."""
+    below = float("inf") if span.low_cm is None else rider_cm - span.low_cm
+    above = float("inf") if span.high_cm is None else span.high_cm - winter_cm
+    if below == above == float("inf"):
+        return None
+    return Side.LEFT if below <= above else Side.RIGHT

@@ -1,0 +1,226 @@
+"""Paints one cell's picture. The same function serves the screen, print and PDF."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import Final
+
+from PySide6.QtCore import QLineF, QPointF, QRectF, Qt
+from PySide6.QtGui import QBrush, QColor, QLinearGradient, QPainter, QPainterPath, QPen, QPolygonF
+
+from ui.drawing.row_shape import RowShape
+from ui.drawing.scale import Scale
+from ui.drawing.tape import Arrow, Bar, End, Gap, Side, TapePicture
+from ui.theme import Ink, Theme
+
+_FADE: Final = 26.0
+_NOTCH: Final = 6.0
+_WASH: Final = 0.34  # how much of its colour an assumed size keeps inside
+_LAYERS_ALPHA: Final = 26
+
+
+@dataclass(frozen=True, slots=True)
+class Inks:
+    """The colours of one theme as Qt wants them, made once."""
+
+    by_ink: dict[Ink, QColor]
+
+    def __getitem__(self, ink: Ink) -> QColor:
+        return self.by_ink[ink]
+
+
+def inks(theme: Theme) -> Inks:
+    """The colours of ``theme``."""
+    return Inks({ink: QColor(theme.colour(ink)) for ink in Ink})
+
+
+def mixed(colour: QColor, ground: QColor, share: float) -> QColor:
+    """``share`` of ``colour`` over ``ground``, opaque, so that print and screen agree."""
+    parts = (
+        (colour.red(), ground.red()),
+        (colour.green(), ground.green()),
+        (colour.blue(), ground.blue()),
+    )
+    return QColor(*(round(a * share + b * (1 - share)) for a, b in parts))
+
+
+@dataclass(frozen=True, slots=True)
+class TapePainter:
+    """Paints pictures of one theme and row shape; ``ground`` is what lies behind the row."""
+
+    colours: Inks
+    shape: RowShape
+    ground: Ink = Ink.GROUND
+
+    def paint(
+        self, painter: QPainter, top: float, scale: Scale, drawn: TapePicture, ink: Ink
+    ) -> None:
+        """One cell whose row starts at ``top``: bars, the rider's line, then what tells the state.
+
+        Caps and gaps come after the line's halo, so that a rider right at the end hides neither.
+        """
+        painter.setRenderHint(QPainter.RenderHint.Antialiasing, True)
+        if drawn.winter is not None:
+            self._paint_layers(painter, top, drawn.rider, drawn.winter)
+        for bar in drawn.bars:
+            self._paint_bar(painter, top, bar, self.colours[ink if bar.best else Ink.OTHER])
+        self._paint_halo(painter, drawn.rider, top, self.shape.height)
+        for bar in drawn.bars:
+            if bar.best:
+                self._paint_ends(painter, top, bar, self.colours[ink])
+        if drawn.gap is not None:
+            self._paint_gap(painter, top, drawn.gap, self.colours[ink])
+        if drawn.arrow is not None:
+            self._paint_arrow(painter, top, drawn.arrow, scale, self.colours[ink])
+        self._paint_core(painter, drawn.rider, top, self.shape.height)
+        if drawn.winter is not None:
+            self._paint_winter(painter, drawn.winter, top)
+
+    def paint_line(self, painter: QPainter, x: float, top: float, height: float) -> None:
+        """The rider's line alone, where it passes a row without a picture."""
+        painter.setRenderHint(QPainter.RenderHint.Antialiasing, True)
+        self._paint_halo(painter, x, top, height)
+        self._paint_core(painter, x, top, height)
+
+    def _paint_halo(self, painter: QPainter, x: float, top: float, height: float) -> None:
+        wide = 4.4 * self.shape.unit
+        painter.fillRect(QRectF(x - wide / 2, top, wide, height), self._halo())
+
+    def _paint_core(self, painter: QPainter, x: float, top: float, height: float) -> None:
+        wide = 1.6 * self.shape.unit
+        painter.fillRect(QRectF(x - wide / 2, top, wide, height), self.colours[Ink.RIDER])
+
+    def _paint_arrow(
+        self, painter: QPainter, top: float, arrow: Arrow, scale: Scale, colour: QColor
+    ) -> None:
+        """An arrow at the tape's end instead of a bar that lies beyond it."""
+        unit, y = self.shape.unit, top + self.shape.lanes[0]
+        tip, sign = (scale.right, -1.0) if arrow.side is Side.RIGHT else (scale.left, 1.0)
+        painter.setPen(QPen(colour, 2.0 * unit))
+        painter.drawLine(QLineF(tip + sign * 20 * unit, y, tip + sign * 5 * unit, y))
+        back = tip + sign * 8 * unit
+        head = [QPointF(tip, y), QPointF(back, y - 5 * unit), QPointF(back, y + 5 * unit)]
+        painter.setPen(Qt.PenStyle.NoPen)
+        painter.setBrush(colour)
+        painter.drawPolygon(QPolygonF(head))
+
+    def _halo(self) -> QColor:
+        halo = QColor(self.colours[Ink.HALO])
+        halo.setAlpha(215)
+        return halo
+
+    def _paint_layers(self, painter: QPainter, top: float, left: float, right: float) -> None:
+        veil = QColor(self.colours[Ink.RIDER])
+        veil.setAlpha(_LAYERS_ALPHA)
+        painter.fillRect(QRectF(left, top, right - left, self.shape.height), veil)
+
+    def _paint_winter(self, painter: QPainter, x: float, top: float) -> None:
+        unit = self.shape.unit
+        painter.fillRect(QRectF(x - 1.8 * unit, top, 3.6 * unit, self.shape.height), self._halo())
+        pen = QPen(self.colours[Ink.RIDER], 1.6 * unit)
+        pen.setDashPattern([1.2, 1.6])
+        painter.setPen(pen)
+        painter.drawLine(QLineF(x, top, x, top + self.shape.height))
+
+    def _paint_bar(self, painter: QPainter, top: float, bar: Bar, colour: QColor) -> None:
+        middle = top + self.shape.lanes[bar.lane]
+        thick = self.shape.bar if bar.best else self.shape.thin
+        box = QRectF(bar.left, middle - thick / 2, bar.right - bar.left, thick)
+        painter.setPen(Qt.PenStyle.NoPen)
+        painter.setBrush(self._fill(bar, box, colour))
+        painter.drawPath(self._body(bar, box))
+        if bar.best:
+            self._paint_dress(painter, bar, box, colour)
+
+    def _fill(self, bar: Bar, box: QRectF, colour: QColor) -> QBrush:
+        """Full colour; washed where assumed or asked about; fading towards an open end."""
+        washed = bar.best and (bar.assumed or bar.questioned)
+        inner = mixed(colour, self.colours[self.ground], _WASH) if washed else colour
+        if End.FADING not in (bar.left_end, bar.right_end):
+            return QBrush(inner)
+        clear = QColor(inner)
+        clear.setAlpha(0)
+        share = min(0.5, _FADE * self.shape.unit / max(box.width(), 1.0))
+        fade = QLinearGradient(box.topLeft(), box.topRight())
+        fade.setColorAt(0.0, clear if bar.left_end is End.FADING else inner)
+        fade.setColorAt(share, inner)
+        fade.setColorAt(1.0 - share, inner)
+        fade.setColorAt(1.0, clear if bar.right_end is End.FADING else inner)
+        return QBrush(fade)
+
+    def _body(self, bar: Bar, box: QRectF) -> QPainterPath:
+        """The bar's outline: pointed where the tape cuts it, notched along the top if too long."""
+        point = min(box.height() * 0.9, box.width() / 2)
+        left, right = box.left(), box.right()
+        path = QPainterPath()
+        if bar.left_end is End.CUT:
+            path.moveTo(left + point, box.bottom())
+            path.lineTo(left, box.center().y())
+            path.lineTo(left + point, box.top())
+        else:
+            path.moveTo(left, box.bottom())
+            path.lineTo(left, box.top())
+        if bar.notched:
+            self._notch(path, left, right, box)
+        if bar.right_end is End.CUT:
+            path.lineTo(right - point, box.top())
+            path.lineTo(right, box.center().y())
+            path.lineTo(right - point, box.bottom())
+        else:
+            path.lineTo(right, box.top())
+            path.lineTo(right, box.bottom())
+        path.closeSubpath()
+        return path
+
+    def _notch(self, path: QPainterPath, left: float, right: float, box: QRectF) -> None:
+        step = _NOTCH * self.shape.unit
+        x = left + step / 2
+        while x + step < right:
+            path.lineTo(x, box.top())
+            path.lineTo(x + step / 2, box.top() + box.height() * 0.62)
+            path.lineTo(x + step, box.top())
+            x += step * 1.3
+
+    def _paint_dress(self, painter: QPainter, bar: Bar, box: QRectF, colour: QColor) -> None:
+        """Hatching for an open question, a dashed outline for what was assumed."""
+        if bar.questioned:
+            painter.setPen(QPen(colour, 1.1 * self.shape.unit))
+            painter.drawLines(_hatching(box, 4.0 * self.shape.unit))
+        if not (bar.assumed or bar.questioned):
+            return
+        pen = QPen(colour, 1.2 * self.shape.unit)
+        if bar.assumed:
+            pen.setDashPattern([3.0, 2.0])
+        painter.setPen(pen)
+        for y in (box.top(), box.bottom()):
+            painter.drawLine(QLineF(box.left(), y, box.right(), y))
+
+    def _paint_ends(self, painter: QPainter, top: float, bar: Bar, colour: QColor) -> None:
+        unit, middle = self.shape.unit, top + self.shape.lanes[bar.lane]
+        ends = ((bar.left_end, Side.LEFT, bar.left), (bar.right_end, Side.RIGHT, bar.right))
+        for end, side, x in ends:
+            if end is not End.FIRM:
+                continue
+            wide, over = (5.0, 3.2) if bar.cap is side else (1.6, 1.6)
+            inward = x if side is Side.LEFT else x - wide * unit
+            reach = self.shape.bar / 2 + over * unit
+            painter.fillRect(QRectF(inward, middle - reach, wide * unit, 2 * reach), colour)
+
+    def _paint_gap(self, painter: QPainter, top: float, gap: Gap, colour: QColor) -> None:
+        """A measuring line from the bar to the rider, with a tick at each end."""
+        unit, y = self.shape.unit, top + self.shape.lanes[0]
+        painter.setPen(QPen(colour, 1.3 * unit))
+        painter.drawLine(QLineF(gap.left, y, gap.right, y))
+        reach = self.shape.bar / 2 + 1.2 * unit
+        for x in (gap.left, gap.right):
+            painter.drawLine(QLineF(x, y - reach, x, y + reach))
+
+
+def _hatching(box: QRectF, step: float) -> list[QLineF]:
+    """Slanted lines that fill ``box`` and stay inside it."""
+    lines: list[QLineF] = []
+    x = box.left() + step / 2
+    while x + box.height() <= box.right():
+        lines.append(QLineF(x, box.bottom(), x + box.height(), box.top()))
+        x += step
+    return lines
