@@ -124,7 +124,7 @@ def judge(expected: Expected, file_json: Json) -> Verdict:
     values = list(_values(file_json, frozenset(one["id"] for one in questions)))
     pairs, rest = _pair(expected.entries, values)
     judged = tuple(
-        _outcome(entry, value, questions)
+        _outcome(entry, value, findings)
         for entry, value in zip(expected.entries, pairs, strict=True)
     )
     extra = tuple(value for value in rest if not value.questions)
@@ -182,7 +182,8 @@ def _there(entry: Json, value: Value) -> bool:
 
 
 def _named(entry: Json, value: Value) -> bool:
-    return _squeezed(entry.get("size")) == _squeezed(value.label) and (
+    labels = {_squeezed(one) for one in _several(entry.get("size"))}
+    return _squeezed(value.label) in labels and (
         "length" not in entry or _squeezed(entry["length"]) == _squeezed(value.length)
     )
 
@@ -258,9 +259,9 @@ def _squeezed(text: str | None) -> str | None:
     return None if text is None else re.sub(r"\s+", " ", text).strip()
 
 
-def _outcome(entry: Json, value: Value | None, questions: Sequence[Json]) -> Judged:
+def _outcome(entry: Json, value: Value | None, findings: Sequence[Json]) -> Judged:
     if value is None:
-        return _without_value(entry, questions)
+        return _without_value(entry, findings)
     differ = differences(entry, value)
     ask = entry["ask"]
     if differ:
@@ -273,11 +274,11 @@ def _outcome(entry: Json, value: Value | None, questions: Sequence[Json]) -> Jud
     return Judged(entry, value, Outcome.RIGHT, "")
 
 
-def _without_value(entry: Json, questions: Sequence[Json]) -> Judged:
+def _without_value(entry: Json, findings: Sequence[Json]) -> Judged:
     if entry.get("optional"):
         return Judged(entry, None, Outcome.UNUSED, "")
-    for one in questions:
-        if covers(str(one["place"]), str(one["code"]), entry.get("place")):
+    for one in findings:
+        if one["level"] != "note" and covers(one, entry.get("place")):
             return Judged(entry, None, Outcome.ASKED, f"not read, {one['code']} at {one['place']}")
     return Judged(entry, None, Outcome.MISSING, "no value and no question")
 
@@ -294,10 +295,7 @@ def _due(
         return any(one.entry["ask"] is not False or differences_of(one) for one in borne)
     if question["code"] in allowed:
         return True
-    return any(
-        one.value is None and covers(question["place"], question["code"], one.entry.get("place"))
-        for one in judged
-    )
+    return any(one.value is None and covers(question, one.entry.get("place")) for one in judged)
 
 
 def differences_of(one: Judged) -> list[str]:
@@ -336,16 +334,18 @@ def _same_place(one: str, other: str) -> bool:
     return sheets_fit and cells == other_cells
 
 
-def covers(place: str, code: str, value_place: str | None) -> bool:
-    """Whether a question at ``place`` speaks for a value at ``value_place`` that was not read."""
+def covers(finding: Json, value_place: str | None) -> bool:
+    """Whether a question or an error speaks for a value that was not read."""
+    place, code = str(finding["place"]), finding["code"]
+    whole = code in STRUCTURAL or finding["level"] == "error"
     if value_place is None:
-        return code in STRUCTURAL
+        return whole
     (sheet, cells), (value_sheet, value_cells) = _split(place), _split(value_place)
     if sheet and value_sheet and sheet != value_sheet:
         return False
     outer, inner = _rectangle(cells), _rectangle(value_cells)
     if outer is None or inner is None:
-        return code in STRUCTURAL
+        return whole
     inside = _within(outer[0], inner[0], outer[2]) and _within(outer[1], inner[1], outer[3])
     if inside or code not in STRUCTURAL:
         return inside

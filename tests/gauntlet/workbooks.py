@@ -112,6 +112,86 @@ def _dates() -> Workbook:
     return book
 
 
+@_named("49_merged_values")
+def _merged_values() -> Workbook:
+    book = _book()
+    rows: Rows = [
+        ["Vest Fernside, body measures in cm"],
+        ["Size", "Chest", "Waist", "Height"],
+        ["S", "84-90", "68-74", "160-172"],
+        ["M", "90-96", "74-80", None],
+        ["L", "96-102", "80-86", "172-184"],
+        ["XL", "102-108", "86-92", None],
+    ]
+    sheet = _sheet(book, "Sizes", rows)
+    for area in ("A1:D1", "D3:D4", "D5:D6"):
+        sheet.merge_cells(area)
+    return book
+
+
+@_named("50_hidden")
+def _hidden() -> Workbook:
+    book = _book()
+    rows: Rows = [
+        ["Valid from March 2027"],
+        ["Size", "Chest (cm)", "Old waist (cm)", "Waist (cm)"],
+        ["S", "84-90", "66-72", "68-74"],
+        ["M", "90-96", "72-78", "74-80"],
+        ["M/L", "93-99", "75-81", "77-83"],
+        ["L", "96-104", "78-86", "80-88"],
+    ]
+    sheet = _sheet(book, "Current", rows)
+    sheet.row_dimensions[5].hidden = True
+    sheet.column_dimensions["C"].hidden = True
+    old = _sheet(book, "2024", [["Size", "Chest (cm)"], ["S", "80-88"], ["M", "88-96"]])
+    old.sheet_state = "hidden"
+    return book
+
+
+@_named("c08_band_in_comment")
+def _band_in_comment() -> Workbook:
+    book = _book()
+    heading = ["Size", "Chest (cm)", "Waist (cm)"]
+    men = [["36", "86-90", "76-80"], ["38", "91-95", "81-85"], ["40", "96-101", "86-91"]]
+    women = [["36", "82-86", "64-68"], ["38", "87-91", "69-73"], ["40", "92-97", "74-79"]]
+    _comment(_sheet(book, "Tabelle1", [heading, *men]), "A1", "Men's sizes")
+    _comment(_sheet(book, "Tabelle2", [heading, *women]), "A1", "Women's sizes")
+    return book
+
+
+@_named("c14_height_dates")
+def _height_dates() -> Workbook:
+    book = _book()
+    rows: Rows = [
+        ["Size", "Height", "Chest (in)", "Weight (lb)", "Hip (in)"],
+        ["S", _day(5, 4), "34-36", "110-135", "=30+6"],
+        ["M", _day(5, 8), "37-39", "135-160", "=32+7"],
+        ["L", _day(6, 1), "40-42", "160-190", "=34+8"],
+    ]
+    _format(_sheet(book, "Sheet1", rows), "B2:B4", "d-mmm")
+    return book
+
+
+@_named("c27_far_corner")
+def _far_corner() -> Workbook:
+    book = _book()
+    sheet = _sheet(book, "Size chart 2027")
+    sheet["C1"] = "Alder Lane Outfitters, trade price list"
+    sheet["C2"] = "Valid: March 2027 to February 2028"
+    rows: Rows = [
+        ["Size", "Chest girth", "Waist girth", "Back length (C7 to SI)"],
+        [None, "cm", "cm", "cm"],
+        [1, "78-86", "62-70", "38-40"],
+        [2, "86-94", "70-78", "40-43"],
+        [3, "94-102", "78-86", "43-46"],
+        [4, "102-112", "86-96", "46-49"],
+    ]
+    for number, row in enumerate(rows):
+        for column, value in enumerate(row):
+            sheet.cell(6 + number, 3 + column, value)
+    return book
+
+
 def main(folder: Path) -> None:
     """Write every workbook into ``folder``."""
     folder.mkdir(parents=True, exist_ok=True)
