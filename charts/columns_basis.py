@@ -1,0 +1,62 @@
+"""Whose measure a column gives: the body's, the finished vest's, or half of it laid flat.
+
+Cell words beat the heading, the heading the title, the title a note. Beside height or weight a
+figure is the body's. A sign of garment measures without a word that says so is asked about.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import replace
+from typing import Final
+
+from charts.columns_meaning import Column
+from charts.columns_words import Surroundings
+from charts.layout.fields import FieldKind
+from charts.schema import Basis, Dimension
+
+_OF_THE_BODY: Final = frozenset({Dimension.HEIGHT, Dimension.WEIGHT, Dimension.AGE})
+_SILENT: Final = frozenset({Dimension.INSEAM, Dimension.OTHER})
+"""Beside a person's height an inseam is still the trousers' own as often as the leg's."""
+
+
+def with_basis(columns: Sequence[Column], around: Surroundings) -> list[Column]:
+    """The columns with their basis, and the question where a sign of garment stands unsaid."""
+    titled = _titled(around)
+    beside = any(column.dimension in _OF_THE_BODY for column in columns)
+    toleranced = bool(around.table.of(FieldKind.TOLERANCE))
+    found = [_resolved(column, titled, beside=beside, toleranced=toleranced) for column in columns]
+    return [_doubted(column, around) for column in found]
+
+
+def _titled(around: Surroundings) -> Basis:
+    for _, reading in around.readings():
+        if reading.basis is not Basis.UNKNOWN:
+            return reading.basis
+    return Basis.UNKNOWN
+
+
+def _resolved(column: Column, titled: Basis, *, beside: bool, toleranced: bool) -> Column:
+    if column.basis is not Basis.UNKNOWN:
+        return column
+    if column.dimension in _OF_THE_BODY:
+        return replace(column, basis=Basis.BODY)
+    if titled is not Basis.UNKNOWN:
+        return replace(column, basis=titled)
+    # Body measures never carry a tolerance: a doubtful heading beside one is the vest's own.
+    if column.garment_sign and toleranced:
+        return replace(column, basis=Basis.FINISHED)
+    if beside and column.dimension not in _SILENT and not column.garment_sign:
+        return replace(column, basis=Basis.BODY)
+    return column
+
+
+def _doubted(column: Column, around: Surroundings) -> Column:
+    """A sign of garment measures, and no word that says whose measure it is."""
+    unsaid = column.basis is Basis.UNKNOWN
+    if not (unsaid and column.garment_sign):
+        return column
+    ident = around.log.add(
+        "basis-doubtful", column.place, key=around.table.area, heading=column.heading
+    )
+    return column.asking(ident)

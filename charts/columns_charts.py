@@ -1,0 +1,80 @@
+"""One table to charts: one per band and model, the sizes in source order."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Sequence
+from dataclasses import replace
+
+from charts.columns_basis import with_basis
+from charts.columns_lines import Line, lines_of
+from charts.columns_meaning import columns_of
+from charts.columns_pairs import paired
+from charts.columns_units import with_units
+from charts.columns_values import Filled, filled
+from charts.columns_words import Surroundings
+from charts.layout.looks import look
+from charts.schema import Chart, Range, Said, Size, UnitFrom
+
+Group = tuple[str | None, str | None]
+
+
+def charts_of(around: Surroundings) -> list[Chart]:
+    """Every chart that one table holds, without the checks of whole charts."""
+    columns = with_basis(with_units(columns_of(around), around), around)
+    read = paired([filled(column, around) for column in columns], around)
+    lines = lines_of(around)
+    charts = []
+    for group in _groups(lines, read):
+        chart = _chart(group, lines, read, around)
+        if chart.sizes:
+            charts.append(chart)
+    return charts
+
+
+def _groups(lines: Sequence[Line], read: Sequence[Filled]) -> list[Group]:
+    """The pairs of band and model that the lines and the columns name, in their order."""
+    bands = dict.fromkeys(one.column.band for one in read if one.column.band)
+    found: dict[Group, None] = {}
+    for line in lines:
+        for band in [line.band] if line.band or not bands else bands:
+            found[band, line.group] = None
+    return list(found)
+
+
+def _chart(
+    group: Group, lines: Sequence[Line], read: Sequence[Filled], around: Surroundings
+) -> Chart:
+    band, model = group
+    own = [line for line in lines if line.group == model and line.band in {None, band}]
+    columns = [one for one in read if one.column.band in {None, band}]
+    sizes = [size for line in own if (size := _size(line, columns)) is not None]
+    titles = [words for words in around.words if words.kind is UnitFrom.TITLE]
+    return Chart(
+        place=around.table.area,
+        title=titles[0].text.strip() if titles else None,
+        sizes=tuple(sizes),
+        model=Said(model, "column") if model else None,
+        band=band or _band_around(around),
+        notes=tuple(words.text for words in around.words if words.kind is UnitFrom.NOTE),
+    )
+
+
+def _size(line: Line, columns: Iterable[Filled]) -> Size | None:
+    ranges = tuple(one.ranges[line.number] for one in columns if line.number in one.ranges)
+    if not ranges or (line.label is None and line.length is None):
+        return None
+    return Size(line.label, tuple(_asking(ranges, line.findings)), line.length, line.also)
+
+
+def _asking(ranges: Iterable[Range], findings: tuple[str, ...]) -> Iterable[Range]:
+    for one in ranges:
+        yield replace(one, findings=(*one.findings, *findings)) if findings else one
+
+
+def _band_around(around: Surroundings) -> str | None:
+    """The band that a title, a note, the sheet's or the file's name gives, the nearest first."""
+    for words in around.words:
+        band = look(words.text).band
+        if band is not None and (words.kind is not UnitFrom.NOTE or len(words.text) <= 40):
+            return band
+    return None

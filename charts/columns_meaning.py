@@ -1,0 +1,172 @@
+"""What each column of values measures: its dimension, definition, and the question if unsure."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass, replace
+from decimal import Decimal
+
+from charts.columns_words import Surroundings, dimension_in, of_family
+from charts.dimensions import Role, plausible
+from charts.findings import Candidate
+from charts.layout.fields import Field, FieldKind
+from charts.layout.looks import look
+from charts.quantities import CANONICAL, FAMILY, Unit
+from charts.schema import Basis, Definition, Dimension, UnitFrom
+
+_LENGTH_UNITS = (Unit.CM, Unit.IN, Unit.MM, Unit.M)
+_MASS_UNITS = (Unit.KG, Unit.LB)
+
+
+@dataclass(frozen=True, slots=True)
+class Column:
+    """A column of values with its meaning. ``findings`` bear on every value of it.
+
+    ``unit`` is what holds for cells that print none; None until it is resolved.
+    """
+
+    number: int
+    field: Field
+    heading: str
+    place: str
+    dimension: Dimension
+    role: Role = Role.MEASURE
+    definition: Definition = Definition.UNKNOWN
+    basis: Basis = Basis.UNKNOWN
+    unit: Unit | None = None
+    unit_from: UnitFrom = UnitFrom.INFERRED
+    second_unit: Unit | None = None
+    band: str | None = None
+    garment_sign: bool = False
+    findings: tuple[str, ...] = ()
+
+    def asking(self, *ids: str) -> Column:
+        """The same column with more findings on every value of it."""
+        new = tuple(one for one in ids if one not in self.findings)
+        return replace(self, findings=self.findings + new)
+
+
+def columns_of(surroundings: Surroundings) -> list[Column]:
+    """The columns of values of a table, each with its dimension and the reason recorded."""
+    fields = surroundings.table.of(FieldKind.VALUES)
+    return [_column(number, one, surroundings) for number, one in enumerate(fields)]
+
+
+def _column(number: int, one: Field, around: Surroundings) -> Column:
+    reading = one.heading
+    first = one.heads[-1] if one.heads else next(cell[0] for cell in one.cells if cell)
+    column = Column(
+        number=number,
+        field=one,
+        heading=one.printed_heading,
+        place=around.place(first.row, first.column),
+        dimension=reading.dimension or Dimension.OTHER,
+        role=reading.role,
+        definition=reading.definition,
+        basis=reading.basis,
+        unit=reading.unit,
+        second_unit=reading.second_unit,
+        band=reading.band,
+        garment_sign=reading.garment_sign,
+    )
+    if reading.candidates:
+        return _between_readings(column, around)
+    if reading.dimension is not None:
+        return column
+    if reading.role is Role.LABEL:
+        return _size_over_measures(column, around)
+    return _unnamed(column, around)
+
+
+def _between_readings(column: Column, around: Surroundings) -> Column:
+    """A false friend: the values decide when they fit one reading only, else a person does."""
+    dimensions = [dim for role, dim in column.field.heading.candidates if role is Role.MEASURE]
+    fitting = [dim for dim in dimensions if dim is not None and fits(column.field, dim)]
+    if not fitting:
+        fitting = [dim for dim in dimensions if dim is not None]
+    chosen = replace(column, dimension=fitting[0]) if fitting else column
+    if len(fitting) == 1 and Role.MEASURE is column.role:
+        return chosen
+    return _asked(chosen, fitting, around)
+
+
+def _size_over_measures(column: Column, around: Surroundings) -> Column:
+    """A word for size over measurements: body height where the figures say so, asked always."""
+    fitting = [d for d in (Dimension.HEIGHT, Dimension.CHEST) if fits(column.field, d)]
+    chosen = replace(column, dimension=fitting[0] if fitting else Dimension.OTHER)
+    return _asked(chosen, fitting, around)
+
+
+def _asked(column: Column, fitting: Sequence[Dimension], around: Surroundings) -> Column:
+    ident = around.log.add(
+        "heading-two-readings",
+        column.place,
+        candidates=tuple(Candidate(dim.value, why="heading-fits-values") for dim in fitting),
+        heading=column.heading,
+        first=fitting[0].value if fitting else Dimension.OTHER.value,
+    )
+    return column.asking(ident)
+
+
+def _unnamed(column: Column, around: Surroundings) -> Column:
+    """No dimension in the heading: the title may name it for a lone column; else it is asked."""
+    lone = len(around.table.of(FieldKind.VALUES)) == 1 or column.role is Role.UNIT
+    titled = dimension_in(around) if lone and _silent(column) else None
+    if titled is not None:
+        return replace(column, dimension=titled)
+    near = column.field.heading.near
+    ident = around.log.add(
+        "heading-unknown",
+        column.place,
+        candidates=tuple(Candidate(name, why="heading-near") for name in near),
+        heading=column.heading,
+        near=", ".join(near),
+    )
+    masses = _all_masses(column.field)
+    return replace(column, dimension=Dimension.WEIGHT if masses else Dimension.OTHER).asking(ident)
+
+
+def _silent(column: Column) -> bool:
+    """The heading holds nothing but units, ends of a range, or words for a value or a size."""
+    return column.role in {Role.UNIT, Role.LOW_END, Role.HIGH_END} or not column.heading
+
+
+def _all_masses(one: Field) -> bool:
+    units = [
+        quantity.unit
+        for cell in one.cells
+        for at in cell
+        if (quantity := look(at.text).reading.quantity) is not None
+    ]
+    return bool(units) and all(unit in {Unit.KG, Unit.LB, Unit.ST} for unit in units)
+
+
+def fits(one: Field, dimension: Dimension, unit: Unit | None = None) -> bool:
+    """Whether every figure of a column can be one of ``dimension``, in its unit or in any."""
+    figures = printed_figures(one)
+    units = _MASS_UNITS if dimension is Dimension.WEIGHT else _LENGTH_UNITS
+    said = unit or next(iter(of_family((one.heading.unit,), FAMILY[units[0]])), None)
+    for trial in (said,) if said else units:
+        if figures and all(_fits(value, own or trial, dimension) for value, own in figures):
+            return True
+    return False
+
+
+def _fits(value: Decimal, unit: Unit, dimension: Dimension) -> bool:
+    limits = plausible(dimension, unit)
+    if limits is None:
+        return FAMILY[unit] in CANONICAL
+    return limits[0] <= value <= limits[1]
+
+
+def printed_figures(one: Field) -> list[tuple[Decimal, Unit | None]]:
+    """Every figure of a column with the unit its cell prints, as far as cells can be read."""
+    found: list[tuple[Decimal, Unit | None]] = []
+    for cell in one.cells:
+        for at in cell:
+            quantity = look(at.text).reading.quantity
+            if quantity is None:
+                continue
+            ends = (quantity.low, quantity.high, quantity.value)
+            found += [(end.value, quantity.unit) for end in ends if end is not None]
+    return found

@@ -1,0 +1,157 @@
+"""Columns that belong together: two ends of one range, two units of one figure, tolerances."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import replace
+from decimal import Decimal
+from typing import Final
+
+from charts.columns_meaning import Column
+from charts.columns_values import Filled
+from charts.columns_words import Surroundings
+from charts.dimensions import Role
+from charts.quantities import METRIC, Unit, factor
+from charts.schema import Kind, PrintedBothWays, Range
+
+LENGTH_APART: Final = Decimal("1.27")
+MASS_APART: Final = Decimal("0.7")
+
+
+def paired(columns: Sequence[Filled], around: Surroundings) -> list[Filled]:
+    """The columns with ends joined to ranges and second units set beside the metric figure."""
+    return _units_joined(_ends_joined(list(columns), around))
+
+
+def _ends_joined(columns: list[Filled], around: Surroundings) -> list[Filled]:
+    found: list[Filled] = []
+    for one in columns:
+        low = found[-1] if found else None
+        if one.column.role is Role.HIGH_END and low is not None and _one_range(low, one):
+            found[-1] = _joined(low, one, around)
+        else:
+            found.append(one)
+    return [_open_ended(one) for one in found]
+
+
+def _one_range(low: Filled, high: Filled) -> bool:
+    same = low.column.dimension is high.column.dimension and low.column.band == high.column.band
+    return same and low.column.role is Role.LOW_END
+
+
+def _joined(low: Filled, high: Filled, around: Surroundings) -> Filled:
+    heading = f"{low.column.heading} | {high.column.heading}"
+    column = replace(low.column, heading=heading, role=Role.MEASURE).asking(*high.column.findings)
+    ranges = {
+        line: _join(low.ranges[line], high.ranges[line], column, around)
+        for line in low.ranges.keys() & high.ranges.keys()
+    }
+    for part, kind in ((low, Kind.AT_LEAST), (high, Kind.AT_MOST)):
+        for line in part.ranges.keys() - ranges.keys():
+            ranges[line] = _one_end(part.ranges[line], kind, heading)
+    return Filled(column, ranges)
+
+
+def _join(low: Range, high: Range, column: Column, around: Surroundings) -> Range:
+    """Two cells to one range. Where one of them is blank the range is open there instead."""
+    findings = (*low.findings, *(one for one in high.findings if one not in low.findings))
+    both = replace(
+        low,
+        heading=column.heading,
+        published=f"{low.published} | {high.published}",
+        place=_two_cells(low.place, high.place),
+        findings=findings,
+    )
+    if low.value is None or high.value is None or low.value > high.value:
+        ident = around.log.add(
+            "order-broken", both.place, case="ends", text=both.published, heading=column.heading
+        )
+        unknown = replace(both, kind=Kind.UNREAD, value=None, low_step=None, high_step=None)
+        return replace(unknown, low=None, high=None, findings=(*findings, ident))
+    return replace(
+        both,
+        kind=Kind.RANGE,
+        low=low.value,
+        high=high.value,
+        value=None,
+        high_step=high.high_step,
+    )
+
+
+def _two_cells(first: str, second: str) -> str:
+    return f"{first}:{second.rpartition('!')[2]}"
+
+
+def _open_ended(one: Filled) -> Filled:
+    """A lone column headed ``up to`` or ``from`` gives open ends, no single values."""
+    kind = {Role.HIGH_END: Kind.AT_MOST, Role.LOW_END: Kind.AT_LEAST}.get(one.column.role)
+    if kind is None:
+        return one
+    ranges = {line: _one_end(r, kind, r.heading) for line, r in one.ranges.items()}
+    return Filled(replace(one.column, role=Role.MEASURE), ranges)
+
+
+def _one_end(one: Range, kind: Kind, heading: str) -> Range:
+    if one.kind is not Kind.SINGLE:
+        return replace(one, heading=heading)
+    if kind is Kind.AT_MOST:
+        return replace(one, heading=heading, kind=kind, high=one.value, value=None)
+    return replace(one, heading=heading, kind=kind, low=one.value, value=None)
+
+
+def _units_joined(columns: list[Filled]) -> list[Filled]:
+    found: list[Filled] = []
+    for one in columns:
+        partner = next((n for n, other in enumerate(found) if _same_in_two_units(other, one)), None)
+        if partner is None:
+            found.append(one)
+        else:
+            found[partner] = _both(found[partner], one)
+    return found
+
+
+def _same_in_two_units(first: Filled, second: Filled) -> bool:
+    one, two = first.column, second.column
+    same = (one.dimension, one.definition, one.basis, one.band) == (
+        two.dimension,
+        two.definition,
+        two.basis,
+        two.band,
+    )
+    units = _unit(first), _unit(second)
+    return same and None not in units and (units[0] in METRIC) is not (units[1] in METRIC)
+
+
+def _unit(one: Filled) -> Unit | None:
+    units = {r.published_unit for r in one.ranges.values() if r.published_unit is not None}
+    return units.pop() if len(units) == 1 else one.column.unit
+
+
+def _both(first: Filled, second: Filled) -> Filled:
+    metric, other = (first, second) if _unit(first) in METRIC else (second, first)
+    ranges = {**other.ranges, **metric.ranges}
+    for line in metric.ranges.keys() & other.ranges.keys():
+        ranges[line] = _beside(metric.ranges[line], other.ranges[line])
+    return Filled(replace(metric.column, number=first.column.number), ranges)
+
+
+def _beside(reading: Range, other: Range) -> Range:
+    if other.published_unit is None or reading.also_published is not None:
+        return reading
+    by = factor(other.published_unit)
+    low, high, value, low_step, high_step = (
+        end / by if end is not None else None
+        for end in (other.low, other.high, other.value, other.low_step, other.high_step)
+    )
+    both = PrintedBothWays(
+        other.published,
+        other.published_unit,
+        low,
+        high,
+        value,
+        other.place,
+        low_step,
+        high_step,
+    )
+    findings = (*reading.findings, *(one for one in other.findings if one not in reading.findings))
+    return replace(reading, also_published=both, findings=findings)

@@ -1,0 +1,175 @@
+"""The cells of a column to ranges, each with its unit, its place and the questions it carries."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, replace
+from decimal import Decimal
+from typing import Final
+
+from charts.columns_meaning import Column
+from charts.columns_words import Surroundings, family_of
+from charts.findings import LEVELS, Candidate, Level
+from charts.layout.view import At
+from charts.notation import CellReading, Expected, Quantity, Reading, read_cell
+from charts.quantities import CANONICAL, FAMILY, Figure, Unit
+from charts.schema import Kind, PrintedBothWays, Range, UnitFrom
+
+_LAST_RESORT: Final = "impossible"
+
+
+@dataclass(frozen=True, slots=True)
+class Filled:
+    """A column with the ranges of its cells, by line."""
+
+    column: Column
+    ranges: dict[int, Range]
+
+
+def filled(column: Column, around: Surroundings) -> Filled:
+    """Read every cell of a column; a blank or a word makes no range."""
+    ranges: dict[int, Range] = {}
+    for line, cell in enumerate(column.field.cells):
+        if cell and (one := read_at(cell[0], column, around)) is not None:
+            ranges[line] = one
+    return Filled(column, ranges)
+
+
+def read_at(at: At, column: Column, around: Surroundings) -> Range | None:
+    """One cell in the light of its column; None for a blank, a word or a lone tolerance."""
+    expected = Expected(column.dimension, column.unit, column.second_unit, basis=column.basis)
+    reading = read_cell(at.text, expected)
+    if reading.reading in {Reading.BLANK, Reading.NOTE, Reading.TOLERANCE}:
+        return None
+    found = _stored(reading, at, column, around)
+    asked = _asked(reading, at, column, around)
+    return replace(found, findings=(*column.findings, *asked))
+
+
+def _stored(reading: CellReading, at: At, column: Column, around: Surroundings) -> Range:
+    quantity = reading.quantity
+    if quantity is None or reading.reading is Reading.UNREAD or reading.code == "impossible":
+        return unread(at, column, around)
+    unit = quantity.unit or column.unit
+    if unit is None or FAMILY[unit] is not family_of(column.dimension):
+        return unread(at, column, around)
+    place = around.place(at.row, at.column)
+    also = reading.also
+    return replace(
+        unread(at, column, around),
+        kind=quantity.kind,
+        unit=CANONICAL[FAMILY[unit]],
+        unit_from=_source(quantity, at, column),
+        circa=quantity.circa,
+        low_included=quantity.low_included,
+        high_included=quantity.high_included,
+        tolerance=_in_canonical(quantity.tolerance, unit),
+        published_unit=_printed(quantity, column, unit),
+        also_published=_both_ways(also, place) if also is not None else None,
+        low=_in_canonical(quantity.low, unit),
+        high=_in_canonical(quantity.high, unit),
+        value=_in_canonical(quantity.value, unit),
+        low_step=_step(quantity.low or quantity.value, unit),
+        high_step=_step(quantity.high or quantity.value, unit),
+    )
+
+
+def _in_canonical(figure: Figure | None, unit: Unit) -> Decimal | None:
+    return figure.in_canonical(unit).value if figure is not None else None
+
+
+def _step(figure: Figure | None, unit: Unit) -> Decimal | None:
+    return figure.in_canonical(unit).step if figure is not None else None
+
+
+def _source(quantity: Quantity, at: At, column: Column) -> UnitFrom:
+    if quantity.unit is None:
+        return column.unit_from
+    # A typed number shows no unit of its own: it comes from the cell's number format.
+    return UnitFrom.FORMAT if isinstance(at.cell.stored, Decimal) else UnitFrom.CELL
+
+
+def _printed(quantity: Quantity, column: Column, unit: Unit) -> Unit | None:
+    if quantity.unit is None and column.unit_from is UnitFrom.INFERRED:
+        return None
+    return unit
+
+
+def _both_ways(also: Quantity, place: str) -> PrintedBothWays | None:
+    if also.unit is None:
+        return None
+    low, high = also.low or also.value, also.high or also.value
+    return PrintedBothWays(
+        also.text,
+        also.unit,
+        also.low.value if also.low else None,
+        also.high.value if also.high else None,
+        also.value.value if also.value else None,
+        place,
+        low.step if low else None,
+        high.step if high else None,
+    )
+
+
+def unread(at: At, column: Column, around: Surroundings) -> Range:
+    """A range without figures that keeps what is printed."""
+    return Range(
+        dimension=column.dimension,
+        heading=column.heading,
+        kind=Kind.UNREAD,
+        published=at.text.strip(),
+        place=around.place(at.row, at.column),
+        unit=CANONICAL[family_of(column.dimension)],
+        unit_from=column.unit_from,
+        definition=column.definition,
+        basis=column.basis,
+    )
+
+
+def _asked(reading: CellReading, at: At, column: Column, around: Surroundings) -> tuple[str, ...]:
+    """The question that the cell itself raises, and the notes of its notation."""
+    place = around.place(at.row, at.column)
+    ids = []
+    if reading.reading in {Reading.ASK, Reading.UNREAD} or _foreign(reading, column):
+        code = reading.code if LEVELS.get(reading.code or "") is Level.QUESTION else None
+        ids.append(
+            around.log.add(
+                code or _LAST_RESORT,
+                place,
+                candidates=_candidates(reading, column),
+                text=at.text.strip(),
+                heading=column.heading,
+            )
+        )
+    ids += [
+        around.log.add(note, place, text=at.text.strip(), heading=column.heading)
+        for note in reading.notes
+        if note in LEVELS
+    ]
+    return tuple(ids)
+
+
+def _foreign(reading: CellReading, column: Column) -> bool:
+    """A unit in the cell that cannot measure what the column measures."""
+    unit = reading.quantity.unit if reading.quantity else None
+    return unit is not None and FAMILY[unit] is not family_of(column.dimension)
+
+
+def _candidates(reading: CellReading, column: Column) -> tuple[Candidate, ...]:
+    return tuple(
+        candidate(quantity, quantity.unit or column.unit, why)
+        for quantity, why in reading.candidates
+    )
+
+
+def candidate(quantity: Quantity, unit: Unit | None, why: str) -> Candidate:
+    """A reading a person may take, figures in the canonical unit."""
+    if unit is None:
+        return Candidate(quantity.text, why=why)
+    return Candidate(
+        quantity.text,
+        CANONICAL[FAMILY[unit]].value,
+        _in_canonical(quantity.low, unit),
+        _in_canonical(quantity.high, unit),
+        _in_canonical(quantity.value, unit),
+        why,
+    )

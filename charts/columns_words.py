@@ -1,0 +1,79 @@
+"""The words around a table, in the order in which they are believed, and what they say of it."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+
+from charts.dimensions import HeadingReading, Role
+from charts.findings import FindingLog
+from charts.layout.fields import Table
+from charts.layout.looks import look
+from charts.quantities import FAMILY, Family, Unit
+from charts.schema import Dimension, UnitFrom
+
+
+@dataclass(frozen=True, slots=True)
+class Words:
+    """One text around a table: a title, a caption, a note, the sheet's or the file's name."""
+
+    text: str
+    kind: UnitFrom
+    place: str
+
+
+@dataclass(frozen=True, slots=True)
+class Surroundings:
+    """One table, the words around it (the nearest first), and where findings go."""
+
+    table: Table
+    words: tuple[Words, ...]
+    file: str
+    log: FindingLog
+
+    def place(self, row: int, column: int) -> str:
+        """The place of a cell as a person writes it."""
+        return self.table.sheet.place(row, column)
+
+    def readings(self) -> Iterator[tuple[Words, HeadingReading]]:
+        """Every text around the table with what it says when it is read as a heading."""
+        for words in self.words:
+            yield words, look(words.text).heading
+
+
+def words_around(table: Table, file: str) -> tuple[Words, ...]:
+    """Titles from the nearest up, then captions, notes, the sheet's name, the file's name."""
+    sheet = table.sheet
+    titles = [
+        Words(at.text, UnitFrom.TITLE, sheet.place(at.row, at.column))
+        for at in reversed(table.titles)
+    ]
+    captions = [Words(text, UnitFrom.TITLE, table.area) for text in reversed(sheet.context)]
+    notes = [Words(at.text, UnitFrom.NOTE, sheet.place(at.row, at.column)) for at in table.notes]
+    notes += [Words(text, UnitFrom.NOTE, table.area) for text in sheet.notes]
+    comments = [
+        Words(text, UnitFrom.NOTE, sheet.place(*place)) for place, text in sheet.comments.items()
+    ]
+    names = [Words(sheet.name, UnitFrom.SHEET, table.area), Words(file, UnitFrom.SHEET, file)]
+    found = [*titles, *captions, *notes, *comments, *names]
+    return tuple(words for words in found if words.text.strip())
+
+
+def family_of(dimension: Dimension | None) -> Family:
+    """What a dimension is measured in: weight in mass, age in years, all else in length."""
+    if dimension is Dimension.WEIGHT:
+        return Family.MASS
+    return Family.AGE if dimension is Dimension.AGE else Family.LENGTH
+
+
+def of_family(units: tuple[Unit | None, ...], family: Family) -> tuple[Unit, ...]:
+    """The units of one family, in their order."""
+    return tuple(unit for unit in units if unit is not None and FAMILY[unit] is family)
+
+
+def dimension_in(surroundings: Surroundings) -> Dimension | None:
+    """The dimension that the titles or captions name, when their nearest naming names one."""
+    for words, reading in surroundings.readings():
+        if words.kind is UnitFrom.TITLE and reading.role is Role.MEASURE:
+            return reading.dimension
+    return None

@@ -1,0 +1,106 @@
+"""Supplier, model and season of a chart, each from the nearest place that says it, with the place.
+
+Nothing is made up: words that any chart has ("size chart", "ladies", "cm") name no model, and
+where nothing else stands the model stays unsaid.
+"""
+
+from __future__ import annotations
+
+import re
+import tomllib
+from collections.abc import Iterator, Sequence
+from dataclasses import replace
+from functools import cache
+from typing import Final
+
+from charts.dimensions import find_units, read_band
+from charts.resource_files import resources
+from charts.schema import Chart, Said
+
+_SEASON: Final = re.compile(
+    r"\b((?:spring|summer|autumn|fall|winter|frühjahr|frühling|sommer|herbst|printemps|été|automne"
+    r"|hiver|primavera|verano|otoño|invierno|ss|aw|fw|fs|hw)[ /_-]*(?:20)?\d\d(?:[/_-]\d\d)?"
+    r"|20[23]\d(?:[/-](?:20)?\d\d)?)\b",
+    re.IGNORECASE,
+)
+_NAMED: Final = re.compile(
+    r"^(?P<what>supplier|maker|brand|manufacturer|hersteller|marke|lieferant|fabricant|marque"
+    r"|model|modell|modèle|modelo|modello|style|article|artikel)\s*(?:name)?\s*[:=]\s*(?P<name>.+)$",
+    re.IGNORECASE,
+)
+_MODEL_WORDS: Final = frozenset(
+    {"model", "modell", "modèle", "modelo", "modello", "style", "article", "artikel"}
+)
+_WORD: Final = re.compile(r"[^\W_]+(?:['’][^\W_]+)*")
+_LONGEST_NAME: Final = 60
+
+
+@cache
+def _common_words() -> frozenset[str]:
+    source = resources() / "vocabulary" / "identity.toml"
+    return frozenset(tomllib.loads(source.read_text(encoding="utf-8"))["common"])
+
+
+def identified(chart: Chart, titles: Sequence[str], sheet: str, file: str, folder: str) -> Chart:
+    """``chart`` with what its titles, its sheet, its file and its folder say of it.
+
+    ``titles`` are the texts above the table, the nearest first.
+    """
+    return replace(
+        chart,
+        supplier=chart.supplier or _supplier(titles, folder),
+        model=chart.model or _model(titles, sheet, file),
+        season=chart.season or _season((*titles, *chart.notes), sheet, file, folder),
+    )
+
+
+def _supplier(titles: Sequence[str], folder: str) -> Said | None:
+    for what, name in _named(titles):
+        if what not in _MODEL_WORDS:
+            return Said(name, "title")
+    first = folder.strip("/").split("/")[0]
+    return Said(first, "folder") if first else None
+
+
+def _model(titles: Sequence[str], sheet: str, file: str) -> Said | None:
+    for what, name in _named(titles):
+        if what in _MODEL_WORDS:
+            return Said(name, "title")
+    stem = file.rpartition("/")[2].rpartition(".")[0]
+    sources = [*((title, "title") for title in titles), (sheet, "sheet"), (stem, "file")]
+    for text, source in sources:
+        name = own_words(text)
+        if name:
+            return Said(name, source)
+    return None
+
+
+def _named(titles: Sequence[str]) -> Iterator[tuple[str, str]]:
+    for title in titles:
+        match = _NAMED.match(title.strip())
+        if match:
+            yield match["what"].lower(), match["name"].strip()
+
+
+def own_words(text: str) -> str:
+    """The words of a title that not every chart has; "" when none is left, or in a sentence."""
+    if len(text) > _LONGEST_NAME or text.rstrip().endswith((".", "!", "?")):
+        return ""
+    kept = [word for word in _WORD.findall(_SEASON.sub(" ", text)) if _is_own(word)]
+    return " ".join(kept) if any(character.isalpha() for character in "".join(kept)) else ""
+
+
+def _is_own(word: str) -> bool:
+    plain = word.lower()
+    if plain in _common_words() or read_band(word) is not None or find_units(word):
+        return False
+    return not re.fullmatch(r"[a-z]{0,2}\d+|v\d+", plain)
+
+
+def _season(texts: Sequence[str], sheet: str, file: str, folder: str) -> Said | None:
+    sources = [*((text, "title") for text in texts), (sheet, "sheet"), (file, "file")]
+    for text, source in (*sources, (folder, "folder")):
+        match = _SEASON.search(text.replace("_", " "))
+        if match:
+            return Said(match[1], source)
+    return None

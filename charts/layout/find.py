@@ -1,0 +1,168 @@
+"""Find the tables of a sheet: cut it into rectangles, rows and runs, and see which stand alone.
+
+A run that has no sizes or no headings of its own belongs to the headings above it: a band, a
+model or a page break within one table.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from dataclasses import dataclass, field, replace
+
+from charts.layout.fields import Table
+from charts.layout.frames import Frame, framed
+from charts.layout.looks import look
+from charts.layout.rows import Gap, Lone, Run, distinct, pieces
+from charts.layout.side_by_side import parted
+from charts.layout.stacked import heading_source_rows, split_run
+from charts.layout.view import At, View
+from charts.sheet import Sheet
+
+
+@dataclass(frozen=True, slots=True)
+class Found:
+    """The tables of one sheet and the texts that belong to none of them."""
+
+    tables: tuple[Table, ...]
+    loose: tuple[At, ...]
+
+
+@dataclass(slots=True)
+class _Search:
+    """What is known while going down one rectangle."""
+
+    sheet: Sheet
+    tables: list[Table] = field(default_factory=list)
+    frames: list[Frame] = field(default_factory=list)
+    titles: list[At] = field(default_factory=list)
+    pending: tuple[int, ...] = ()
+    loose: list[At] = field(default_factory=list)
+    gap: bool = False
+
+
+def find_tables(sheet: Sheet) -> Found:
+    """Every table of the sheet from top to bottom, from left to right."""
+    rows = sorted({row for row, _ in sheet.cells})
+    columns = sorted({column for _, column in sheet.cells})
+    if not rows:
+        return Found((), ())
+    return _find(View(sheet, tuple(rows), tuple(columns)))
+
+
+def _find(view: View) -> Found:
+    parts = parted(view)
+    if len(parts) > 1:
+        found = [_find_in(part) for part in parts]
+        if sum(bool(one.tables) for one in found) > 1 and all(
+            one.tables or not _has_values(part) for one, part in zip(found, parts, strict=True)
+        ):
+            return _together(found)
+    return _find_in(view)
+
+
+def _together(found: Iterable[Found]) -> Found:
+    tables: list[Table] = []
+    loose: list[At] = []
+    for one in found:
+        tables += one.tables
+        loose += one.loose
+    return Found(tuple(tables), tuple(loose))
+
+
+def _has_values(view: View) -> bool:
+    return any(look(at.text).value for row in range(view.height) for at in view.row(row) if at)
+
+
+def _find_in(view: View) -> Found:
+    search = _Search(view.sheet)
+    for piece in pieces(view):
+        match piece:
+            case Gap():
+                search.gap = True
+            case Lone(at):
+                _take_lone(search, at)
+            case Run(rows):
+                for part in split_run(view.with_rows(rows)):
+                    _take_run(search, part)
+                search.gap = False
+    _leave(search)
+    return Found(tuple(search.tables), tuple(search.loose))
+
+
+def _take_lone(search: _Search, at: At) -> None:
+    """A lone text is a note when it is a sentence behind a table, else a title of the next."""
+    if search.tables and _is_note(at) and not search.titles:
+        _note(search, at)
+    else:
+        search.titles.append(at)
+
+
+def _is_note(at: At) -> bool:
+    one = look(at.text)
+    return one.sentence or at.text.lstrip()[:1] in {"*", "†", "¹", "(", "•"} or one.blank
+
+
+def _note(search: _Search, at: At) -> None:
+    last = search.tables[-1]
+    search.tables[-1] = replace(last, notes=(*last.notes, at))
+
+
+def _take_run(search: _Search, view: View) -> None:
+    """Read a run alone, with headings that wait for it, or as a part of the table before."""
+    alone = framed(view)
+    if not alone.complete:
+        for rows in (search.pending, _shared_rows(search)):
+            together = framed(view.with_rows((*rows, *view.rows))) if rows else None
+            if together is not None and together.complete:
+                _continue(search, together, view)
+                return
+    if alone.labelled and alone.valued:
+        _add(search, alone)
+    elif not alone.valued:
+        search.pending = view.rows
+        _texts(search, view)
+    else:
+        _texts(search, view)
+
+
+def _shared_rows(search: _Search) -> tuple[int, ...]:
+    return heading_source_rows(search.frames[-1]) if search.frames else ()
+
+
+def _continue(search: _Search, together: Frame, view: View) -> None:
+    """A part without its own headings; without a title between, it is the same table."""
+    last = search.frames[-1] if search.frames else None
+    if last is not None and not search.titles and not search.pending:
+        whole = framed(view.with_rows((*last.view.rows, *view.rows)))
+        if whole.complete:
+            search.frames[-1] = whole
+            search.tables[-1] = _table(whole, search.tables[-1].titles, search.tables[-1].notes)
+            return
+    _add(search, together)
+
+
+def _add(search: _Search, frame: Frame) -> None:
+    search.frames.append(frame)
+    search.tables.append(_table(frame, tuple(search.titles), ()))
+    search.titles = []
+    search.pending = ()
+
+
+def _table(frame: Frame, titles: tuple[At, ...], notes: tuple[At, ...]) -> Table:
+    lines = frame.view.height - frame.heading_rows
+    return Table(frame.view.sheet, frame.view.area, frame.fields, lines, titles, notes)
+
+
+def _texts(search: _Search, view: View) -> None:
+    """Rows that are no table: kept as loose text, so that nothing goes unsaid."""
+    for row in view.rows:
+        search.loose += distinct(view.sheet, row, view.columns)
+
+
+def _leave(search: _Search) -> None:
+    """What stands below the last table is its note; without a table it is loose text."""
+    for at in search.titles:
+        if search.tables:
+            _note(search, at)
+        else:
+            search.loose.append(at)

@@ -1,0 +1,115 @@
+"""One view as a table: its heading rows, its fields, and how much it looks like a chart."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import Final
+
+from charts.dimensions import HeadingReading, Role
+from charts.layout.fields import Field, FieldKind
+from charts.layout.heads import combined, continued, continues, heading_rows, heads_of
+from charts.layout.kinds import Content, kind_of
+from charts.layout.settle import settled
+from charts.layout.view import At, View
+
+_WEIGHT: Final[dict[FieldKind, float]] = {
+    FieldKind.LABEL: 3.0,
+    FieldKind.LENGTH: 2.5,
+    FieldKind.BAND: 0.5,
+    FieldKind.IDENTITY: 0.5,
+    FieldKind.NAMES: -5.0,
+}
+
+
+@dataclass(frozen=True, slots=True)
+class Frame:
+    """A view read as a table with sizes down the rows.
+
+    ``heading_rows`` leading rows of the view are headings; ``fields`` has one field per column
+    of the view, with one cell per row below the headings.
+    """
+
+    view: View
+    heading_rows: int
+    fields: tuple[Field, ...]
+    score: float
+
+    @property
+    def labelled(self) -> bool:
+        """Whether something names the sizes."""
+        return any(field.kind in {FieldKind.LABEL, FieldKind.LENGTH} for field in self.fields)
+
+    @property
+    def valued(self) -> bool:
+        """Whether something is measured."""
+        return any(field.kind is FieldKind.VALUES for field in self.fields)
+
+    @property
+    def named(self) -> bool:
+        """Whether a dimension is named in its headings."""
+        return any(
+            field.kind is FieldKind.VALUES and field.heading.dimension is not None
+            for field in self.fields
+        )
+
+    @property
+    def complete(self) -> bool:
+        """Whether it can stand alone: sizes, and values under a heading of their own."""
+        return self.labelled and self.valued and self.heading_rows > 0
+
+
+def framed(view: View) -> Frame:
+    """The better of the two ways to look at a view; sizes down the rows when both are equal."""
+    down, across = frame(view), frame(view.turn())
+    return across if across.score > down.score else down
+
+
+def frame(view: View) -> Frame:
+    """The view as it stands, read as a table with sizes down the rows."""
+    rows = heading_rows(view)
+    fields: list[Field] = []
+    left: HeadingReading | None = None
+    for column in range(view.width):
+        heads = heads_of(view, column, rows)
+        heading = combined(heads)
+        if continues(heading) and left is not None:
+            heading = continued(heading, left)
+        elif heading.dimension is not None and heading.role is not Role.TOLERANCE:
+            left = heading
+        cells = tuple(_cell(view.at(row, column)) for row in range(rows, view.height))
+        content = Content.of(cells)
+        fields.append(Field(kind_of(heading, content, column), heads, heading, cells))
+    fields = settled(fields)
+    return Frame(view, rows, tuple(fields), _score(fields))
+
+
+def _cell(at: At | None) -> tuple[At, ...]:
+    return () if at is None else (at,)
+
+
+def _score(fields: list[Field]) -> float:
+    score = 0.0
+    labels = False
+    for field in fields:
+        if field.kind is FieldKind.VALUES:
+            known = field.heading.dimension is not None
+            score += (4.0 if known else 0.5) * _share(field)
+        elif field.kind is FieldKind.LABEL:
+            score += 0.0 if labels else _label_score(field)
+            labels = True
+        else:
+            score += _WEIGHT.get(field.kind, 0.0)
+    return score
+
+
+def _share(field: Field) -> float:
+    """How much of a column is a value: a heading of a whole column weighs more than a lone one."""
+    content = Content.of(field.cells)
+    return content.values / max(1, content.filled)
+
+
+def _label_score(field: Field) -> float:
+    content = Content.of(field.cells)
+    sure = content.sure_labels / max(1, content.filled)
+    named = 1.0 if field.heading.role is Role.LABEL else 0.0
+    return 1.0 + 1.5 * sure + named

@@ -1,0 +1,136 @@
+"""Headings of one to three rows: which rows they are, and what the parts say together."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import replace
+from functools import lru_cache
+from typing import Final, TypeVar
+
+from charts.dimensions import HeadingReading, Role, read_heading
+from charts.layout.looks import Look, look
+from charts.layout.view import At, View
+from charts.schema import Basis, Definition
+
+MOST_HEADING_ROWS: Final = 4
+T = TypeVar("T")
+_CONTINUING: Final = frozenset({Role.UNIT, Role.LOW_END, Role.HIGH_END})
+
+
+def heading_rows(view: View) -> int:
+    """How many leading rows of the view are headings: 0 to 4.
+
+    A heading row holds no value. Rows of labels only belong to the body, unless a row that names
+    dimensions follows them (reference letters above the names).
+    """
+    looks: list[list[Look]] = []
+    for row in range(min(view.height, MOST_HEADING_ROWS + 1)):
+        here = [look(at.text) for at in view.row(row) if at is not None]
+        if any(one.value and not one.wordy_label and not one.heads for one in here):
+            break
+        looks.append(here)
+    while looks and not _is_heading_row(looks[-1]):
+        looks.pop()
+    return min(len(looks), MOST_HEADING_ROWS)
+
+
+def _is_heading_row(looks: Sequence[Look]) -> bool:
+    """A row that names something, or holds words that are no labels."""
+    if any(one.heads for one in looks):
+        return not _labels_after_a_name(looks)
+    return any(not one.sure_label and not one.blank for one in looks)
+
+
+def _labels_after_a_name(looks: Sequence[Look]) -> bool:
+    """``Size | S | M | L``: a row of a table whose sizes run across, read the wrong way."""
+    return len(looks) > 1 and all(one.wordy_label for one in looks[1:])
+
+
+def heads_of(view: View, column: int, rows: int) -> tuple[At, ...]:
+    """The heading cells over a column, from top to bottom, merged ones once."""
+    found: dict[tuple[int, int], At] = {}
+    for row in range(rows):
+        at = view.at(row, column)
+        if at is not None and not look(at.text).blank:
+            found.setdefault(at.origin, at)
+    return tuple(found.values())
+
+
+def combined(heads: Sequence[At]) -> HeadingReading:
+    """What the heading cells of one column say together; the lowest that speaks is believed."""
+    return _combined(tuple(at.text for at in heads))
+
+
+@lru_cache(maxsize=8192)
+def _combined(texts: tuple[str, ...]) -> HeadingReading:
+    if not texts:
+        return HeadingReading(Role.UNKNOWN)
+    if len(texts) == 1:
+        return look(texts[0]).heading
+    parts = [look(text).heading for text in texts]
+    named = [part for part in parts if part.role is not Role.UNKNOWN]
+    joined = read_heading(" ".join(texts))
+    if not any(part.role is Role.MEASURE for part in parts) and joined.role is Role.MEASURE:
+        named = [joined]
+    if not named:
+        return joined
+    return _merged(named)
+
+
+def _merged(parts: Sequence[HeadingReading]) -> HeadingReading:
+    measures = [part for part in parts if part.role is Role.MEASURE]
+    head = _role_giver(parts)
+    dimension = next((part.dimension for part in reversed(parts) if part.dimension), None)
+    said = measures[-1] if measures else head
+    return replace(
+        head,
+        dimension=dimension,
+        definition=_last(parts, "definition", Definition.UNKNOWN),
+        basis=_last(parts, "basis", Basis.UNKNOWN),
+        unit=_last(parts, "unit", None),
+        second_unit=_last(parts, "second_unit", None),
+        band=_last(parts, "band", None),
+        candidates=said.candidates,
+        garment_sign=any(part.garment_sign for part in parts),
+    )
+
+
+def _role_giver(parts: Sequence[HeadingReading]) -> HeadingReading:
+    """The part that says what the column is for: an end beats a measure, a measure a unit."""
+    for roles in (
+        {Role.LOW_END, Role.HIGH_END, Role.TOLERANCE, Role.STEP},
+        {Role.MEASURE},
+        {Role.LABEL, Role.LENGTH_AXIS, Role.IDENTITY, Role.OTHER},
+    ):
+        for part in reversed(parts):
+            if part.role in roles:
+                return part
+    return parts[-1]
+
+
+def _last(parts: Sequence[HeadingReading], name: str, nothing: T) -> T:
+    for part in reversed(parts):
+        value: T = getattr(part, name)
+        if value != nothing:
+            return value
+    return nothing
+
+
+def continues(reading: HeadingReading) -> bool:
+    """Whether a heading needs the dimension of its left neighbour: ``inch``, ``to``."""
+    return reading.role in _CONTINUING and reading.dimension is None
+
+
+def continued(reading: HeadingReading, left: HeadingReading) -> HeadingReading:
+    """A heading such as ``inch`` or ``to`` with the dimension of the heading to its left."""
+    return replace(
+        reading,
+        role=Role.MEASURE if reading.role is Role.UNIT else reading.role,
+        dimension=left.dimension,
+        definition=left.definition,
+        basis=left.basis,
+        unit=reading.unit or (left.unit if reading.role is not Role.UNIT else None),
+        band=reading.band or left.band,
+        candidates=left.candidates,
+        garment_sign=left.garment_sign,
+    )

@@ -1,0 +1,145 @@
+"""What a column holds, told from its heading and from its cells together."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from decimal import Decimal
+from functools import lru_cache
+from itertools import pairwise
+from typing import Final
+
+from charts.dimensions import HeadingReading, Role
+from charts.layout.fields import FieldKind
+from charts.layout.looks import look
+from charts.layout.view import At
+from charts.schema import Dimension, Kind
+
+_SKIPPED_ROLES: Final = frozenset({Role.STEP, Role.OTHER})
+
+
+@dataclass(frozen=True, slots=True)
+class Content:
+    """How many cells of a column look like what. ``filled`` counts the cells that are not blank."""
+
+    filled: int
+    values: int
+    figures: int
+    labels: int
+    sure_labels: int
+    wordy_labels: int
+    lengths: int
+    bands: int
+    measures: int
+    units: int
+    unit_values: int
+    tolerances: int
+    running: bool
+
+    @staticmethod
+    def of(cells: Sequence[tuple[At, ...]]) -> Content:
+        """Count the cells of a column."""
+        return _counted(tuple(at.text for cell in cells for at in cell[:1]))
+
+    def most(self, count: int) -> bool:
+        """Whether ``count`` is more than half of the filled cells."""
+        return 2 * count > self.filled > 0
+
+
+@lru_cache(maxsize=8192)
+def _counted(texts: tuple[str, ...]) -> Content:
+    looks = [look(text) for text in texts]
+    looks = [one for one in looks if not one.blank]
+    return Content(
+        filled=len(looks),
+        values=sum(one.value and not one.wordy_label for one in looks),
+        figures=sum(one.figures for one in looks),
+        labels=sum(one.label is not None for one in looks),
+        sure_labels=sum(one.sure_label for one in looks),
+        wordy_labels=sum(one.wordy_label for one in looks),
+        lengths=sum(one.length is not None and len(one.text) > 2 for one in looks),
+        bands=sum(one.band is not None and not one.value for one in looks),
+        measures=sum(one.measures for one in looks),
+        units=sum(one.heading.role is Role.UNIT and not one.value for one in looks),
+        unit_values=sum(
+            one.value and one.reading.quantity is not None and one.reading.quantity.unit is not None
+            for one in looks
+        ),
+        tolerances=sum(one.reading.reading == "tolerance" for one in looks),
+        running=_runs(texts),
+    )
+
+
+def _runs(texts: Sequence[str]) -> bool:
+    """1, 2, 3 ...: a running number, when it starts at 0 or 1 and has at least three steps."""
+    numbers = []
+    for text in texts:
+        quantity = look(text).reading.quantity
+        if quantity is None or quantity.kind is not Kind.SINGLE or quantity.value is None:
+            return False
+        numbers.append(quantity.value.value)
+    steps = {after - before for before, after in pairwise(numbers)}
+    return len(numbers) > 2 and steps == {Decimal(1)} and numbers[0] in {Decimal(0), Decimal(1)}
+
+
+def kind_of(heading: HeadingReading, content: Content, column: int) -> FieldKind:
+    """The kind of a column. ``column`` is its number in the view, for what stands first."""
+    if content.filled == 0:
+        return FieldKind.EMPTY
+    if heading.role is Role.MEASURE:
+        return _measure(heading, content)
+    if heading.role in {Role.LOW_END, Role.HIGH_END}:
+        return FieldKind.VALUES
+    if heading.role is Role.TOLERANCE:
+        return FieldKind.TOLERANCE
+    if heading.role is Role.IDENTITY:
+        return FieldKind.IDENTITY
+    if heading.role in _SKIPPED_ROLES:
+        return FieldKind.SKIPPED
+    if heading.role is Role.LENGTH_AXIS and content.most(content.lengths):
+        return FieldKind.LENGTH
+    if heading.role is Role.LABEL:
+        return _label(content)
+    return _by_content(content, column)
+
+
+def _measure(heading: HeadingReading, content: Content) -> FieldKind:
+    if content.most(content.wordy_labels):
+        return FieldKind.LENGTH if content.most(content.lengths) else FieldKind.LABEL
+    if heading.dimension is Dimension.AGE and not content.most(content.values):
+        return FieldKind.LABEL
+    return FieldKind.VALUES if content.figures else FieldKind.NOTE
+
+
+def _label(content: Content) -> FieldKind:
+    """A heading says size; the cells may say otherwise."""
+    if content.most(content.unit_values):
+        return FieldKind.VALUES
+    if content.most(content.measures):
+        return FieldKind.NAMES
+    if content.most(content.lengths):
+        return FieldKind.LENGTH
+    return FieldKind.LABEL
+
+
+def _by_content(content: Content, column: int) -> FieldKind:
+    """A heading that says nothing: the cells alone decide."""
+    if content.most(content.measures):
+        return FieldKind.NAMES
+    if content.most(content.tolerances):
+        return FieldKind.TOLERANCE
+    if content.most(content.units):
+        return FieldKind.UNIT
+    if content.most(content.lengths):
+        return FieldKind.LENGTH
+    if content.most(content.wordy_labels):
+        return FieldKind.LABEL
+    if content.bands == content.filled:
+        return FieldKind.BAND
+    if content.running and column == 0:
+        return FieldKind.SKIPPED
+    if column == 0 and content.most(content.labels):
+        return FieldKind.LABEL
+    if content.most(content.sure_labels):
+        return FieldKind.LABEL
+    return FieldKind.VALUES if content.most(content.figures) else FieldKind.NOTE

@@ -1,0 +1,88 @@
+"""What one cell could be when nothing is known of its column: value, label, heading, band, words.
+
+A cell may be several of these at once (34 is a value and a label). Only the table decides.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from functools import lru_cache
+from typing import Final
+
+from charts.cell_text import clean
+from charts.dimensions import HeadingReading, Role, read_band, read_heading
+from charts.notation import CellReading, Reading, read_cell
+from charts.size_labels import LabelKind, SizeLabel, read_label, read_length
+
+_VALUE: Final = frozenset({Reading.READ, Reading.ASK, Reading.TOLERANCE})
+_WORDY: Final = frozenset({LabelKind.ALPHA, LabelKind.WORD, LabelKind.COMBINED})
+_NO_HEADING: Final = HeadingReading(Role.UNKNOWN)
+_HEADING_ROLES: Final = frozenset(Role) - {Role.UNKNOWN, Role.BAND, Role.NOTE}
+LONG_TEXT: Final = 40
+"""Characters above which a lone cell is a sentence, no label and no heading (common practice)."""
+
+
+@dataclass(frozen=True, slots=True)
+class Look:
+    """One text, seen from every side."""
+
+    text: str
+    blank: bool
+    reading: CellReading
+    label: SizeLabel | None
+    length: str | None
+    heading: HeadingReading
+    band: str | None
+
+    @property
+    def value(self) -> bool:
+        """Figures of a measurement can be read from it."""
+        return self.reading.reading in _VALUE
+
+    @property
+    def figures(self) -> bool:
+        """It holds digits and is no word: a value, or figures that no rule covers."""
+        return self.value or self.reading.reading is Reading.UNREAD
+
+    @property
+    def wordy_label(self) -> bool:
+        """A size label that cannot be a measurement: S, XL, Medium, Adult Small."""
+        return self.label is not None and not self.value and self.label.kind in _WORDY
+
+    @property
+    def sure_label(self) -> bool:
+        """A size label that cannot be a plain number."""
+        return self.label is not None and not self.value
+
+    @property
+    def heads(self) -> bool:
+        """It names a column or a row."""
+        return self.heading.role in _HEADING_ROLES and not self.value
+
+    @property
+    def measures(self) -> bool:
+        """It names a dimension."""
+        return self.heading.role is Role.MEASURE and not self.value
+
+    @property
+    def sentence(self) -> bool:
+        """It is too long to be a label or a heading."""
+        return len(self.text) > LONG_TEXT
+
+
+@lru_cache(maxsize=65536)
+def look(text: str) -> Look:
+    """See ``text`` from every side; cached, since sheets repeat themselves."""
+    plain = clean(text)
+    reading = read_cell(text)
+    lettered = any(character.isalpha() for character in plain)
+    heading = read_heading(text) if lettered and len(plain) <= 200 else _NO_HEADING
+    return Look(
+        text=plain,
+        blank=reading.reading is Reading.BLANK,
+        reading=reading,
+        label=read_label(text) if plain and reading.reading is not Reading.BLANK else None,
+        length=read_length(text) if lettered else None,
+        heading=heading,
+        band=read_band(text) if lettered else None,
+    )

@@ -1,0 +1,126 @@
+"""The rows of a rectangle: blank ones, lone cells (titles and notes), and runs of table rows."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass
+
+from charts.dimensions import Role
+from charts.layout.looks import look
+from charts.layout.view import At, View
+from charts.sheet import Sheet
+
+
+@dataclass(frozen=True, slots=True)
+class Lone:
+    """A row with one text: a title, a band, a note, a footnote."""
+
+    at: At
+    row: int
+
+
+@dataclass(frozen=True, slots=True)
+class Run:
+    """Neighbouring rows of a table, without the lone rows between them."""
+
+    rows: tuple[int, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class Gap:
+    """One or more blank rows."""
+
+
+def pieces(view: View) -> Iterator[Lone | Run | Gap]:
+    """The rows of the view (not turned) in their order, as lone rows, runs and gaps."""
+    run: list[int] = []
+    before: int | None = None
+    for number, row in enumerate(view.rows):
+        if before is not None and _blank_between(view.sheet, before, row):
+            if run:
+                yield Run(tuple(run))
+                run = []
+            yield Gap()
+        before = row
+        filled = distinct(view.sheet, row, view.columns)
+        if len(filled) > 1 or (filled and _belongs(view, number, filled[0])):
+            run.append(row)
+            continue
+        if run:
+            yield Run(tuple(run))
+            run = []
+        if filled:
+            yield Lone(filled[0], row)
+    if run:
+        yield Run(tuple(run))
+
+
+def _blank_between(sheet: Sheet, before: int, row: int) -> bool:
+    """Whether a visible blank row stands between two rows."""
+    return any(between not in sheet.hidden_rows for between in range(before + 1, row))
+
+
+def distinct(sheet: Sheet, row: int, columns: Sequence[int]) -> list[At]:
+    """The filled cells of one row; a merged area counts once."""
+    found: dict[tuple[int, int], At] = {}
+    for column in columns:
+        cell = sheet.cells.get((row, column))
+        if cell is not None and cell.text.strip():
+            at = At(cell, row, column)
+            found.setdefault(at.origin, at)
+    return list(found.values())
+
+
+def _belongs(view: View, number: int, at: At) -> bool:
+    """Whether a lone cell is part of a table: a group heading, a value, a size without values."""
+    one = look(at.text)
+    if one.sentence or (one.blank and not one.text):
+        return False
+    first = next((c for c in view.columns if (view.rows[number], c) in view.sheet.cells), None)
+    starts = first is not None and first == _first_column(view)
+    if not starts:
+        return one.value or (_next_is_table(view, number) and _groups(view, number, at))
+    return _labels_a_row(view, number, at)
+
+
+def _first_column(view: View) -> int:
+    """The first column in which a row with several cells starts."""
+    starts = []
+    for row in view.rows:
+        filled = distinct(view.sheet, row, view.columns)
+        if len(filled) > 1:
+            starts.append(filled[0].column)
+    return min(starts, default=view.columns[0])
+
+
+def _next_is_table(view: View, number: int) -> bool:
+    after = view.rows[number + 1 : number + 2]
+    return bool(after) and len(distinct(view.sheet, after[0], view.columns)) > 1
+
+
+def _groups(view: View, number: int, at: At) -> bool:
+    """A heading over several columns: it spans some of them, or names what they measure."""
+    row = view.rows[number]
+    spanned = sum(
+        1
+        for column in view.columns
+        if (cell := view.sheet.cells.get((row, column))) is not None and cell.text == at.text
+    )
+    if spanned > 1:
+        return True
+    return look(at.text).heading.role in {Role.MEASURE, Role.LOW_END, Role.HIGH_END}
+
+
+def _labels_a_row(view: View, number: int, at: At) -> bool:
+    """A size whose values are all blank, between rows that are sizes: no title."""
+    one = look(at.text)
+    if not (one.sure_label or one.value) or one.band is not None:
+        return False
+    if one.length is not None and len(one.text) > 2:
+        return False
+    before = view.rows[max(0, number - 1) : number]
+    for row in before:
+        cells = distinct(view.sheet, row, view.columns)
+        if len(cells) > 1 and cells[0].column == at.column:
+            return look(cells[0].text).label is not None
+    return False

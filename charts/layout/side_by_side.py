@@ -1,0 +1,67 @@
+"""Tables side by side: cut where no table row has a cell, or where the sizes are headed again."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from itertools import pairwise
+
+from charts.dimensions import Role
+from charts.layout.looks import look
+from charts.layout.rows import distinct
+from charts.layout.view import View
+
+
+def parted(view: View) -> list[View]:
+    """The parts of a view between its empty columns, or between repeated size headings."""
+    groups = _between_gaps(view)
+    if len(groups) < 2:
+        groups = _between_repeats(view)
+    return [View(view.sheet, view.rows, tuple(group)) for group in groups]
+
+
+def _between_gaps(view: View) -> list[list[int]]:
+    used: set[int] = set()
+    for row in view.rows:
+        filled = distinct(view.sheet, row, view.columns)
+        if len(filled) > 1:
+            used |= {column for column in view.columns if view.sheet.text(row, column).strip()}
+    groups: list[list[int]] = []
+    for before, column in zip((None, *view.columns), view.columns, strict=False):
+        if column not in used:
+            continue
+        if before is not None and before in used and column - before == 1:
+            groups[-1].append(column)
+        else:
+            groups.append([column])
+    return groups
+
+
+def _between_repeats(view: View) -> list[list[int]]:
+    """``Size | Chest | Size | Chest``: the same size heading again starts the next table."""
+    for row in view.rows:
+        starts = _repeated_label_heading(view, row)
+        if len(starts) > 1:
+            return _cut(view.columns, starts)
+    return [list(view.columns)]
+
+
+def _repeated_label_heading(view: View, row: int) -> list[int]:
+    found: dict[str, list[int]] = {}
+    for at in distinct(view.sheet, row, view.columns):
+        one = look(at.text)
+        if one.heading.role is Role.LABEL and not one.value:
+            found.setdefault(one.text.lower(), []).append(at.column)
+    starts = max(found.values(), key=len, default=[])
+    apart = all(after - before > 1 for before, after in pairwise(starts))
+    return starts if apart and starts and starts[0] == _first(view, row) else []
+
+
+def _first(view: View, row: int) -> int:
+    return next(column for column in view.columns if view.sheet.text(row, column).strip())
+
+
+def _cut(columns: Sequence[int], starts: Sequence[int]) -> list[list[int]]:
+    edges = [*starts, columns[-1] + 1]
+    return [
+        [column for column in columns if start <= column < end] for start, end in pairwise(edges)
+    ]

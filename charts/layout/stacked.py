@@ -1,0 +1,43 @@
+"""Tables on top of each other without a blank row: cut where headings start again."""
+
+from __future__ import annotations
+
+from charts.layout.fields import FieldKind
+from charts.layout.frames import Frame, framed
+from charts.layout.looks import look
+from charts.layout.rows import distinct
+from charts.layout.view import View
+
+
+def split_run(view: View) -> list[View]:
+    """The run as one view, or as several when each part has headings and sizes of its own."""
+    for cut in range(1, len(view.rows) - 1):
+        if not _starts_again(view, cut):
+            continue
+        above, below = view.with_rows(view.rows[:cut]), view.with_rows(view.rows[cut:])
+        if framed(above).complete and framed(below).complete:
+            return [above, *split_run(below)]
+    return [view]
+
+
+def _starts_again(view: View, cut: int) -> bool:
+    """A row of headings, or of sizes under a size heading, below a row of values."""
+    above = [look(at.text) for at in distinct(view.sheet, view.rows[cut - 1], view.columns)]
+    here = [look(at.text) for at in distinct(view.sheet, view.rows[cut], view.columns)]
+    if not any(one.value for one in above):
+        return False
+    heads = sum(one.heads for one in here)
+    values = sum(one.value and not one.label for one in here)
+    return values == 0 and heads >= 1 and (heads > 1 or here[0].heads)
+
+
+def heading_source_rows(frame: Frame) -> tuple[int, ...]:
+    """The sheet's rows that a part further down shares with this table.
+
+    For sizes down the rows these are its heading rows, for sizes across the rows of labels.
+    """
+    view = frame.view
+    if not view.turned:
+        return view.rows[: frame.heading_rows]
+    kinds = {FieldKind.LABEL, FieldKind.LENGTH, FieldKind.BAND}
+    return tuple(row for row, one in zip(view.rows, frame.fields, strict=True) if one.kind in kinds)
