@@ -63,7 +63,7 @@ def _claims(source: Source) -> Claim:
     return Claim.LIKELY if separator_of(source.text) is not None else Claim.LEFTOVER
 
 
-def _open(source: Source, log: FindingLog) -> tuple[Sheet, ...]:
+def _open(source: Source, _log: FindingLog) -> tuple[Sheet, ...]:
     text = source.text
     first, _, _ = text.partition("\n")
     said = _SEP_LINE.match(first)

@@ -6,12 +6,20 @@ A new kind of source is one new module in this package with a ``READER`` in it.
 from __future__ import annotations
 
 import pkgutil
+from collections.abc import Iterator
 from functools import cache
 from importlib import import_module
 
 import charts.readers
 from charts.findings import FindingLog
-from charts.readers.source import LARGEST_FILE, MEGABYTE, Claim, Reader, Source
+from charts.readers.source import (
+    LARGEST_FILE,
+    MEGABYTE,
+    Claim,
+    Reader,
+    Source,
+    UnusableSourceError,
+)
 from charts.sheet import Sheet
 
 
@@ -29,13 +37,13 @@ def readers() -> tuple[Reader, ...]:
 def open_bytes(data: bytes, name: str, log: FindingLog) -> tuple[Sheet, ...]:
     """The sheets of a file, claimed by its content. Bad input is a finding in ``log``."""
     if not data.strip(b"\0\t\r\n "):
-        log.add("empty-file", name, name=name)
+        log.add("empty-file", name, name=name, amount="")
         return ()
-    if len(data) > LARGEST_FILE:
-        size = str(round(len(data) / MEGABYTE))
-        log.add("too-large", name, name=name, size=size, limit=str(LARGEST_FILE // MEGABYTE))
+    try:
+        return _opened(Source(data, name), log)
+    except UnusableSourceError as problem:
+        log.add(problem.code, name, name=name, amount=problem.amount)
         return ()
-    return _opened(Source(data, name), log)
 
 
 def open_pasted(text: str, log: FindingLog) -> tuple[Sheet, ...]:
@@ -43,10 +51,18 @@ def open_pasted(text: str, log: FindingLog) -> tuple[Sheet, ...]:
     return open_bytes(text.encode("utf-8", "replace"), "-", log)
 
 
+def _claims(source: Source) -> Iterator[tuple[Claim, Reader]]:
+    for reader in readers():
+        claim = reader.claims(source)
+        yield claim, reader
+        if claim is Claim.CERTAIN:
+            return
+
+
 def _opened(source: Source, log: FindingLog) -> tuple[Sheet, ...]:
-    claimed = [(reader.claims(source), reader) for reader in readers()]
-    claim, reader = max(claimed, key=lambda pair: pair[0])
+    if len(source.data) > LARGEST_FILE:
+        raise UnusableSourceError("too-large", f"{len(source.data) // MEGABYTE} MB")
+    claim, reader = max(_claims(source), key=lambda pair: pair[0])
     if claim is Claim.NONE:
-        log.add("unreadable", source.name, name=source.name)
-        return ()
+        raise UnusableSourceError("unreadable")
     return reader.open(source, log)

@@ -18,6 +18,8 @@ from charts.sheet import Sheet
 MEGABYTE: Final = 1024 * 1024
 LARGEST_FILE: Final = 40 * MEGABYTE
 """Bytes of a file. Size charts with photographs in them reach about 20 MB."""
+LONGEST_CELL: Final = 32_767
+"""Characters of a cell: the limit of spreadsheet programs themselves."""
 LARGEST_TEXT: Final = 6 * MEGABYTE
 """Bytes of a text source; a saved page with its pictures in line reaches some MB."""
 MOST_CELLS: Final = 60_000
@@ -30,7 +32,22 @@ class Claim(IntEnum):
     NONE = 0
     LEFTOVER = 1  # anything nobody else wants
     LIKELY = 2  # looks like it
-    CERTAIN = 3  # carries its mark
+    RECOGNISED = 3  # carries the mark of a kind that cannot be read yet
+    CERTAIN = 4  # carries the mark of its kind
+
+
+class UnusableSourceError(Exception):
+    """Nothing can be read of a source. Reader and registry only: it ends as one finding.
+
+    Attributes:
+        code: the finding's code.
+        amount: how much there is of what is too much ("52 MB"), "" where nothing is.
+    """
+
+    def __init__(self, code: str, amount: str = "") -> None:
+        super().__init__(code)
+        self.code = code
+        self.amount = amount
 
 
 class Source:
@@ -64,7 +81,11 @@ class Source:
 
 @dataclass(frozen=True, slots=True)
 class Reader:
-    """One kind of source. ``claims`` looks at the content; ``open`` never raises on bad input."""
+    """One kind of source. ``claims`` looks at the content and never raises.
+
+    ``open`` raises UnusableSourceError when nothing can be read; what is wrong with a part of
+    the source goes to the log.
+    """
 
     kind: str
     claims: Callable[[Source], Claim]

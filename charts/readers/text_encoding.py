@@ -34,6 +34,7 @@ _PLAUSIBLE: Final = re.compile(r"(?<=\d)\s?[½¼¾⅛–°]|[–—]\s?\d|[“�
 _LETTER_RUN: Final = re.compile(r"[^\W\d_]+")
 _CYRILLIC: Final = re.compile(r"[Ѐ-ӿ]")
 _ODD: Final = re.compile(r"[\x00-\x08\x0b\x0c\x0e-\x1f\x7f-\x9f¤¬¶√∂∑∏π∫Ω∆◊ﬁﬂ‡†ˇ˘˙˛˝¸¨]")
+_BINARY_BYTES: Final = bytes([*range(9), *range(14, 32), 127])
 _CONTROLS: Final = re.compile(r"[\x01-\x08\x0e-\x1f\x7f]")
 
 
@@ -50,9 +51,11 @@ def decoded(data: bytes) -> Decoded | None:
     for mark, encoding in _MARKS:
         if data.startswith(mark):
             return _checked(data[len(mark) :].decode(encoding, "replace"), encoding)
-    encoding = _by_zeros(data)
-    if encoding is not None:
-        return _checked(data.decode(encoding, "replace"), encoding)
+    wide = _by_zeros(data)
+    if wide is not None:
+        return _checked(data.decode(wide, "replace"), wide)
+    if _is_binary(data[:4000]):
+        return None
     try:
         return _checked(data.decode("utf-8"), "utf-8")
     except UnicodeDecodeError:
@@ -69,6 +72,12 @@ def _by_zeros(data: bytes) -> str | None:
     if head[0::2].count(0) > half * 0.7 and head[1::2].count(0) < half * 0.1:
         return "utf-16-be"
     return None
+
+
+def _is_binary(head: bytes) -> bool:
+    """Whether the head cannot be a narrow text; zeros may follow the text of a half-written one."""
+    head = head.rstrip(b"\0")
+    return len(head.translate(None, _BINARY_BYTES)) < len(head) * 0.98
 
 
 def _voted(data: bytes) -> tuple[str, str]:

@@ -1,0 +1,34 @@
+"""What a source hides is left out, and said so once."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Sequence
+
+from charts.findings import FindingLog
+from charts.sheet import Addressing, Sheet, column_letters
+
+
+def note_hidden(sheets: Iterable[Sheet], hidden_sheets: Sequence[str], log: FindingLog) -> None:
+    """One note for all hidden rows, columns and sheets, written as places: ``Women!5:6``."""
+    places: list[str] = []
+    for sheet in sheets:
+        rows = [f"{first + 1}:{last + 1}" for first, last in _runs(sheet.hidden_rows)]
+        columns = [
+            f"{column_letters(first)}:{column_letters(last)}"
+            for first, last in _runs(sheet.hidden_columns)
+        ]
+        plain = sheet.addressing is Addressing.PLAIN
+        places.extend(part if plain else f"{sheet.name}!{part}" for part in rows + columns)
+    places.extend(hidden_sheets)
+    if places:
+        log.add("hidden-left-out", places[0], key="", places=", ".join(places))
+
+
+def _runs(numbers: Iterable[int]) -> list[tuple[int, int]]:
+    runs: list[tuple[int, int]] = []
+    for number in sorted(numbers):
+        if runs and number == runs[-1][1] + 1:
+            runs[-1] = (runs[-1][0], number)
+        else:
+            runs.append((number, number))
+    return runs
