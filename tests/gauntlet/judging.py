@@ -130,7 +130,10 @@ def judge(expected: Expected, file_json: Json) -> Verdict:
     extra = tuple(value for value in rest if not value.questions)
     doubted = tuple(value for value in rest if value.questions)
     unnecessary = tuple(
-        one for one in questions if not _due(one, expected.allowed, judged, (*extra, *doubted))
+        one
+        for one in questions
+        if (expected.clean and one["code"] not in expected.allowed)
+        or not _due(one, expected.allowed, judged, (*extra, *doubted))
     )
     return Verdict(expected, judged, extra, questions, unnecessary, findings)
 
