@@ -77,6 +77,9 @@ _ERRORS: Final = [
     "unreadable",
     "format-newer",
     "formula-without-value",
+    "not-there",
+    "folder-closed",
+    "facts-file",
 ]
 
 LEVELS: Final[Mapping[str, Level]] = MappingProxyType(
