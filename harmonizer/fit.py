@@ -1,0 +1,135 @@
+"""One rider against every size: verdicts, probabilities and the order, all sizes at once."""
+
+from __future__ import annotations
+
+import numpy as np
+import numpy.typing as npt
+
+from harmonizer import margins, ranking
+from harmonizer.bands import is_other_band
+from harmonizer.body import body_on
+from harmonizer.certainty import chance_in_range, chance_not_too_long
+from harmonizer.comparison import BACK, CHEST, HIP, WAIST, Comparison, compared
+from harmonizer.fit_sheet import FitSheet
+from harmonizer.gates import gates
+from harmonizer.layers import largest_girth, stretch_used
+from harmonizer.range_table import RangeTable
+from harmonizer.rider import Rider
+from harmonizer.settings import DEFAULTS, Settings
+from harmonizer.states import NEAR, NOT_CHECKED, SLACK
+from harmonizer.verdicts import checked_count, girth_verdicts, verdicts
+
+Floats = npt.NDArray[np.float64]
+Codes = npt.NDArray[np.uint8]
+Flags = npt.NDArray[np.bool_]
+
+
+def fit(rider: Rider, table: RangeTable, settings: Settings = DEFAULTS) -> FitSheet:
+    """Every size of ``table`` for ``rider``, best first.
+
+    A table compiled under other settings is compiled again under ``settings``.
+    """
+    if table.settings != settings:
+        table = RangeTable.compiled(table.offers, settings)
+    body = body_on(rider, table, settings)
+    lies = compared(table, body, settings)
+    reserve, stretch = elastic_reserve(lies)
+    states = lies.states.copy()
+    states[CHEST] = near_without_reserve(states[CHEST], lies, reserve, stretch)
+    girths = girth_verdicts(*states[:BACK])
+    gate = gates(table.facts, body.weight_kg, rider.needs, settings)
+    pin, plen = probabilities(lies)
+    up, between = between_sizes(lies)
+    grades = ranking.Grades(
+        verdicts=verdicts(girths, states[BACK], gate.refused),
+        other_band=_other_bands(rider, table),
+        checked=checked_count(states[:BACK], states[BACK]),
+        penalty=ranking.penalties(lies.margin, _middle(lies), plen, settings),
+        probability=size_probability(lies, plen),
+        between_up=up,
+    )
+    return FitSheet(
+        rider=rider,
+        compared=lies,
+        states=states,
+        girths=girths,
+        verdicts=grades.verdicts,
+        checked=grades.checked,
+        penalty=grades.penalty,
+        pin=pin,
+        plen=plen,
+        probability=grades.probability,
+        between=between,
+        other_band=grades.other_band,
+        reserve=reserve,
+        stretch=stretch,
+        gates=gate,
+        order=ranking.order_of(grades, table.facts),
+    )
+
+
+def _other_bands(rider: Rider, table: RangeTable) -> Flags:
+    bands = {offer.band for offer in table.offers}
+    other = {band for band in bands if is_other_band(band, rider.figure)}
+    if not other:
+        return np.zeros(len(table.offers), np.bool_)
+    return np.array([offer.band in other for offer in table.offers], np.bool_)
+
+
+def _middle(lies: Comparison) -> Floats:
+    """Where the middle of the rider's band lies in the chest range; NaN where that is open."""
+    middle = (lies.chest(lies.body.light) + lies.chest(lies.body.warm)) / 2
+    return margins.positions(middle, lies.chest(lies.table.low), lies.chest(lies.table.high))
+
+
+def probabilities(lies: Comparison) -> tuple[Floats, Floats]:
+    """Pin of the three girths (3 x offers) and Plen; NaN where nothing was compared."""
+    pin = chance_in_range(lies.lower[:BACK], lies.upper[:BACK], lies.u[:BACK])
+    plen = chance_not_too_long(lies.lower[BACK], lies.u[BACK])
+    pin[np.isnan(lies.lower[:BACK])] = np.nan
+    plen[np.isnan(lies.lower[BACK])] = np.nan
+    return pin, plen
+
+
+def size_probability(lies: Comparison, plen: Floats) -> Floats:
+    """The chance that no checked girth is worse than near, times Plen; NaN if none is checked."""
+    tolerance = lies.choice.floats(lies.table.tolerance)
+    factors = np.ones((BACK + 1, len(plen)))
+    for girth in (CHEST, WAIST, HIP):
+        lower, upper = lies.lower[girth] + tolerance[girth], lies.upper[girth] + tolerance[girth]
+        factors[girth] = chance_in_range(lower, upper, lies.u[girth])
+    factors[BACK] = plen
+    compared_at = ~np.isnan(lies.lower[: BACK + 1])
+    product = np.prod(np.where(compared_at, factors, 1.0), axis=0)
+    return np.where(compared_at.any(axis=0), product, np.nan)
+
+
+def between_sizes(lies: Comparison) -> tuple[Flags, Flags]:
+    """Where the chest lies between a size and the next larger one, and between any two.
+
+    In two neighbours, on their border, or in the gap between them. A mark, not a state.
+    """
+    at = lies.chest(lies.body.light)
+    low, high = lies.chest(lies.table.seam_low), lies.chest(lies.table.seam_high)
+    below, above = lies.chest(lies.table.below), lies.chest(lies.table.above)
+    within = (at >= low - SLACK) & (at <= high + SLACK)
+    up = (within & (at >= above - SLACK)) | ((at > high) & (at < above) & np.isfinite(above))
+    down = (within & (at <= below + SLACK)) | ((at < low) & (at > below) & np.isfinite(below))
+    return up, up | down
+
+
+def elastic_reserve(lies: Comparison) -> tuple[Floats, Floats]:
+    """What the elastic has left over the layers, and the share of it in use; NaN if not stated."""
+    facts = lies.table.facts
+    girth = lies.chest(lies.body.warm)
+    left = largest_girth(facts.relaxed, facts.elastic_part, facts.extension) - girth
+    return left, stretch_used(girth, facts.relaxed, facts.elastic_part, facts.extension)
+
+
+def near_without_reserve(chest: Codes, lies: Comparison, reserve: Floats, stretch: Floats) -> Codes:
+    """The chest *near* at best where too little elastic is left, or none of it is in use."""
+    stated = lies.table.facts.least_reserve
+    least = np.where(np.isnan(stated), lies.settings.reserve, stated)
+    lacking = (reserve < least - SLACK) | (stretch < -SLACK)
+    capped = np.where(lacking & (chest != NOT_CHECKED), np.maximum(chest, NEAR), chest)
+    return capped.astype(np.uint8)

@@ -1,0 +1,85 @@
+"""The arrays of one comparison, in the order of the table."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+import numpy as np
+import numpy.typing as npt
+
+from charts.schema import Dimension
+from harmonizer.body import Body
+from harmonizer.comparison import Comparison
+from harmonizer.gates import Gates
+from harmonizer.lane_choice import LaneChoice
+from harmonizer.range_table import RangeTable
+from harmonizer.rider import Rider
+from harmonizer.settings import Settings
+
+Floats = npt.NDArray[np.float64]
+Codes = npt.NDArray[np.uint8]
+Flags = npt.NDArray[np.bool_]
+Places = npt.NDArray[np.int64]
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class FitArrays:
+    """One rider, every size. Arrays are in the order of the table; ``order`` puts the best first.
+
+    ``states``, ``lower`` and ``upper`` are dimensions x offers: chest, waist, hip, back length,
+    then the rest. ``states`` holds what was compared and then lowered by what is known besides
+    (too little elastic). ``pin`` is 3 x offers. ``reserve`` and ``stretch`` are NaN where the
+    elastic is not stated.
+    """
+
+    rider: Rider
+    compared: Comparison
+    states: Codes
+    girths: Codes
+    verdicts: Codes
+    checked: Codes
+    penalty: Floats
+    pin: Floats
+    plen: Floats
+    probability: Floats
+    between: Flags
+    other_band: Flags
+    reserve: Floats
+    stretch: Floats
+    gates: Gates
+    order: Places
+
+    @property
+    def table(self) -> RangeTable:
+        """The offers and their ranges."""
+        return self.compared.table
+
+    @property
+    def settings(self) -> Settings:
+        """The figures in force, to be saved with the advice."""
+        return self.compared.settings
+
+    @property
+    def body(self) -> Body:
+        """The rider on the table's lanes."""
+        return self.compared.body
+
+    @property
+    def lower(self) -> Floats:
+        """Lower margins: below zero is loose, or too long."""
+        return self.compared.lower
+
+    @property
+    def upper(self) -> Floats:
+        """Upper margins: below zero is tight, or short."""
+        return self.compared.upper
+
+    @property
+    def choice(self) -> LaneChoice:
+        """Which column of each chart served."""
+        return self.compared.choice
+
+    @property
+    def dimensions(self) -> tuple[Dimension, ...]:
+        """The dimensions of the arrays' rows."""
+        return self.compared.choice.dimensions

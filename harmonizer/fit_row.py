@@ -1,0 +1,100 @@
+"""One size of one model for one rider, read from the arrays when it is asked for."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+from types import MappingProxyType
+
+from charts.schema import Dimension
+from harmonizer.dimension_fit import BACK, DimensionFit, dimension_fit, known
+from harmonizer.fit_arrays import FitArrays
+from harmonizer.gates import Gate
+from harmonizer.offers import Offer
+from harmonizer.range_table import Absent
+from harmonizer.states import GIRTHS, LENGTHS, VERDICTS, GirthState, LengthState, Verdict
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class FitRow:
+    """One size of one model for one rider."""
+
+    arrays: FitArrays
+    at: int
+
+    @property
+    def offer(self) -> Offer:
+        """The model, size and length."""
+        return self.arrays.table.offers[self.at]
+
+    @property
+    def verdict(self) -> Verdict:
+        """Girths and length in one word for machines."""
+        return VERDICTS[int(self.arrays.verdicts[self.at])]
+
+    @property
+    def girth_verdict(self) -> GirthState:
+        """The worst of the girths that were checked."""
+        return GIRTHS[int(self.arrays.girths[self.at])]
+
+    @property
+    def length_verdict(self) -> LengthState:
+        """The state of the back length."""
+        return LENGTHS[int(self.arrays.states[BACK, self.at])]
+
+    @property
+    def checked(self) -> int:
+        """How many of chest, waist, hip and back length were checked."""
+        return int(self.arrays.checked[self.at])
+
+    @property
+    def penalty(self) -> float:
+        """P, which only orders and is never shown."""
+        return float(self.arrays.penalty[self.at])
+
+    @property
+    def probability(self) -> float | None:
+        """The size probability, over as many dimensions as were checked."""
+        return known(self.arrays.probability[self.at])
+
+    @property
+    def too_long_probability(self) -> float | None:
+        """The chance that the vest is too long; None where the length is not known."""
+        plen = known(self.arrays.plen[self.at])
+        return None if plen is None else 1.0 - plen
+
+    @property
+    def between_sizes(self) -> bool:
+        """Whether the chest lies between two sizes of this chart."""
+        return bool(self.arrays.between[self.at])
+
+    @property
+    def other_band(self) -> bool:
+        """Whether the chart is for another band than the rider's."""
+        return bool(self.arrays.other_band[self.at])
+
+    @property
+    def open_questions(self) -> int:
+        """How many unanswered questions bear on this size."""
+        alone = self.arrays.table.absent[:, self.at] == Absent.ALONE
+        return len(self.offer.open_questions) + int(alone.sum())
+
+    @property
+    def gates(self) -> tuple[Gate, ...]:
+        """Gates that failed or could not be decided."""
+        return self.arrays.gates.at(self.at)
+
+    @property
+    def dimensions(self) -> Mapping[Dimension, DimensionFit]:
+        """The four that count and whatever else this size lists, by dimension."""
+        return MappingProxyType(
+            {
+                dimension: dimension_fit(self.arrays, row, self.at)
+                for row, dimension in enumerate(self.arrays.dimensions)
+                if row <= BACK or self._lists(row)
+            }
+        )
+
+    def _lists(self, row: int) -> bool:
+        lane = self.arrays.choice.lane[row, self.at]
+        return bool(self.arrays.table.absent[lane, self.at] != Absent.NOT_LISTED)

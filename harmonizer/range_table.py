@@ -1,0 +1,299 @@
+"""All charts compiled to dense arrays, lanes x offers: the only food of the hot path.
+
+A lane is one dimension in one definition. All arrays are float64 in cm, kg or years, NaN where an
+offer has nothing to compare, infinite where a range is open.
+"""
+
+from __future__ import annotations
+
+import math
+from collections import defaultdict
+from collections.abc import Sequence
+from dataclasses import dataclass
+from enum import IntEnum, IntFlag
+from typing import Final
+
+import numpy as np
+import numpy.typing as npt
+
+from charts.model_facts import Adjuster, VestKind
+from charts.schema import Basis, Definition, Dimension, Kind, Range
+from harmonizer.borders import Reach, reaches
+from harmonizer.offer_facts import OfferFacts, compiled_facts
+from harmonizer.offers import Offer
+from harmonizer.settings import DEFAULTS, Settings
+
+Floats = npt.NDArray[np.float64]
+Codes = npt.NDArray[np.uint8]
+
+MAIN: Final = (Dimension.CHEST, Dimension.WAIST, Dimension.HIP, Dimension.BACK_LENGTH)
+GIRTH_DIMENSIONS: Final = frozenset({Dimension.CHEST, Dimension.WAIST, Dimension.HIP})
+_C7: Final = frozenset(
+    {Definition.UNKNOWN, Definition.BACK_C7_SI, Definition.BACK_C7_WAIST, Definition.BACK_C7_SEAT}
+)
+
+
+class Absent(IntEnum):
+    """Why an offer has nothing to compare in a lane."""
+
+    PRESENT = 0
+    NOT_LISTED = 1
+    UNREAD = 2
+    ALONE = 3
+    FINISHED = 4
+    FLAT = 5
+
+
+class Assumed(IntFlag):
+    """What was taken as given although nobody said so."""
+
+    NOTHING = 0
+    CHART_DEFINITION = 1
+    BASIS = 2
+    DERIVED = 4
+    CIRCA = 8
+    OPEN_QUESTION = 16
+
+
+@dataclass(frozen=True, slots=True)
+class Lane:
+    """One dimension in one definition."""
+
+    dimension: Dimension
+    definition: Definition
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class RangeTable:
+    """Offers and their ranges; every two-dimensional array is lanes x offers.
+
+    ``low`` and ``high`` are a and b, as published; ``reach_low`` and ``reach_high`` are A and B,
+    with borders closed and adjusters used; ``seam_low`` and ``seam_high`` have the borders only,
+    ``below`` and ``above`` those of the neighbours. ``finished_back`` is the vest's own length
+    from C7, one per offer.
+    """
+
+    offers: tuple[Offer, ...]
+    settings: Settings
+    lanes: tuple[Lane, ...]
+    low: Floats
+    high: Floats
+    reach_low: Floats
+    reach_high: Floats
+    seam_low: Floats
+    seam_high: Floats
+    below: Floats
+    above: Floats
+    tolerance: Floats
+    absent: Codes
+    assumed: Codes
+    finished_back: Floats
+    facts: OfferFacts
+    ranges: tuple[tuple[Range | None, ...], ...]
+
+    @classmethod
+    def compiled(cls, offers: Sequence[Offer], settings: Settings = DEFAULTS) -> RangeTable:
+        """The arrays of ``offers`` under ``settings``, in the order of ``offers``."""
+        return _Compiler(tuple(offers), settings).table()
+
+    def lanes_of(self, dimension: Dimension) -> tuple[int, ...]:
+        """The places of the lanes of one dimension."""
+        return tuple(at for at, lane in enumerate(self.lanes) if lane.dimension is dimension)
+
+    @property
+    def dimensions(self) -> tuple[Dimension, ...]:
+        """Every dimension in the table, the four that count first."""
+        return tuple(dict.fromkeys(lane.dimension for lane in self.lanes))
+
+
+_FIELDS: Final = (
+    "low",
+    "high",
+    "reach_low",
+    "reach_high",
+    "seam_low",
+    "seam_high",
+    "below",
+    "above",
+    "tolerance",
+)
+
+
+class _Compiler:
+    """Fills the arrays, one run of neighbours after the other."""
+
+    def __init__(self, offers: tuple[Offer, ...], settings: Settings) -> None:
+        self.offers = offers
+        self.settings = settings
+        self.lanes = self._all_lanes()
+        self.place = {lane: at for at, lane in enumerate(self.lanes)}
+        shape = (len(self.lanes), len(offers))
+        self.arrays: dict[str, Floats] = {name: np.full(shape, np.nan) for name in _FIELDS}
+        self.absent: Codes = np.full(shape, Absent.NOT_LISTED, np.uint8)
+        self.assumed: Codes = np.zeros(shape, np.uint8)
+        self.finished_back: Floats = np.full(len(offers), np.nan)
+        self.ranges: list[list[Range | None]] = [[None] * len(offers) for _ in self.lanes]
+
+    def table(self) -> RangeTable:
+        for run in self._runs():
+            self._enter(run)
+        chest = self._first_known(self.arrays["seam_low"], frozenset({Dimension.CHEST}))
+        facts = compiled_facts(self.offers, self._size_keys(), chest)
+        return RangeTable(
+            offers=self.offers,
+            settings=self.settings,
+            lanes=self.lanes,
+            absent=self.absent,
+            assumed=self.assumed,
+            finished_back=self.finished_back,
+            facts=facts,
+            ranges=tuple(tuple(row) for row in self.ranges),
+            **self.arrays,
+        )
+
+    def _all_lanes(self) -> tuple[Lane, ...]:
+        found = {
+            self._lane(offer, item)
+            for offer in self.offers
+            for item in offer.ranges
+            if item.dimension is not Dimension.OTHER
+        }
+        defaults = [Lane(one, self.settings.default_definition(one)) for one in MAIN]
+        order = [*MAIN, *(one for one in Dimension if one not in MAIN)]
+        rest = sorted(
+            found - set(defaults),
+            key=lambda lane: (order.index(lane.dimension), lane.definition),
+        )
+        lanes = [*defaults, *rest]
+        return tuple(sorted(lanes, key=lambda lane: order.index(lane.dimension)))
+
+    def _lane(self, offer: Offer, item: Range) -> Lane:
+        return Lane(item.dimension, self._definition(offer, item)[0])
+
+    def _definition(self, offer: Offer, item: Range) -> tuple[Definition, bool]:
+        """The definition that holds, and whether it is only the shop's assumption."""
+        if item.definition is not Definition.UNKNOWN:
+            return item.definition, False
+        if offer.facts is not None and item.dimension in offer.facts.definitions:
+            return offer.facts.definitions[item.dimension], False
+        default = self.settings.default_definition(item.dimension)
+        return default, default is not Definition.UNKNOWN
+
+    def _basis(self, offer: Offer, item: Range) -> Basis:
+        if item.basis is Basis.UNKNOWN and offer.facts is not None and offer.facts.basis:
+            return offer.facts.basis
+        return item.basis
+
+    def _runs(self) -> list[list[tuple[int, Range]]]:
+        """Ranges that are neighbours: one chart, dimension, basis, definition and unit.
+
+        A back length has its neighbours among the length options of its own size.
+        """
+        with_lengths = {(offer.chart, offer.size) for offer in self.offers if offer.length}
+        runs: dict[tuple[object, ...], list[tuple[int, Range]]] = defaultdict(list)
+        for at, offer in enumerate(self.offers):
+            own_size = offer.size if (offer.chart, offer.size) in with_lengths else None
+            for item in offer.ranges:
+                if item.dimension is Dimension.OTHER:
+                    continue
+                lane, basis = self._lane(offer, item), self._basis(offer, item)
+                unit = item.published_unit or item.unit
+                size = own_size if item.dimension is Dimension.BACK_LENGTH else None
+                runs[offer.chart, offer.band, lane, basis, unit, size].append((at, item))
+        return list(runs.values())
+
+    def _enter(self, run: list[tuple[int, Range]]) -> None:
+        for (at, item), reach in zip(run, reaches([item for _, item in run]), strict=True):
+            offer = self.offers[at]
+            basis = self._basis(offer, item)
+            lane = self.place[self._lane(offer, item)]
+            if basis in (Basis.FINISHED, Basis.FLAT):
+                self._enter_vest(lane, at, item, basis)
+            elif reach is None:
+                why = Absent.UNREAD if item.kind is Kind.UNREAD else Absent.ALONE
+                self._enter_absent(lane, at, item, why)
+            elif self.absent[lane, at] != Absent.PRESENT:
+                self._enter_reach(lane, at, item, reach)
+
+    def _enter_absent(self, lane: int, at: int, item: Range, why: Absent) -> None:
+        if self.absent[lane, at] == Absent.NOT_LISTED:
+            self.absent[lane, at] = why
+            self.ranges[lane][at] = item
+
+    def _enter_vest(self, lane: int, at: int, item: Range, basis: Basis) -> None:
+        """A measure of the vest itself: never compared, but a length from C7 serves the saddle."""
+        why = Absent.FINISHED if basis is Basis.FINISHED else Absent.FLAT
+        self._enter_absent(lane, at, item, why)
+        longest = item.value if item.value is not None else item.high
+        from_c7 = item.dimension is Dimension.BACK_LENGTH and item.definition in _C7
+        if from_c7 and basis is Basis.FINISHED and longest is not None:
+            self.finished_back[at] = float(longest)
+
+    def _enter_reach(self, lane: int, at: int, item: Range, reach: Reach) -> None:
+        offer = self.offers[at]
+        take_in, let_out = _adjuster(offer, item.dimension)
+        values = {
+            "low": reach.low,
+            "high": reach.high,
+            "reach_low": reach.reach_low - take_in,
+            "reach_high": reach.reach_high + let_out,
+            "seam_low": reach.reach_low,
+            "seam_high": reach.reach_high,
+            "below": reach.below,
+            "above": reach.above,
+            "tolerance": self._tolerance(offer, item.dimension, reach),
+        }
+        for name, value in values.items():
+            self.arrays[name][lane, at] = value
+        self.absent[lane, at] = Absent.PRESENT
+        self.assumed[lane, at] = self._assumed(offer, item, reach)
+        self.ranges[lane][at] = item
+
+    def _assumed(self, offer: Offer, item: Range, reach: Reach) -> Assumed:
+        marks = Assumed.NOTHING
+        if self._definition(offer, item)[1]:
+            marks |= Assumed.CHART_DEFINITION
+        if self._basis(offer, item) is Basis.UNKNOWN:
+            marks |= Assumed.BASIS
+        if reach.derived:
+            marks |= Assumed.DERIVED
+        if item.circa:
+            marks |= Assumed.CIRCA
+        if set(item.findings) & set(offer.open_questions):
+            marks |= Assumed.OPEN_QUESTION
+        return marks
+
+    def _tolerance(self, offer: Offer, dimension: Dimension, reach: Reach) -> float:
+        """How far outside a girth may lie and still be near: never more than half the range."""
+        widest = {
+            Dimension.CHEST: self.settings.chest_tolerance,
+            Dimension.WAIST: self.settings.waist_tolerance,
+            Dimension.HIP: self.settings.hip_tolerance,
+        }.get(dimension, 0.0)
+        if offer.kind == VestKind.INFLATABLE and dimension is not Dimension.CHEST:
+            widest = min(widest, self.settings.inflatable_tolerance)
+        return min(widest, (reach.high - reach.low) / 2)
+
+    def _size_keys(self) -> Floats:
+        """How large each offer is, to put the smaller first: its chest, else its waist or hip."""
+        low, high = self.arrays["low"], self.arrays["high"]
+        known = np.where(np.isfinite(low), low, high)
+        known[~np.isfinite(known)] = np.nan
+        return np.nan_to_num(self._first_known(known, GIRTH_DIMENSIONS), nan=math.inf)
+
+    def _first_known(self, rows: Floats, dimensions: frozenset[Dimension]) -> Floats:
+        """One value per offer: that of the first lane of ``dimensions`` which has one."""
+        keys = np.full(len(self.offers), np.nan)
+        for lane, row in zip(self.lanes, rows, strict=True):
+            if lane.dimension in dimensions:
+                keys = np.where(np.isnan(keys), row, keys)
+        return keys
+
+
+def _adjuster(offer: Offer, dimension: Dimension) -> tuple[float, float]:
+    """Taken in and let out, in cm; a back length is never widened downwards."""
+    if offer.facts is None:
+        return 0.0, 0.0
+    ways = offer.facts.adjusters.get(dimension, Adjuster())
+    take_in = 0.0 if dimension is Dimension.BACK_LENGTH else float(ways.take_in)
+    return take_in, float(ways.let_out)
