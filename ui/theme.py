@@ -39,6 +39,7 @@ class Ink(StrEnum):
     RIDER = "rider"  # the rider's line
     HALO = "halo"  # the light beside it
     GOOD = "good"
+    CHECK = "check"  # to be looked at in the saddle
     NEAR = "near"
     STOP = "stop"
     UNKNOWN = "unknown"
@@ -75,6 +76,7 @@ _LIGHT: Final[Mapping[Ink, str]] = {
     Ink.RIDER: "#10141a",
     Ink.HALO: "#ffffff",
     Ink.GOOD: "#12666b",
+    Ink.CHECK: "#3c5599",
     Ink.NEAR: "#8d5200",
     Ink.STOP: "#a3221b",
     Ink.UNKNOWN: "#59616c",
@@ -98,6 +100,7 @@ _DARK: Final[Mapping[Ink, str]] = {
     Ink.RIDER: "#f6f7f8",
     Ink.HALO: "#0c0f12",
     Ink.GOOD: "#6cc9c4",
+    Ink.CHECK: "#a3b8f5",
     Ink.NEAR: "#eab054",
     Ink.STOP: "#ff9186",
     Ink.UNKNOWN: "#b0b8c1",
@@ -152,7 +155,7 @@ GIRTH_LOOKS: Final[Mapping[str, Look]] = MappingProxyType(
 LENGTH_LOOKS: Final[Mapping[str, Look]] = MappingProxyType(
     {
         "clear": Look(Ink.GOOD, Mark.FULL),
-        "check": Look(Ink.NEAR, Mark.HALF),
+        "check": Look(Ink.CHECK, Mark.HALF),
         "not_known": Look(Ink.UNKNOWN, Mark.RING),
         "short": Look(Ink.NEAR, Mark.UP),
         "likely_long": Look(Ink.STOP, Mark.DOWN),

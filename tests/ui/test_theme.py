@@ -16,9 +16,9 @@ from ui.theme import (
     luminance,
 )
 
-TEXT_INKS = (Ink.TEXT, Ink.QUIET, Ink.GOOD, Ink.NEAR, Ink.STOP, Ink.UNKNOWN)
+TEXT_INKS = (Ink.TEXT, Ink.QUIET, Ink.GOOD, Ink.CHECK, Ink.NEAR, Ink.STOP, Ink.UNKNOWN)
 TEXT_GROUNDS = (Ink.WINDOW, Ink.PANEL, Ink.GROUND, Ink.BAND, Ink.CHOSEN)
-MARK_INKS = (Ink.GOOD, Ink.NEAR, Ink.STOP, Ink.UNKNOWN, Ink.OTHER, Ink.RIDER)
+MARK_INKS = (Ink.GOOD, Ink.CHECK, Ink.NEAR, Ink.STOP, Ink.UNKNOWN, Ink.OTHER, Ink.RIDER)
 MARK_GROUNDS = (Ink.GROUND, Ink.CHOSEN, Ink.BAND)
 
 

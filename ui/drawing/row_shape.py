@@ -18,9 +18,9 @@ class Density(StrEnum):
 _LINE: Final = 16.0  # all measures below are for a line of text this high
 _ROWS: Final = {
     #              row, lane of the best, others, others, bar, thin, number from, number high
-    Density.LOW: (32.0, 14.0, 4.5, 8.0, 7.0, 2.2, 18.5, 13.0),
-    Density.MIDDLE: (48.0, 21.5, 7.0, 11.5, 9.0, 2.8, 29.5, 15.0),
-    Density.TALL: (64.0, 33.0, 19.0, 23.5, 11.0, 3.2, 44.0, 16.0),
+    Density.LOW: (32.0, 12.5, 3.6, 6.6, 7.0, 1.8, 16.6, 13.0),
+    Density.MIDDLE: (48.0, 20.0, 7.0, 11.0, 9.0, 2.2, 27.5, 15.0),
+    Density.TALL: (64.0, 31.0, 17.5, 21.5, 11.0, 2.6, 41.5, 16.0),
 }
 
 

@@ -15,7 +15,7 @@ from ui.theme import Ink, Theme
 
 _FADE: Final = 26.0
 _NOTCH: Final = 6.0
-_WASH: Final = 0.34  # how much of its colour an assumed size keeps inside
+_WASH: Final = 0.42  # how much of its colour an assumed size keeps inside
 _LAYERS_ALPHA: Final = 26
 
 

@@ -1,0 +1,74 @@
+"""Paints the head of a tape: inches above, centimetres below, and the rider's mark."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+from PySide6.QtCore import QLineF, QPointF, QRectF, Qt
+from PySide6.QtGui import QFontMetricsF, QPainter, QPen, QPolygonF
+
+from ui.appearance import Type
+from ui.drawing.scale import Scale, Tick
+from ui.drawing.tape_painter import Inks
+from ui.theme import Ink
+
+_CENTRE = Qt.AlignmentFlag.AlignHCenter | Qt.AlignmentFlag.AlignVCenter
+
+
+@dataclass(frozen=True, slots=True)
+class HeadPainter:
+    """Paints the ticks of one tape between ``top`` and ``bottom``; the line lies in the middle."""
+
+    colours: Inks
+    type_: Type
+
+    def paint(self, painter: QPainter, scale: Scale, top: float, bottom: float) -> None:
+        """Both edges of the tape with the figures, and the rider's mark at its centre."""
+        unit = self.type_.line / 16.0
+        middle = (top + bottom) / 2
+        painter.setRenderHint(QPainter.RenderHint.Antialiasing, True)
+        figures = QFontMetricsF(self.type_.small)
+        painter.setFont(self.type_.small)
+        painter.setPen(QPen(self.colours[Ink.OTHER], unit))
+        painter.drawLine(QLineF(scale.left, middle, scale.right, middle))
+        wide = figures.horizontalAdvance("00")
+        self._edge(painter, scale.inch_ticks(wide), middle, -1.0, top)
+        below = _clear_of(scale.cm_ticks(wide), scale.centre, wide / 2 + 5 * unit)
+        self._edge(painter, below, middle, 1.0, bottom)
+        self._rider(painter, scale, middle, bottom)
+
+    def _edge(
+        self, painter: QPainter, ticks: Sequence[Tick], middle: float, side: float, edge: float
+    ) -> None:
+        unit = self.type_.line / 16.0
+        painter.setPen(QPen(self.colours[Ink.OTHER], unit))
+        for tick in ticks:
+            reach = side * unit * (3.0 if tick.figure is None else 5.0)
+            painter.drawLine(QLineF(tick.x, middle, tick.x, middle + reach))
+        painter.setPen(self.colours[Ink.QUIET])
+        high = abs(edge - middle) - 5.0 * unit
+        upper = edge if side < 0 else middle + 5.0 * unit
+        for tick in ticks:
+            if tick.figure is not None:
+                box = QRectF(tick.x - 20 * unit, upper, 40 * unit, high)
+                painter.drawText(box, _CENTRE, str(tick.figure))
+
+    def _rider(self, painter: QPainter, scale: Scale, middle: float, bottom: float) -> None:
+        """A pointer on the tape and the beginning of the rider's line below it."""
+        unit = self.type_.line / 16.0
+        x, rider = scale.centre, self.colours[Ink.RIDER]
+        below = bottom - middle
+        painter.fillRect(QRectF(x - 2.2 * unit, middle, 4.4 * unit, below), self.colours[Ink.BAND])
+        painter.setPen(Qt.PenStyle.NoPen)
+        painter.setBrush(rider)
+        upper = middle - 5 * unit
+        tip = QPointF(x, middle + 3 * unit)
+        corners = [QPointF(x - 5 * unit, upper), QPointF(x + 5 * unit, upper), tip]
+        painter.drawPolygon(QPolygonF(corners))
+        painter.fillRect(QRectF(x - 0.8 * unit, middle, 1.6 * unit, below), rider)
+
+
+def _clear_of(ticks: Sequence[Tick], x: float, distance: float) -> list[Tick]:
+    """The ticks without the figures that would stand under the rider's line."""
+    return [tick if abs(tick.x - x) > distance else Tick(tick.x) for tick in ticks]

@@ -1,0 +1,121 @@
+"""One tape's cell out of the engine's arrays: the sizes drawn, the crossing, the number. No Qt."""
+
+from __future__ import annotations
+
+import math
+from typing import Final
+
+from charts.schema import Dimension
+from harmonizer.fit_sheet import FitSheet
+from harmonizer.range_table import Absent, Assumed
+from harmonizer.states import GIRTHS, LENGTHS
+from ui.drawing.tape import Crossing, Side, SizeSpan
+from ui.fitting_page.row_words import Margins, RowWords
+from ui.fitting_page.rows import TAPES, TapeCell
+from ui.theme import GIRTH_LOOKS, LENGTH_LOOKS, Ink
+
+_CROSSINGS: Final = {
+    "inside": Crossing.INSIDE,
+    "clear": Crossing.INSIDE,
+    "edge": Crossing.EDGE,
+    "check": Crossing.EDGE,
+    "near": Crossing.OUTSIDE,
+    "miss": Crossing.OUTSIDE,
+    "short": Crossing.OUTSIDE,
+    "too_short": Crossing.OUTSIDE,
+    "likely_long": Crossing.OUTSIDE,
+    "too_long": Crossing.TOO_LONG,
+}
+_ASSUMED: Final = Assumed.CHART_DEFINITION | Assumed.BASIS | Assumed.DERIVED | Assumed.CIRCA
+
+
+def margins_at(sheet: FitSheet, dimension: Dimension, at: int) -> Margins | None:
+    """What is left of the offer ``at`` in one dimension, None where nothing was compared."""
+    row = sheet.dimensions.index(dimension)
+    lower, upper = float(sheet.lower[row, at]), float(sheet.upper[row, at])
+    if math.isnan(lower) or math.isnan(upper):
+        return None
+    lane = sheet.choice.lane[row, at]
+    layers = float(sheet.body.warm[lane, at] - sheet.body.light[lane, at])
+    return Margins(_finite(lower), _finite(upper), winter=layers > 0)
+
+
+def state_at(sheet: FitSheet, dimension: Dimension, at: int) -> str:
+    """The state's key of the offer ``at`` in one of the four dimensions."""
+    code = int(sheet.states[TAPES.index(dimension), at])
+    return (LENGTHS if dimension is Dimension.BACK_LENGTH else GIRTHS)[code].value
+
+
+def tape_cell(
+    sheet: FitSheet, words: RowWords, dimension: Dimension, at: int, members: tuple[int, ...]
+) -> TapeCell:
+    """The cell of the offer ``at`` with all sizes of its model."""
+    margins = margins_at(sheet, dimension, at)
+    if margins is None:
+        return _nothing_compared(sheet, words, dimension, at)
+    state = state_at(sheet, dimension, at)
+    number, brief = words.number(dimension, state, margins)
+    looks = LENGTH_LOOKS if dimension is Dimension.BACK_LENGTH else GIRTH_LOOKS
+    crossing, cap = _crossing(dimension, state, margins)
+    row = TAPES.index(dimension)
+    lane = sheet.choice.lane[row, at]
+    return TapeCell(
+        number=number,
+        brief=brief,
+        ink=looks[state].ink,
+        crossing=crossing,
+        spans=tuple(_spans(sheet, row, at, members)),
+        layers_cm=float(sheet.body.warm[lane, at] - sheet.body.light[lane, at]),
+        cap=cap,
+        strong=state not in ("inside", "clear"),
+    )
+
+
+def _crossing(dimension: Dimension, state: str, margins: Margins) -> tuple[Crossing, Side | None]:
+    if dimension is Dimension.BACK_LENGTH and state == "check":
+        return Crossing.EDGE, Side.LEFT
+    if state == "near" and (margins.least or 0.0) >= 0:
+        # Inside the range, yet the elastic has too little left: it is the high side that tells.
+        return Crossing.EDGE, Side.RIGHT
+    return _CROSSINGS[state], None
+
+
+def _spans(sheet: FitSheet, row: int, best: int, members: tuple[int, ...]) -> list[SizeSpan]:
+    """Every size of the model that may stand on this tape, equal stretches drawn once."""
+    spans: dict[tuple[float, float], SizeSpan] = {}
+    for at in members:
+        lane = sheet.choice.lane[row, at]
+        if math.isnan(sheet.lower[row, at]):
+            continue
+        low, high = float(sheet.table.reach_low[lane, at]), float(sheet.table.reach_high[lane, at])
+        if at != best and (low, high) in spans:
+            continue
+        marks = int(sheet.table.assumed[lane, at])
+        spans[low, high] = SizeSpan(
+            label=sheet.table.offers[at].size,
+            low_cm=_finite(low),
+            high_cm=_finite(high),
+            best=at == best,
+            assumed=bool(marks & _ASSUMED),
+            questioned=bool(marks & Assumed.OPEN_QUESTION),
+        )
+    return list(spans.values())
+
+
+def _nothing_compared(sheet: FitSheet, words: RowWords, dimension: Dimension, at: int) -> TapeCell:
+    """Why there is no picture: not in the chart, of the vest itself, or no reading for it."""
+    row = TAPES.index(dimension)
+    lane = sheet.choice.lane[row, at]
+    absent = Absent(int(sheet.table.absent[lane, at]))
+    published = sheet.table.ranges[lane][at]
+    if absent is Absent.NOT_LISTED:
+        text = words.words("cell-not-given")
+    elif absent is Absent.PRESENT and published is not None:
+        text = words.words("cell-for", published=published.published)
+    else:
+        text = words.words(f"cell-{absent.name.lower().replace('_', '-')}")
+    return TapeCell(number=text, brief=text, ink=Ink.UNKNOWN)
+
+
+def _finite(value: float) -> float | None:
+    return value if math.isfinite(value) else None

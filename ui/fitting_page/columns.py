@@ -1,0 +1,94 @@
+"""The table's columns and how wide they are. No Qt: widths are numbers from the room there is."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+from enum import IntEnum
+from typing import Final
+
+from charts.schema import Dimension
+from ui.drawing.scale import Scale
+from ui.fitting_page.rows import TAPES
+
+
+class Column(IntEnum):
+    """From left to right."""
+
+    MODEL = 0
+    SIZE = 1
+    VERDICT = 2
+    CHEST = 3
+    WAIST = 4
+    HIP = 5
+    BACK = 6
+    NOTE = 7
+
+
+TAPE_COLUMNS: Final[Mapping[Column, Dimension]] = dict(
+    zip((Column.CHEST, Column.WAIST, Column.HIP, Column.BACK), TAPES, strict=True)
+)
+
+# All measures in pixels at a line of 16: narrow where room is short, wide where there is plenty.
+_NAMES: Final[Mapping[Column, tuple[float, float]]] = {
+    Column.MODEL: (128.0, 216.0),
+    Column.SIZE: (52.0, 80.0),
+    Column.VERDICT: (130.0, 150.0),
+}
+_NOTE: Final = 104.0
+_TAPE_LEAST: Final = 124.0
+_TAPE_COMFORT: Final = 158.0
+_TAPE_MOST: Final = 300.0
+PAD_LEFT: Final = 10.0
+PAD_RIGHT: Final = 12.0
+
+
+@dataclass(frozen=True, slots=True)
+class ColumnPlan:
+    """Widths in whole pixels; a column that is not shown is not in it."""
+
+    widths: Mapping[Column, int]
+
+    @property
+    def tapes(self) -> tuple[Column, ...]:
+        """The tapes shown, from left to right."""
+        return tuple(column for column in self.widths if column in TAPE_COLUMNS)
+
+
+def plan(width: float, unit: float, *, notes: bool, first_tape: int = 0) -> ColumnPlan:
+    """Share ``width`` pixels; ``unit`` is a pixel at a line of 16 and grows with the font.
+
+    The first three columns always stay. Where four tapes do not fit, as many as do are shown from
+    ``first_tape`` on, so that nothing ever scrolls sideways.
+    """
+    fixed = _fixed(width, unit, notes)
+    room = width - sum(fixed.values())
+    count = max(1, min(len(TAPE_COLUMNS), int(room / (_TAPE_LEAST * unit))))
+    first = min(first_tape, len(TAPE_COLUMNS) - count)
+    shown = list(TAPE_COLUMNS)[first : first + count]
+    each = min(room / count, _TAPE_MOST * unit)
+    widths = fixed | dict.fromkeys(shown, int(each))
+    spare = int(width) - sum(widths.values())
+    widths[Column.NOTE if notes else Column.MODEL] += max(0, spare)
+    return ColumnPlan({column: widths[column] for column in sorted(widths)})
+
+
+def _fixed(width: float, unit: float, notes: bool) -> dict[Column, int]:
+    """The columns beside the tapes: what is left over comfortable tapes makes them wider."""
+    note = _NOTE * unit if notes else 0.0
+    least = sum(narrow for narrow, _ in _NAMES.values()) * unit
+    most = sum(wide for _, wide in _NAMES.values()) * unit
+    spare = width - note - _TAPE_COMFORT * unit * len(TAPE_COLUMNS) - least
+    share = max(0.0, min(1.0, spare / (most - least)))
+    fixed = {
+        column: int((narrow + (wide - narrow) * share) * unit)
+        for column, (narrow, wide) in _NAMES.items()
+    }
+    return fixed | ({Column.NOTE: int(note)} if notes else {})
+
+
+def tape_scale(
+    left: float, width: float, unit: float, centre_cm: float, half_span_cm: float
+) -> Scale:
+    """The tape inside a column that starts at ``left`` and is ``width`` pixels wide."""
+    return Scale(centre_cm, half_span_cm, left + PAD_LEFT * unit, left + width - PAD_RIGHT * unit)

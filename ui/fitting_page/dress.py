@@ -1,0 +1,54 @@
+"""What the table is painted with: colours, fonts and the shape of a row, made once per look."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import Self
+
+from PySide6.QtGui import QFontMetricsF
+
+from ui.appearance import Type
+from ui.drawing.row_shape import Density, RowShape, row_shape
+from ui.drawing.tape_painter import Inks, TapePainter, inks
+from ui.theme import Ink, Theme
+
+
+@dataclass(frozen=True, slots=True)
+class Dress:
+    """Colours, fonts and measures; replaced as a whole when any of them changes."""
+
+    theme: Theme
+    colours: Inks
+    type_: Type
+    shape: RowShape
+    density: Density
+    tape: TapePainter
+    tape_chosen: TapePainter
+    strong_width: QFontMetricsF
+    plain_width: QFontMetricsF
+    small_width: QFontMetricsF
+    small_strong_width: QFontMetricsF
+
+    @classmethod
+    def of(cls, theme: Theme, type_: Type, density: Density = Density.LOW) -> Self:
+        """The dress for one theme, font size and density."""
+        colours = inks(theme)
+        shape = row_shape(type_.line, density)
+        return cls(
+            theme=theme,
+            colours=colours,
+            type_=type_,
+            shape=shape,
+            density=density,
+            tape=TapePainter(colours, shape),
+            tape_chosen=TapePainter(colours, shape, Ink.CHOSEN),
+            strong_width=QFontMetricsF(type_.strong),
+            plain_width=QFontMetricsF(type_.plain),
+            small_width=QFontMetricsF(type_.small),
+            small_strong_width=QFontMetricsF(type_.small_strong),
+        )
+
+    @property
+    def unit(self) -> float:
+        """A pixel at a line of 16; grows with the font."""
+        return self.shape.unit

@@ -1,0 +1,241 @@
+"""A fit as the table shows it: models in bands, each with its best size; rows made when painted."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+from typing import Final
+
+import numpy as np
+
+from charts.schema import Dimension
+from harmonizer.fit_row import FitRow
+from harmonizer.fit_sheet import FitSheet
+from harmonizer.offers import Offer
+from harmonizer.states import VERDICTS, GirthState
+from ui.drawing.scale import BACK_HALF_SPAN_CM, GIRTH_HALF_SPAN_CM
+from ui.fitting_page.cells import margins_at, state_at, tape_cell
+from ui.fitting_page.model_groups import ModelGroups, model_key, ranked
+from ui.fitting_page.remarks import remarks_on
+from ui.fitting_page.row_words import RowWords
+from ui.fitting_page.rows import (
+    BAND_OF,
+    BANDS,
+    TAPES,
+    Band,
+    BandRow,
+    ModelRow,
+    TapeHead,
+    VerdictWord,
+)
+from ui.words import Words
+
+FOLDED_AT_FIRST: Final = frozenset({Band.NO})
+
+
+class FittingSheet:
+    """One fit, laid out in rows.
+
+    Attributes:
+        fit: the engine's sheet.
+        folded: the bands of which only the heading shows.
+    """
+
+    def __init__(
+        self, fit: FitSheet, groups: ModelGroups, words: Words, folded: frozenset[Band]
+    ) -> None:
+        self.fit = fit
+        self.folded = folded
+        self._groups = groups
+        self._words = words
+        self._row_words = RowWords(words)
+        self._ranked = ranked(fit, groups)
+        self._counts = {band: self._ranked.count(band) for band in BANDS}
+        self._rows: dict[int, ModelRow | BandRow] = {}
+        self._places: list[int] = []
+        self._band_rows: list[int] = []
+        self._lay_out()
+        self._heads = {dimension: self._head(dimension) for dimension in TAPES}
+
+    def _lay_out(self) -> None:
+        """One entry a row: the best offer of a model, or a band's heading as -1 - its place."""
+        start = 0
+        for place, band in enumerate(BANDS):
+            count = self._counts[band]
+            if count:
+                self._band_rows.append(len(self._places))
+                self._places.append(-1 - place)
+                if band not in self.folded:
+                    self._places.extend(self._ranked.best[start : start + count].tolist())
+            start += count
+
+    @property
+    def heads(self) -> Mapping[Dimension, TapeHead]:
+        """The head of every tape."""
+        return self._heads
+
+    @property
+    def band_rows(self) -> Sequence[int]:
+        """Where the headings of bands stand."""
+        return self._band_rows
+
+    @property
+    def first_model(self) -> int | None:
+        """Where the first row of a model stands, None where there is none."""
+        return next((at for at, place in enumerate(self._places) if place >= 0), None)
+
+    @property
+    def has_notes(self) -> bool:
+        """Whether any model's best size has something to note beside the tapes."""
+        best = self._ranked.best
+        extra = self.fit.states[len(TAPES) :, best]
+        known = ~np.isnan(self.fit.lower[len(TAPES) :, best])
+        off = bool(np.any((extra != 0) & known))
+        gates = any(bool(flags[best].any()) for flags in self.fit.gates.found.values())
+        asked = any(self.fit.table.offers[at].open_questions for at in best)
+        return off or gates or asked or bool(self.fit.between[best].any())
+
+    @property
+    def counts(self) -> Mapping[Band, int]:
+        """The number of models in each band."""
+        return self._counts
+
+    @property
+    def models(self) -> int:
+        """The number of models."""
+        return len(self._ranked.best)
+
+    def __len__(self) -> int:
+        return len(self._places)
+
+    def row(self, number: int) -> ModelRow | BandRow:
+        """The row at ``number``, 0 at the top."""
+        made = self._rows.get(number)
+        if made is None:
+            place = self._places[number]
+            made = self._band_row(BANDS[-1 - place]) if place < 0 else self.model_row(place)
+            self._rows[number] = made
+        return made
+
+    def find(self, key: str) -> int | None:
+        """Where the model ``key`` stands, None where it is not shown."""
+        for number, place in enumerate(self._places):
+            if place >= 0 and self._groups.keys[self._groups.group_of[place]] == key:
+                return number
+        return None
+
+    def fit_row(self, row: ModelRow) -> FitRow:
+        """The engine's row of the best size of ``row``."""
+        return self.fit.row_of(row.at)
+
+    def model_row(self, at: int) -> ModelRow:
+        """The row of the model whose best size is the offer ``at``."""
+        offer = self.fit.table.offers[at]
+        members = self._groups.members[self._groups.group_of[at]]
+        girths, length = self._verdict_words(at)
+        verdict = VERDICTS[self.fit.verdicts[at]]
+        return ModelRow(
+            key=model_key(offer),
+            at=at,
+            band=BAND_OF[verdict.value],
+            maker=offer.supplier or "",
+            model=offer.model,
+            wearer=self._wearer(offer),
+            edition=self._edition(offer),
+            size=self._size(offer),
+            also=self._also(at, members),
+            girths=girths,
+            length=length,
+            cells={
+                dimension: tape_cell(self.fit, self._row_words, dimension, at, members)
+                for dimension in TAPES
+            },
+            note=self._row_words.note(remarks_on(self.fit.row_of(at), self._words)),
+        )
+
+    def both_sides(self, row: ModelRow, dimension: Dimension) -> str:
+        """What is left at either end of the best size, for the cell that has the focus."""
+        margins = margins_at(self.fit, dimension, row.at)
+        return "" if margins is None else self._row_words.both_sides(dimension, margins)
+
+    def sentence(self, row: ModelRow, dimension: Dimension | None = None) -> str:
+        """What a screen reader says of a row, or of one of its tapes."""
+        if dimension is None:
+            return self._words(
+                "row-sentence-also" if row.also else "row-sentence",
+                model=row.model,
+                maker=row.edition,
+                size=row.size,
+                also=row.also,
+                girths=row.girths.text,
+                length=row.length.text,
+            )
+        reason = self.fit.row_of(row.at).dimensions[dimension].reason
+        return reason.say(self._words.wording, "reasons")
+
+    def _verdict_words(self, at: int) -> tuple[VerdictWord, VerdictWord]:
+        girth = list(GirthState)[self.fit.girths[at]].value
+        chest_checked = state_at(self.fit, Dimension.CHEST, at) != "not_checked"
+        length = state_at(self.fit, Dimension.BACK_LENGTH, at)
+        return self._row_words.girths(girth, chest_checked), self._row_words.length(length)
+
+    def _edition(self, offer: Offer) -> str:
+        return self._listed(offer.supplier, offer.season)
+
+    def _wearer(self, offer: Offer) -> str:
+        band = self._words(f"band-{offer.band}") if offer.band else None
+        kind = self._words(f"kind-{offer.kind}") if offer.kind else None
+        return self._listed(band, kind)
+
+    def _listed(self, *parts: str | None) -> str:
+        return self._words("separator").join(part for part in parts if part)
+
+    def _size(self, offer: Offer) -> str:
+        if offer.length is None:
+            return offer.size
+        return self._words("size-and-length", size=offer.size, length=offer.length)
+
+    def _also(self, at: int, members: tuple[int, ...]) -> str:
+        """The next best size of the model, if it too can be tried."""
+        others = [
+            other
+            for other in members
+            if other != at and BAND_OF[VERDICTS[self.fit.verdicts[other]].value] is Band.TRY
+        ]
+        if not others or BAND_OF[VERDICTS[self.fit.verdicts[at]].value] is not Band.TRY:
+            return ""
+        next_best = min(
+            others, key=lambda other: (self.fit.verdicts[other], self.fit.penalty[other])
+        )
+        return self._words("also", size=self._size(self.fit.table.offers[next_best]))
+
+    def _band_row(self, band: Band) -> BandRow:
+        count = self._counts[band]
+        folded = band in self.folded
+        code = f"group-{band.value.replace('_', '-')}"
+        return BandRow(band, count, folded, self._words(code, count=count))
+
+    def _head(self, dimension: Dimension) -> TapeHead:
+        back = dimension is Dimension.BACK_LENGTH
+        title = self._words("head-back" if back else f"dimension-{dimension.value}")
+        reading = self._reading(dimension)
+        text = (
+            self._words("head-no-reading")
+            if reading is None
+            else self._words("head-reading", cm=self._words.cm(reading))
+        )
+        return TapeHead(
+            dimension=dimension,
+            title=title,
+            reading=text,
+            centre_cm=reading,
+            half_span_cm=BACK_HALF_SPAN_CM if back else GIRTH_HALF_SPAN_CM,
+            remark=self._words("head-double-scale") if back else "",
+            sentence=self._words("head-sentence", title=title, reading=text),
+        )
+
+    def _reading(self, dimension: Dimension) -> float | None:
+        """The reading the tape is centred on: that of the shop's usual definition, else any."""
+        usual = self.fit.settings.default_definition(dimension)
+        readings = [one for one in self.fit.body.settled if one.measure.dimension is dimension]
+        readings.sort(key=lambda one: one.definition is not usual)
+        return readings[0].value if readings else None

@@ -1,0 +1,74 @@
+"""From sizes to models: which offers belong to one model, and how the models rank. No Qt.
+
+Everything here is arrays, so that five thousand sizes are grouped and put into bands within a
+fraction of one display frame.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import Final, Self
+
+import numpy as np
+import numpy.typing as npt
+
+from harmonizer.fit_sheet import FitSheet
+from harmonizer.offers import Offer
+from harmonizer.range_table import RangeTable
+from harmonizer.states import VERDICTS
+from ui.fitting_page.rows import BAND_OF, BANDS, Band
+
+Places = npt.NDArray[np.int64]
+
+_BAND_CODES: Final = np.array([BANDS.index(BAND_OF[verdict.value]) for verdict in VERDICTS])
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class ModelGroups:
+    """The offers of a table by model: ``group_of`` per offer, ``members`` per model."""
+
+    keys: tuple[str, ...]
+    group_of: Places
+    members: tuple[tuple[int, ...], ...]
+
+    @classmethod
+    def of(cls, table: RangeTable) -> Self:
+        """The models of ``table``: one maker's one model in one band and season."""
+        places: dict[str, int] = {}
+        group_of = np.empty(len(table.offers), np.int64)
+        members: list[list[int]] = []
+        for at, offer in enumerate(table.offers):
+            group = places.setdefault(model_key(offer), len(places))
+            if group == len(members):
+                members.append([])
+            members[group].append(at)
+            group_of[at] = group
+        return cls(tuple(places), group_of, tuple(tuple(one) for one in members))
+
+
+def model_key(offer: Offer) -> str:
+    """What tells one row of the table from the others, whatever the order."""
+    parts = (offer.supplier, offer.model, offer.band, offer.season, offer.facts and offer.kind)
+    return "\x1f".join(part or "" for part in parts)
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class Ranked:
+    """The models of one fit: the best offer of each, best first within its band."""
+
+    best: Places
+    bands: npt.NDArray[np.int64]
+
+    def count(self, band: Band) -> int:
+        """How many models stand in ``band``."""
+        return int(np.count_nonzero(self.bands == BANDS.index(band)))
+
+
+def ranked(sheet: FitSheet, groups: ModelGroups) -> Ranked:
+    """The best offer of every model, by band, and within a band as the engine orders them."""
+    in_order = groups.group_of[sheet.order]
+    _, first = np.unique(in_order, return_index=True)
+    best = sheet.order[np.sort(first)]
+    bands = _BAND_CODES[sheet.verdicts[best]]
+    by_band = np.argsort(bands, kind="stable")
+    return Ranked(best[by_band], bands[by_band])

@@ -1,0 +1,215 @@
+"""The table of models: a view whose columns follow the room there is, and whose bands fold."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import QModelIndex, QPoint, QSignalBlocker, Qt, Signal
+from PySide6.QtGui import QKeyEvent, QMouseEvent, QResizeEvent
+from PySide6.QtWidgets import QAbstractItemView, QFrame, QHeaderView, QTableView, QWidget
+
+from ui.fitting_page.cell_painter import BAND_HEIGHT, CellPainter
+from ui.fitting_page.columns import TAPE_COLUMNS, Column, plan
+from ui.fitting_page.delegate import FittingDelegate
+from ui.fitting_page.dress import Dress
+from ui.fitting_page.head import TapeHeadView
+from ui.fitting_page.rows import BandRow, ModelRow, Sheet, TapeHead
+from ui.fitting_page.table_model import FittingModel
+from ui.words import Words
+
+
+class FittingTable(QTableView):
+    """One row a model, one tape a dimension.
+
+    Signals:
+        chosen(object): the ModelRow the reasons speak of, or None.
+        band_pressed(str): the heading of a band was pressed, by mouse or by key.
+    """
+
+    chosen = Signal(object)
+    band_pressed = Signal(str)
+
+    def __init__(self, words: Words, dress: Dress, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.rows = FittingModel(words, self)
+        self._dress = dress
+        self._first_tape = 0
+        self._chosen_key: str | None = None
+        self._head = TapeHeadView(self.rows, dress, self)
+        self._delegate = FittingDelegate(self.rows, CellPainter(dress), self.tapes, self)
+        self.setModel(self.rows)
+        self.setHorizontalHeader(self._head)
+        self.setItemDelegate(self._delegate)
+        self._set_manners()
+        self.selectionModel().currentChanged.connect(self._current_changed)
+        self.set_dress(dress)
+
+    def _set_manners(self) -> None:
+        self.setSelectionBehavior(QAbstractItemView.SelectionBehavior.SelectRows)
+        self.setSelectionMode(QAbstractItemView.SelectionMode.SingleSelection)
+        self.setEditTriggers(QAbstractItemView.EditTrigger.NoEditTriggers)
+        self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        self.setVerticalScrollMode(QAbstractItemView.ScrollMode.ScrollPerPixel)
+        self.setFrameShape(QFrame.Shape.NoFrame)
+        self.setShowGrid(False)
+        self.setWordWrap(False)
+        self.setTabKeyNavigation(False)
+        self.setCornerButtonEnabled(False)
+        upright = self.verticalHeader()
+        upright.hide()
+        upright.setSectionResizeMode(QHeaderView.ResizeMode.Fixed)
+        upright.setMinimumSectionSize(1)
+
+    def set_dress(self, dress: Dress) -> None:
+        """Change colours, font or density."""
+        self._dress = dress
+        self._head.dress = dress
+        self._delegate.cells = CellPainter(dress)
+        self.verticalHeader().setDefaultSectionSize(int(dress.shape.height))
+        self._lay_rows()
+        self._lay_columns()
+        self._head.updateGeometry()
+        self.updateGeometries()
+        self.viewport().update()
+
+    def show_sheet(self, sheet: Sheet | None) -> None:
+        """Show ``sheet``, keeping the chosen model chosen where it is still there."""
+        column = max(self.currentIndex().column(), 0)
+        with QSignalBlocker(self.selectionModel()):
+            self.rows.show_sheet(sheet)
+        self._lay_rows()
+        self._lay_columns()
+        self._choose_again(column)
+
+    def set_dimmed(self, dimmed: bool) -> None:
+        """Fade the rows while a reading is being typed; they keep their place."""
+        if self.rows.dimmed != dimmed:
+            self.rows.dimmed = dimmed
+            self.viewport().update()
+
+    def chosen_row(self) -> ModelRow | None:
+        """The row the reasons speak of."""
+        row = self.rows.row(self.currentIndex().row())
+        return row if isinstance(row, ModelRow) else None
+
+    def tapes(self) -> list[tuple[TapeHead, float, float]]:
+        """The tapes shown as (head, left, width in pixels)."""
+        sheet = self.rows.sheet
+        if sheet is None:
+            return []
+        return [
+            (
+                sheet.heads[dimension],
+                float(self.columnViewportPosition(column)),
+                float(self.columnWidth(column)),
+            )
+            for column, dimension in TAPE_COLUMNS.items()
+            if not self.isColumnHidden(column) and dimension in sheet.heads
+        ]
+
+    def _lay_rows(self) -> None:
+        """Span the headings of bands over all columns; only they differ in height."""
+        self.clearSpans()
+        upright = self.verticalHeader()
+        upright.setDefaultSectionSize(int(self._dress.shape.height))
+        high = self._dress.type_.px(BAND_HEIGHT)
+        for number in self._band_rows():
+            self.setSpan(number, 0, 1, len(Column))
+            upright.resizeSection(number, high)
+
+    def _band_rows(self) -> list[int]:
+        sheet = self.rows.sheet
+        return list(sheet.band_rows) if sheet is not None else []
+
+    def _lay_columns(self) -> None:
+        sheet = self.rows.sheet
+        laid = plan(
+            float(self.viewport().width()),
+            self._dress.unit,
+            notes=sheet is not None and sheet.has_notes,
+            first_tape=self._first_tape,
+        )
+        for column in Column:
+            width = laid.widths.get(column)
+            self.setColumnHidden(column, width is None)
+            if width is not None and self.columnWidth(column) != width:
+                self.setColumnWidth(column, width)
+
+    def _choose_again(self, column: int) -> None:
+        sheet = self.rows.sheet
+        at = sheet.find(self._chosen_key) if sheet and self._chosen_key else None
+        if at is None and sheet is not None:
+            at = sheet.first_model
+        if at is None:
+            self.setCurrentIndex(QModelIndex())
+            self.chosen.emit(None)
+            return
+        self.setCurrentIndex(self.rows.index(at, column))
+        self._tell(at)
+
+    def _current_changed(self, current: QModelIndex, before: QModelIndex) -> None:
+        if current.row() != before.row():
+            self._tell(current.row())
+        self._keep_in_sight(current.column())
+
+    def _tell(self, number: int) -> None:
+        row = self.rows.row(number)
+        if isinstance(row, ModelRow):
+            self._chosen_key = row.key
+            self.chosen.emit(row)
+
+    def _keep_in_sight(self, column: int) -> None:
+        """Bring a tape that is not shown for want of room into sight."""
+        if column not in set(Column) or Column(column) not in TAPE_COLUMNS:
+            return
+        place = list(TAPE_COLUMNS).index(Column(column))
+        shown = sum(not self.isColumnHidden(tape) for tape in TAPE_COLUMNS)
+        first = min(self._first_tape, place)
+        first = max(first, place - shown + 1)
+        if first != self._first_tape:
+            self._first_tape = first
+            self._lay_columns()
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Share the new width among the columns."""
+        super().resizeEvent(event)
+        self._lay_columns()
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        """Fold a band by Enter or Space, reach hidden tapes by the arrows."""
+        key = Qt.Key(event.key())
+        if key in (Qt.Key.Key_Return, Qt.Key.Key_Enter, Qt.Key.Key_Space) and self._press():
+            return
+        if key in (Qt.Key.Key_Left, Qt.Key.Key_Right) and self._step(key):
+            return
+        super().keyPressEvent(event)
+
+    def mouseReleaseEvent(self, event: QMouseEvent) -> None:
+        """A press on a band's heading folds or unfolds it."""
+        super().mouseReleaseEvent(event)
+        if event.button() is Qt.MouseButton.LeftButton:
+            self._press_at(event.position().toPoint())
+
+    def _press(self) -> bool:
+        row = self.rows.row(self.currentIndex().row())
+        if not isinstance(row, BandRow):
+            return False
+        self.band_pressed.emit(row.band.value)
+        return True
+
+    def _press_at(self, at: QPoint) -> None:
+        row = self.rows.row(self.indexAt(at).row())
+        if isinstance(row, BandRow):
+            self.band_pressed.emit(row.band.value)
+
+    def _step(self, key: Qt.Key) -> bool:
+        """One column left or right, also onto a tape that is not shown yet."""
+        index = self.currentIndex()
+        if not index.isValid() or isinstance(self.rows.row(index.row()), BandRow):
+            return False
+        sheet = self.rows.sheet
+        columns = [one for one in Column if one is not Column.NOTE or (sheet and sheet.has_notes)]
+        place = columns.index(Column(index.column())) + (1 if key is Qt.Key.Key_Right else -1)
+        if not 0 <= place < len(columns):
+            return False
+        self._keep_in_sight(columns[place])
+        self.setCurrentIndex(self.rows.index(index.row(), columns[place]))
+        return True

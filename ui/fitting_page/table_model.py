@@ -1,0 +1,116 @@
+"""The table's model: rows of a sheet, their words and what a screen reader says of them."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import QAbstractTableModel, QModelIndex, QObject, QPersistentModelIndex, Qt
+
+from ui.fitting_page.columns import TAPE_COLUMNS, Column
+from ui.fitting_page.rows import BandRow, ModelRow, Sheet
+from ui.words import Words
+
+Index = QModelIndex | QPersistentModelIndex
+
+# Roles compared as plain numbers: an enum member costs more than the rest of the call.
+_DISPLAY = Qt.ItemDataRole.DisplayRole.value
+_ACCESSIBLE = Qt.ItemDataRole.AccessibleTextRole.value
+_TOOL_TIP = Qt.ItemDataRole.ToolTipRole.value
+_NOWHERE = QModelIndex()
+_HEADINGS = {
+    Column.MODEL: "head-model",
+    Column.SIZE: "head-size",
+    Column.VERDICT: "head-verdict",
+    Column.NOTE: "head-note",
+}
+
+
+class FittingModel(QAbstractTableModel):
+    """Holds one sheet; computes nothing.
+
+    Attributes:
+        words: what the screen says, in the reader's language.
+        dimmed: a reading is being typed, so what is shown is not yet about it.
+    """
+
+    def __init__(self, words: Words, parent: QObject | None = None) -> None:
+        super().__init__(parent)
+        self.words = words
+        self._sheet: Sheet | None = None
+        self.dimmed = False
+
+    @property
+    def sheet(self) -> Sheet | None:
+        """What is shown, None before anything is."""
+        return self._sheet
+
+    def show_sheet(self, sheet: Sheet | None) -> None:
+        """Put ``sheet`` in the place of what was shown."""
+        self.beginResetModel()
+        self._sheet = sheet
+        self.endResetModel()
+
+    def row(self, number: int) -> ModelRow | BandRow | None:
+        """The row at ``number``, None beyond the end."""
+        if self._sheet is None or not 0 <= number < len(self._sheet):
+            return None
+        return self._sheet.row(number)
+
+    def rowCount(self, parent: Index = _NOWHERE) -> int:
+        """The rows of the sheet; a cell has none below it."""
+        return 0 if parent.isValid() or self._sheet is None else len(self._sheet)
+
+    def columnCount(self, parent: Index = _NOWHERE) -> int:
+        """Always the same columns; the view hides some."""
+        return 0 if parent.isValid() else len(Column)
+
+    def data(self, index: Index, role: int = _DISPLAY) -> object:
+        """The words of a cell, and its sentence for a screen reader and as a tip."""
+        if role not in (_DISPLAY, _ACCESSIBLE, _TOOL_TIP):
+            return None
+        row = self.row(index.row())
+        if row is None:
+            return None
+        if isinstance(row, BandRow):
+            return row.text if index.column() == 0 or role == _ACCESSIBLE else None
+        column = Column(index.column())
+        return _text(row, column) if role == _DISPLAY else self._sentence(row, column)
+
+    def _sentence(self, row: ModelRow, column: Column) -> str | None:
+        if self._sheet is None:
+            return None
+        if column is Column.NOTE:
+            return row.note
+        return self._sheet.sentence(row, TAPE_COLUMNS.get(column))
+
+    def headerData(self, section: int, orientation: Qt.Orientation, role: int = _DISPLAY) -> object:
+        """The columns' titles; for a tape also the reading at its centre."""
+        if orientation is not Qt.Orientation.Horizontal or role not in (_DISPLAY, _ACCESSIBLE):
+            return None
+        column = Column(section)
+        if column in _HEADINGS:
+            return self.words(_HEADINGS[column])
+        head = self._sheet.heads.get(TAPE_COLUMNS[column]) if self._sheet else None
+        if head is None:
+            return self.words(f"dimension-{TAPE_COLUMNS[column].value}")
+        return head.title if role == _DISPLAY else head.sentence
+
+    def flags(self, index: Index) -> Qt.ItemFlag:
+        """Every cell can be walked to; nothing is edited in place."""
+        if not index.isValid():
+            return Qt.ItemFlag.NoItemFlags
+        return Qt.ItemFlag.ItemIsEnabled | Qt.ItemFlag.ItemIsSelectable
+
+
+def _text(row: ModelRow, column: Column) -> str | None:
+    dimension = TAPE_COLUMNS.get(column)
+    if dimension is not None:
+        cell = row.cells.get(dimension)
+        return cell.number if cell else None
+    match column:
+        case Column.MODEL:
+            return row.model
+        case Column.SIZE:
+            return row.size
+        case Column.NOTE:
+            return row.note
+        case _:
+            return f"{row.girths.text}\n{row.length.text}"
