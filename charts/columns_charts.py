@@ -6,9 +6,12 @@ from collections.abc import Iterable, Sequence
 from dataclasses import replace
 
 from charts.columns_basis import with_basis
+from charts.columns_bounds import bounded
+from charts.columns_leftovers import say_blanks, with_tolerances, without_doubles
 from charts.columns_lines import Line, lines_of
 from charts.columns_meaning import columns_of
 from charts.columns_pairs import paired
+from charts.columns_repeats import without_repeats
 from charts.columns_units import with_units
 from charts.columns_values import Filled, filled
 from charts.columns_words import Surroundings
@@ -22,7 +25,10 @@ def charts_of(around: Surroundings) -> list[Chart]:
     """Every chart that one table holds, without the checks of whole charts."""
     columns = with_basis(with_units(columns_of(around), around), around)
     read = paired([filled(column, around) for column in columns], around)
-    lines = lines_of(around)
+    read = without_doubles(read, around)
+    say_blanks(read, around)
+    read = bounded(with_tolerances(read, around), around)
+    lines = without_repeats(lines_of(around), read, around)
     charts = []
     for group in _groups(lines, read):
         chart = _chart(group, lines, read, around)

@@ -7,6 +7,7 @@ from dataclasses import dataclass, replace
 
 from charts.cell_text import clean
 from charts.columns_words import Surroundings
+from charts.findings import Candidate
 from charts.layout.fields import Field, FieldKind
 from charts.layout.looks import look
 from charts.layout.view import At
@@ -42,10 +43,11 @@ def lines_of(around: Surroundings) -> list[Line]:
     if key is not None and len(labels) > 1:
         _say_key(key, others, around)
     lines = [_line(number, key, lengths, others) for number in range(table.lines)]
-    return [
+    found = [
         replace(line, band=_band(band), group=group)
         for line, band, group in zip(lines, bands, groups, strict=True)
     ]
+    return [_doubted(line, around) for line in found]
 
 
 def _band(text: str | None) -> str | None:
@@ -57,25 +59,36 @@ def _line(
 ) -> Line:
     at = _at(key, number) if key else None
     length_at = _at(lengths[0], number) if lengths else None
-    label = look(at.text).label if at else None
-    name = (label.text if label else clean(at.text)) if at else None
-    also = [AlsoLabel(text, "") for text in (label.also if label else ())]
+    also = [AlsoLabel(text, "") for text in (_bracketed(at.text) if at else ())]
     for one in others:
         other = _at(one, number)
-        if other is not None and not look(other.text).blank:
+        if other is not None:
             also.append(AlsoLabel(clean(other.text), one.printed_heading))
     return Line(
         number,
-        name,
+        _name(at.text) if at else None,
         clean(length_at.text) if length_at else None,
         at or length_at,
         tuple(also),
     )
 
 
+def _name(text: str) -> str:
+    """The label of a cell such as ``L``, ``00 (XS)`` or ``L (bis 60 kg)``."""
+    one = look(text)
+    if one.reading.label is not None:
+        return one.reading.label
+    return one.label.text if one.label else clean(text)
+
+
+def _bracketed(text: str) -> tuple[str, ...]:
+    one = look(text)
+    return one.label.also if one.label and one.reading.label is None else ()
+
+
 def _at(one: Field, number: int) -> At | None:
     cell = one.cells[number]
-    return cell[0] if cell and not look(cell[0].text).blank else None
+    return cell[0] if cell and cell[0].text.strip() else None
 
 
 def _texts(fields: Sequence[Field]) -> list[str | None]:
@@ -107,11 +120,48 @@ def _key(labels: Sequence[Field], beside: Sequence[Sequence[str | None]]) -> Fie
 
 
 def _say_key(key: Field, others: Sequence[Field], around: Surroundings) -> None:
-    first = key.heads[-1] if key.heads else key.cells[0][0]
+    first = key.heads[-1] if key.heads else next(cell[0] for cell in key.cells if cell)
     around.log.add(
         "label-key-chosen",
         around.place(first.row, first.column),
         key=around.table.area,
         heading=key.printed_heading,
         others=", ".join(one.printed_heading for one in others),
+    )
+
+
+def _doubted(line: Line, around: Surroundings) -> Line:
+    """A label that was a date, that may be mistyped, or that fills an uneven part of a grid."""
+    at = line.at
+    if at is None or line.label is None:
+        return line
+    place = around.place(at.row, at.column)
+    undone = around.dates.get(at.origin)
+    found = list(line.findings)
+    if undone is not None:
+        found.append(_was_a_date(line, place, around))
+    label = look(at.text).label
+    if label is not None and label.doubtful:
+        meant = (Candidate(label.doubtful, why="label-near"),)
+        ident = around.log.add(
+            "label-mistyped", place, candidates=meant, text=line.label, first=label.doubtful
+        )
+        found.append(ident)
+    if line.number in around.table.uneven:
+        found.append(around.log.add("label-repeated", place, case="grid", text=line.label))
+    return replace(line, findings=tuple(found))
+
+
+def _was_a_date(line: Line, place: str, around: Surroundings) -> str:
+    undone = around.dates[line.at.origin] if line.at else None
+    shown = undone.shown if undone else ""
+    label = line.label or ""
+    return around.log.add(
+        "was-a-date",
+        place,
+        key=f"labels {around.table.area}",
+        candidates=(Candidate(label, why="day-month"), Candidate(shown, why="as-printed")),
+        text=shown,
+        heading=label,
+        first=label,
     )

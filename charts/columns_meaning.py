@@ -48,8 +48,19 @@ class Column:
 
 def columns_of(surroundings: Surroundings) -> list[Column]:
     """The columns of values of a table, each with its dimension and the reason recorded."""
-    fields = surroundings.table.of(FieldKind.VALUES)
+    fields = [*_in_labels(surroundings), *surroundings.table.of(FieldKind.VALUES)]
     return [_column(number, one, surroundings) for number, one in enumerate(fields)]
+
+
+def _in_labels(around: Surroundings) -> list[Field]:
+    """Columns of labels that carry a figure with its unit: ``L (bis 60 kg)``."""
+    found = []
+    for one in around.table.of(FieldKind.LABEL):
+        readings = [look(cell[0].text).reading for cell in one.cells if cell]
+        carried = [one for one in readings if one.label is not None and one.quantity is not None]
+        if carried and all(one.quantity and one.quantity.unit for one in carried):
+            found.append(replace(one, kind=FieldKind.VALUES))
+    return found
 
 
 def _column(number: int, one: Field, around: Surroundings) -> Column:
@@ -109,8 +120,13 @@ def _asked(column: Column, fitting: Sequence[Dimension], around: Surroundings) -
 
 
 def _unnamed(column: Column, around: Surroundings) -> Column:
-    """No dimension in the heading: the title may name it for a lone column; else it is asked."""
-    lone = len(around.table.of(FieldKind.VALUES)) == 1 or column.role is Role.UNIT
+    """No dimension in the heading: the title may name it for a lone column; else it is asked.
+
+    A mass in a column of labels can only be the rider's weight.
+    """
+    lone = len(around.table.of(FieldKind.VALUES)) == 1 or _silent(column)
+    if _all_masses(column.field) and column.field.heading.role is Role.LABEL:
+        return replace(column, dimension=Dimension.WEIGHT)
     titled = dimension_in(around) if lone and _silent(column) else None
     if titled is not None:
         return replace(column, dimension=titled)
@@ -122,13 +138,13 @@ def _unnamed(column: Column, around: Surroundings) -> Column:
         heading=column.heading,
         near=", ".join(near),
     )
-    masses = _all_masses(column.field)
-    return replace(column, dimension=Dimension.WEIGHT if masses else Dimension.OTHER).asking(ident)
+    return column.asking(ident)
 
 
 def _silent(column: Column) -> bool:
     """The heading holds nothing but units, ends of a range, or words for a value or a size."""
-    return column.role in {Role.UNIT, Role.LOW_END, Role.HIGH_END} or not column.heading
+    silent = {Role.UNIT, Role.LOW_END, Role.HIGH_END, Role.BAND}
+    return column.role in silent or not column.heading
 
 
 def _all_masses(one: Field) -> bool:

@@ -6,13 +6,14 @@ from dataclasses import dataclass, replace
 from decimal import Decimal
 from typing import Final
 
+from charts.columns_dates import Undone, feet_and_inches
 from charts.columns_meaning import Column
 from charts.columns_words import Surroundings, family_of
 from charts.findings import LEVELS, Candidate, Level
 from charts.layout.view import At
 from charts.notation import CellReading, Expected, Quantity, Reading, read_cell
-from charts.quantities import CANONICAL, FAMILY, Figure, Unit
-from charts.schema import Kind, PrintedBothWays, Range, UnitFrom
+from charts.quantities import CANONICAL, FAMILY, Figure, Unit, canonical
+from charts.schema import Dimension, Kind, PrintedBothWays, Range, UnitFrom
 
 _LAST_RESORT: Final = "impossible"
 
@@ -40,9 +41,46 @@ def read_at(at: At, column: Column, around: Surroundings) -> Range | None:
     reading = read_cell(at.text, expected)
     if reading.reading in {Reading.BLANK, Reading.NOTE, Reading.TOLERANCE}:
         return None
+    undone = around.dates.get(at.origin)
+    if undone is not None:
+        return _was_a_date(undone, reading, at, column, around)
     found = _stored(reading, at, column, around)
     asked = _asked(reading, at, column, around)
     return replace(found, findings=(*column.findings, *asked))
+
+
+def _was_a_date(
+    undone: Undone, reading: CellReading, at: At, column: Column, around: Surroundings
+) -> Range:
+    """A date turned back: kept with its question; a height keeps no figure, its order is lost."""
+    height = column.dimension is Dimension.HEIGHT
+    found = unread(at, column, around) if height else _stored(reading, at, column, around)
+    ident = around.log.add(
+        "was-a-date",
+        found.place,
+        key=column.place,
+        candidates=_heights(undone) if height else _as_range(reading, column),
+        text=undone.shown,
+        heading=column.heading,
+        first=undone.range_text,
+    )
+    return replace(found, published=undone.shown, findings=(*column.findings, ident))
+
+
+def _heights(undone: Undone) -> tuple[Candidate, ...]:
+    return tuple(
+        Candidate(
+            f"{inches // 12}'{inches % 12}\"", "cm", value=canonical(inches, Unit.IN), why=why
+        )
+        for inches, why in zip(feet_and_inches(undone), ("month-day", "day-month"), strict=True)
+    )
+
+
+def _as_range(reading: CellReading, column: Column) -> tuple[Candidate, ...]:
+    quantity = reading.quantity
+    if quantity is None:
+        return ()
+    return (candidate(quantity, quantity.unit or column.unit, "day-month"),)
 
 
 def _stored(reading: CellReading, at: At, column: Column, around: Surroundings) -> Range:

@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
-from dataclasses import dataclass
+from collections.abc import Iterator, Mapping
+from dataclasses import dataclass, field
 
+from charts.columns_dates import Undone
 from charts.dimensions import HeadingReading, Role
 from charts.findings import FindingLog
 from charts.layout.fields import Table
@@ -24,12 +25,16 @@ class Words:
 
 @dataclass(frozen=True, slots=True)
 class Surroundings:
-    """One table, the words around it (the nearest first), and where findings go."""
+    """One table, the words around it (the nearest first), and where findings go.
+
+    ``dates`` are the cells of its sheet that a spreadsheet program had turned into dates.
+    """
 
     table: Table
     words: tuple[Words, ...]
     file: str
     log: FindingLog
+    dates: Mapping[tuple[int, int], Undone] = field(default_factory=dict)
 
     def place(self, row: int, column: int) -> str:
         """The place of a cell as a person writes it."""

@@ -5,6 +5,7 @@ from __future__ import annotations
 from pathlib import Path
 
 from charts.columns_charts import charts_of
+from charts.columns_dates import without_dates
 from charts.columns_words import Surroundings, words_around
 from charts.findings import FindingLog
 from charts.identity import identified
@@ -42,9 +43,10 @@ def read_pasted(text: str) -> FileReading:
 def _read(sheets: tuple[Sheet, ...], name: str, folder: str, log: FindingLog) -> FileReading:
     charts: list[Chart] = []
     for sheet in sheets:
-        found = find_tables(sheet)
+        plain, dates = without_dates(sheet)
+        found = find_tables(plain)
         for table in found.tables:
-            around = Surroundings(table, words_around(table, name), name, log)
+            around = Surroundings(table, words_around(table, name), name, log, dates)
             titles = [words.text for words in around.words if words.kind is UnitFrom.TITLE]
             charts += [
                 identified(chart, titles, sheet.name, name, folder) for chart in charts_of(around)

@@ -28,15 +28,17 @@ class FieldKind(StrEnum):
 
 @dataclass(frozen=True, slots=True)
 class Field:
-    """One column: its heading cells from top to bottom, its cells, one per line (None: blank).
+    """One column: its heading cells from top to bottom and its cells, one entry per line.
 
-    A cell that stands for several, such as the bands of a grid that share one size, is a tuple.
+    An entry is empty where the cell is blank, and holds several cells where they hold for one size
+    together (the bands of a grid that share a size). ``tolerance`` holds for the whole column.
     """
 
     kind: FieldKind
     heads: tuple[At, ...]
     heading: HeadingReading
     cells: tuple[tuple[At, ...], ...]
+    tolerance: At | None = None
 
     @property
     def printed_heading(self) -> str:
@@ -46,7 +48,11 @@ class Field:
 
 @dataclass(frozen=True, slots=True)
 class Table:
-    """One table: its fields, the titles above it, the words that hold for it."""
+    """One table: its fields, the titles above it, the words that hold for it.
+
+    ``uneven`` are the lines of a grid whose cells fill no rectangle. ``turned`` says that the
+    sizes run across in the source.
+    """
 
     sheet: Sheet
     area: str
@@ -54,6 +60,8 @@ class Table:
     lines: int
     titles: tuple[At, ...] = ()
     notes: tuple[At, ...] = ()
+    uneven: frozenset[int] = frozenset()
+    turned: bool = False
 
     def of(self, kind: FieldKind) -> tuple[Field, ...]:
         """The fields of one kind, from left to right."""

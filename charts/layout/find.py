@@ -10,7 +10,8 @@ from collections.abc import Iterable
 from dataclasses import dataclass, field, replace
 
 from charts.layout.fields import Table
-from charts.layout.frames import Frame, framed
+from charts.layout.forms import framed
+from charts.layout.frames import Frame
 from charts.layout.looks import look
 from charts.layout.rows import Gap, Lone, Run, distinct, pieces
 from charts.layout.side_by_side import parted
@@ -149,8 +150,17 @@ def _add(search: _Search, frame: Frame) -> None:
 
 
 def _table(frame: Frame, titles: tuple[At, ...], notes: tuple[At, ...]) -> Table:
-    lines = frame.view.height - frame.heading_rows
-    return Table(frame.view.sheet, frame.view.area, frame.fields, lines, titles, notes)
+    view = frame.view
+    return Table(
+        view.sheet,
+        view.area,
+        frame.fields,
+        frame.lines,
+        titles,
+        notes,
+        frame.uneven,
+        view.turned,
+    )
 
 
 def _texts(search: _Search, view: View) -> None:

@@ -9,6 +9,7 @@ from charts.dimensions import HeadingReading, Role
 from charts.layout.fields import Field, FieldKind
 from charts.layout.heads import combined, continued, continues, heading_rows, heads_of
 from charts.layout.kinds import Content, kind_of
+from charts.layout.odd_lines import sorted_out
 from charts.layout.settle import settled
 from charts.layout.view import At, View
 
@@ -26,13 +27,15 @@ class Frame:
     """A view read as a table with sizes down the rows.
 
     ``heading_rows`` leading rows of the view are headings; ``fields`` has one field per column
-    of the view, with one cell per row below the headings.
+    of the view, with one entry per size. ``uneven`` as in a table.
     """
 
     view: View
     heading_rows: int
     fields: tuple[Field, ...]
     score: float
+    lines: int
+    uneven: frozenset[int] = frozenset()
 
     @property
     def labelled(self) -> bool:
@@ -58,12 +61,6 @@ class Frame:
         return self.labelled and self.valued and self.heading_rows > 0
 
 
-def framed(view: View) -> Frame:
-    """The better of the two ways to look at a view; sizes down the rows when both are equal."""
-    down, across = frame(view), frame(view.turn())
-    return across if across.score > down.score else down
-
-
 def frame(view: View) -> Frame:
     """The view as it stands, read as a table with sizes down the rows."""
     rows = heading_rows(view)
@@ -79,8 +76,9 @@ def frame(view: View) -> Frame:
         cells = tuple(_cell(view.at(row, column)) for row in range(rows, view.height))
         content = Content.of(cells)
         fields.append(Field(kind_of(heading, content, column), heads, heading, cells))
-    fields = settled(fields)
-    return Frame(view, rows, tuple(fields), _score(fields))
+    fields = settled(sorted_out(fields))
+    lines = len(fields[0].cells) if fields else 0
+    return Frame(view, rows, tuple(fields), _score(fields), lines)
 
 
 def _cell(at: At | None) -> tuple[At, ...]:

@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 from charts.layout.fields import FieldKind
-from charts.layout.frames import Frame, framed
+from charts.layout.forms import framed
+from charts.layout.frames import Frame
 from charts.layout.looks import look
 from charts.layout.rows import distinct
 from charts.layout.view import View

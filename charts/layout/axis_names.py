@@ -1,0 +1,57 @@
+r"""The names of the two axes of a grid: above, beside, or in the corner (Chest \ Height)."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterable, Sequence
+from typing import Final
+
+from charts.dimensions import HeadingReading, Role
+from charts.layout.heads import combined
+from charts.layout.looks import look
+from charts.layout.view import At, View
+
+Named = tuple[tuple[At, ...], HeadingReading]
+_SPLIT: Final = re.compile(r"\s*(?:\\|/|\||\n|→|↓|×| x | vs\.? )\s*")
+_NOTHING: Final = HeadingReading(Role.UNKNOWN)
+
+
+def axis_headings(view: View, row: int, column: int) -> tuple[Named, Named]:
+    """The headings of the axis that runs down and of the one that runs across."""
+    above = _distinct(view.at(r, c) for r in range(row) for c in range(column + 1, view.width))
+    beside = _distinct(view.at(r, c) for c in range(column) for r in range(row + 1, view.height))
+    corner = _distinct(view.at(r, c) for r in range(row + 1) for c in range(column + 1))
+    down, across = _from_corner(corner)
+    return (
+        _named(beside) or down or _NONE,
+        _named(above) or across or _NONE,
+    )
+
+
+_NONE: Final[Named] = ((), _NOTHING)
+
+
+def _distinct(cells: Iterable[At | None]) -> tuple[At, ...]:
+    found: dict[tuple[int, int], At] = {}
+    for at in cells:
+        if at is not None and not look(at.text).blank:
+            found.setdefault(at.origin, at)
+    return tuple(found.values())
+
+
+def _named(heads: Sequence[At]) -> Named | None:
+    named = tuple(at for at in heads if look(at.text).heading.role is not Role.UNKNOWN)
+    return (named, combined(named)) if named else None
+
+
+def _from_corner(corner: Sequence[At]) -> tuple[Named | None, Named | None]:
+    """One text in the corner names the axis that runs down, two name both."""
+    measures = [at for at in corner if look(at.text).measures]
+    if len(measures) > 1:
+        return _named(measures[:1]), _named(measures[1:])
+    for at in corner:
+        parts = [part for part in _SPLIT.split(at.text) if part]
+        readings = [look(part).heading for part in parts]
+        if len(parts) == 2 and all(one.role is Role.MEASURE for one in readings):
+            return ((at,), readings[0]), ((at,), readings[1])
+    return _named(corner), None

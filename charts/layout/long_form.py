@@ -1,0 +1,93 @@
+"""One row per size and dimension: turned into one field per dimension, one line per size."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass, field, replace
+
+from charts.dimensions import Role
+from charts.layout.fields import Field, FieldKind
+from charts.layout.frames import Frame
+from charts.layout.heads import combined
+from charts.layout.looks import look
+from charts.layout.view import At
+
+_KEYS = (FieldKind.LABEL, FieldKind.LENGTH, FieldKind.BAND, FieldKind.IDENTITY)
+_ENDS = (Role.LOW_END, Role.HIGH_END)
+
+
+@dataclass(slots=True)
+class _Wide:
+    """One field in the making: its heading cells, and its cells by line."""
+
+    heads: tuple[At, ...]
+    role: Role
+    cells: dict[int, tuple[At, ...]] = field(default_factory=dict)
+
+
+def widened(frame: Frame) -> Frame | None:
+    """The frame with one line per size, when its rows name sizes and dimensions; else None."""
+    names = [one for one in frame.fields if one.kind is FieldKind.NAMES]
+    values = [one for one in frame.fields if one.kind is FieldKind.VALUES]
+    labels = [one for one in frame.fields if one.kind in {FieldKind.LABEL, FieldKind.LENGTH}]
+    if len(names) != 1 or not labels or not 1 <= len(values) <= 3:
+        return None
+    keys = [one for one in frame.fields if one.kind in _KEYS]
+    rows = _keys_of_rows(keys, frame.lines)
+    order = list(dict.fromkeys(rows))
+    if len(order) == len(rows) and len(order) > 1 and not _one_dimension(names[0]):
+        return None
+    wide = _wide(frame, names[0], values, [order.index(row) for row in rows])
+    fields = [_thinned(one, rows, order) for one in keys]
+    fields += [_field(one, len(order)) for one in wide]
+    return replace(frame, fields=tuple(fields), score=frame.score + 10, lines=len(order))
+
+
+def _one_dimension(names: Field) -> bool:
+    return len({cell[0].text for cell in names.cells if cell}) == 1
+
+
+def _keys_of_rows(keys: Sequence[Field], lines: int) -> list[tuple[str, ...]]:
+    """What names the size of each row. A blank below a size means the same size in this form."""
+    held = [""] * len(keys)
+    found = []
+    for line in range(lines):
+        for number, one in enumerate(keys):
+            held[number] = one.cells[line][0].text.strip() if one.cells[line] else held[number]
+        found.append(tuple(held))
+    return found
+
+
+def _wide(frame: Frame, names: Field, values: Sequence[Field], sizes: Sequence[int]) -> list[_Wide]:
+    """The fields of the wide table, in the order in which their dimensions are first named."""
+    units = next((one for one in frame.fields if one.kind is FieldKind.UNIT), None)
+    found: dict[tuple[str, str, int], _Wide] = {}
+    for line, size in enumerate(sizes):
+        if not names.cells[line]:
+            continue
+        heads = (names.cells[line][0], *(units.cells[line][:1] if units else ()))
+        for number, value in enumerate(values):
+            unit = heads[1].text if len(heads) > 1 else ""
+            role = value.heading.role if value.heading.role in _ENDS else Role.MEASURE
+            key = (heads[0].text.strip().lower(), unit, number)
+            wide = found.setdefault(key, _Wide((*value.heads, *heads), role))
+            if value.cells[line]:
+                wide.cells.setdefault(size, value.cells[line][:1])
+    return [one for one in found.values() if one.cells]
+
+
+def _field(wide: _Wide, lines: int) -> Field:
+    heading = combined(wide.heads)
+    if wide.role in _ENDS:
+        heading = replace(heading, role=wide.role)
+    name = wide.heads[-1] if look(wide.heads[-1].text).measures else wide.heads[-2]
+    cells = tuple(wide.cells.get(line, ()) for line in range(lines))
+    return Field(FieldKind.VALUES, (name,), heading, cells)
+
+
+def _thinned(
+    key: Field, rows: Sequence[tuple[str, ...]], order: Sequence[tuple[str, ...]]
+) -> Field:
+    """A naming column with one cell per size: the first row of each."""
+    firsts = [rows.index(one) for one in order]
+    return replace(key, cells=tuple(key.cells[line] for line in firsts))

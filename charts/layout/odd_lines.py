@@ -1,0 +1,84 @@
+"""Rows among the sizes that are no sizes: tolerances, steps, units, footnotes, headings again.
+
+They are taken out of every field at once. A unit goes to the heading, a tolerance to its column.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import replace
+from enum import StrEnum
+
+from charts.dimensions import Role
+from charts.layout.fields import Field, FieldKind
+from charts.layout.heads import combined
+from charts.layout.looks import Look, look
+from charts.layout.view import At
+from charts.notation import Reading
+
+
+class _Odd(StrEnum):
+    TOLERANCE = "tolerance"
+    UNIT = "unit"
+    DROPPED = "dropped"
+
+
+def sorted_out(fields: Sequence[Field]) -> list[Field]:
+    """The fields without the lines that are no sizes."""
+    lines = len(fields[0].cells) if fields else 0
+    odd = {line: kind for line in range(lines) if (kind := _odd(fields, line)) is not None}
+    return [_without(field, odd) for field in fields] if odd else list(fields)
+
+
+def _odd(fields: Sequence[Field], line: int) -> _Odd | None:
+    looks = [look(field.cells[line][0].text) for field in fields if field.cells[line]]
+    looks = [one for one in looks if not one.blank]
+    if not looks:
+        return _Odd.DROPPED
+    named = _name(fields, line)
+    rest = [one for one in looks if one is not named]
+    if named is not None and named.heading.role is Role.TOLERANCE:
+        return _Odd.TOLERANCE
+    if rest and all(one.reading.reading is Reading.TOLERANCE for one in rest):
+        return _Odd.TOLERANCE
+    if rest and all(one.heading.role is Role.UNIT and not one.value for one in rest):
+        return _Odd.UNIT
+    if named is not None and _dropped(named, rest):
+        return _Odd.DROPPED
+    return None
+
+
+def _name(fields: Sequence[Field], line: int) -> Look | None:
+    for field in fields:
+        if field.kind is FieldKind.LABEL and field.cells[line]:
+            return look(field.cells[line][0].text)
+    return None
+
+
+def _dropped(named: Look, rest: Sequence[Look]) -> bool:
+    """A step, a footnote, or headings printed again."""
+    if named.heading.role in {Role.STEP, Role.NOTE} and named.label is None:
+        return True
+    if named.sentence and not rest:
+        return True
+    return named.heads and bool(rest) and all(one.heads for one in rest)
+
+
+def _without(field: Field, odd: dict[int, _Odd]) -> Field:
+    cells = tuple(cell for line, cell in enumerate(field.cells) if line not in odd)
+    heads, tolerance = field.heads, field.tolerance
+    for line, kind in odd.items():
+        cell = field.cells[line]
+        if not cell or field.kind is FieldKind.LABEL:
+            continue
+        if kind is _Odd.UNIT:
+            heads = (*heads, cell[0])
+        elif kind is _Odd.TOLERANCE:
+            tolerance = cell[0]
+    return _renamed(replace(field, cells=cells, tolerance=tolerance), heads)
+
+
+def _renamed(field: Field, heads: tuple[At, ...]) -> Field:
+    if heads == field.heads:
+        return field
+    return replace(field, heads=heads, heading=combined(heads))
