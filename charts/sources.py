@@ -1,0 +1,252 @@
+"""From files, folders and pasted text to readings: what to open, under which name, in what order.
+
+A folder is taken recursively and in one stable order whatever the disk says. Files that are no
+supplier's chart are passed over: hidden ones, other programs' lock files and temporary files, our
+own notes beside the charts, and charts that we wrote ourselves.
+"""
+
+from __future__ import annotations
+
+import os
+from collections import Counter
+from collections.abc import Callable, Iterator, Sequence
+from dataclasses import dataclass, replace
+from datetime import UTC, date, datetime
+from pathlib import Path
+from typing import Final
+
+from charts.findings import FindingLog, Level
+from charts.importer import read_bytes, read_file, read_pasted
+from charts.model_facts import FactsFileError, ModelFacts, read_model_facts
+from charts.schema import FileReading
+from charts.wording import Wording
+from charts.writers.own_files import is_ours
+
+PASTED: Final = "-"
+FACTS_FILE: Final = "models.toml"
+
+_PASSED_OVER_STARTS: Final = (".", "~$", "__MACOSX", "$")
+_PASSED_OVER_ENDS: Final = ("~", ".tmp", ".part", ".crdownload", ".toml")
+_PASSED_OVER_NAMES: Final = frozenset({"thumbs.db", "desktop.ini"})
+_WINDOWS_HIDDEN: Final = 0x2
+
+Progress = Callable[[str, float], None]
+"""Told the file at hand and the fraction done (0 to 1); may raise Cancelled."""
+
+
+class Cancelled(Exception):  # noqa: N818 - somebody's wish, no error
+    """Raised inside a progress callable by whoever wants the work to stop."""
+
+
+@dataclass(frozen=True, slots=True)
+class SourceFile:
+    """One file to open. ``name`` is relative to the source it was found under, with slashes."""
+
+    path: Path
+    name: str
+
+    @property
+    def folder(self) -> str:
+        """The part of the name before the file's own, "" for a file taken by itself."""
+        return self.name.rpartition("/")[0]
+
+
+@dataclass(frozen=True, slots=True)
+class LoadedFile:
+    """One file's reading, and what stands beside it.
+
+    Attributes:
+        reading: its charts and findings, under its name.
+        path: where it lies; None when it was pasted.
+        dated: the day it was last written, today when pasted.
+        facts: the models of the ``models.toml`` in its folder.
+    """
+
+    reading: FileReading
+    path: Path | None
+    dated: date
+    facts: tuple[ModelFacts, ...] = ()
+
+    @property
+    def unusable(self) -> bool:
+        """Whether the file gave no chart because it could not be read at all."""
+        errors = any(finding.level is Level.ERROR for finding in self.reading.findings)
+        return errors and not self.reading.charts
+
+    def renamed(self, name: str) -> LoadedFile:
+        """The same file under another name, its facts still beside it."""
+        return replace(self, reading=replace(self.reading, file=name)).beside(self.facts)
+
+    def beside(self, facts: tuple[ModelFacts, ...] | None) -> LoadedFile:
+        """The same file with newer facts of its folder beside it; None leaves those it has."""
+        if facts is None:
+            return self
+        folder = self.reading.file.rpartition("/")[0]
+        return replace(self, facts=tuple(replace(each, folder=folder) for each in facts))
+
+
+@dataclass(frozen=True, slots=True)
+class Loaded:
+    """Everything some sources gave, by name, ready to be taken into a workspace."""
+
+    files: tuple[LoadedFile, ...] = ()
+
+
+def load(
+    sources: Sequence[Path],
+    progress: Progress | None = None,
+    pasted: bytes | None = None,
+    wording: Wording | None = None,
+) -> Loaded:
+    """Read everything behind ``sources``, and ``pasted`` under the name "-".
+
+    A file that cannot be used becomes a reading with its error, in the language of ``wording``
+    where the error quotes a person's notes. Nothing but Cancelled is raised.
+    """
+    found, closed = find(sources)
+    facts = _Facts(wording or Wording())
+    files = [] if pasted is None else [_pasted(pasted)]
+    for number, file in enumerate(found):
+        if progress is not None:
+            progress(file.name, number / len(found))
+        beside = facts.beside(file)
+        reading = read_file(file.path, file.name) if _is_there(file.path) else _missing(file)
+        files.append(LoadedFile(reading, file.path, _dated(file.path), beside))
+    files += facts.faulty
+    files += [LoadedFile(_problem(name, "folder-closed"), None, _today()) for name in closed]
+    if progress is not None:
+        progress("", 1.0)
+    return Loaded(tuple(sorted(files, key=lambda file: file.reading.file)))
+
+
+def find(sources: Sequence[Path]) -> tuple[tuple[SourceFile, ...], tuple[str, ...]]:
+    """The files behind ``sources``, each once, by name; and the folders that would not open.
+
+    A source that is not there is kept as a file, so that opening it gives its finding.
+    """
+    closed: list[str] = []
+    paths: dict[str, tuple[Path, Path]] = {}
+    for source in sources:
+        for path in _files(source, closed):
+            paths.setdefault(os.path.normcase(path.resolve()), (source, path))
+    found = sorted(_named(list(paths.values())), key=lambda file: file.name)
+    return tuple(found), tuple(closed)
+
+
+class _Facts:
+    """The ``models.toml`` of each folder, opened once; one that cannot be used is a problem."""
+
+    def __init__(self, wording: Wording) -> None:
+        self._wording = wording
+        self._by_folder: dict[Path, tuple[ModelFacts, ...]] = {}
+        self.faulty: list[LoadedFile] = []
+
+    def beside(self, file: SourceFile) -> tuple[ModelFacts, ...]:
+        """What stands beside ``file``, under its name's folder."""
+        folder = file.path.parent
+        if folder not in self._by_folder:
+            name = f"{file.folder}/{FACTS_FILE}".removeprefix("/")
+            self._by_folder[folder] = self._read(folder / FACTS_FILE, name)
+        return tuple(replace(each, folder=file.folder) for each in self._by_folder[folder])
+
+    def _read(self, path: Path, name: str) -> tuple[ModelFacts, ...]:
+        try:
+            return read_model_facts(path.read_text(encoding="utf-8-sig"), name)
+        except FileNotFoundError:
+            return ()
+        except FactsFileError as fault:
+            reading = _problem(name, "facts-file", str(fault.line), fault.say(self._wording))
+            self.faulty.append(LoadedFile(reading, path, _today()))
+        except (OSError, UnicodeDecodeError):
+            self.faulty.append(LoadedFile(_problem(name, "unreadable"), path, _today()))
+        return ()
+
+
+def _files(source: Path, closed: list[str]) -> Iterator[Path]:
+    if not source.is_dir():
+        yield source
+        return
+
+    def note(fault: OSError) -> None:
+        closed.append(Path(fault.filename).as_posix())
+
+    for folder, inner, names in os.walk(source, onerror=note):
+        inner[:] = sorted(name for name in inner if not _passed_over(Path(folder, name)))
+        for name in names:
+            path = Path(folder, name)
+            if not _passed_over(path) and not is_ours(path):
+                yield path
+
+
+def _passed_over(path: Path) -> bool:
+    name = path.name.lower()
+    return (
+        name.startswith(_PASSED_OVER_STARTS)
+        or name.endswith(_PASSED_OVER_ENDS)
+        or name in _PASSED_OVER_NAMES
+        or _hidden_on_windows(path)
+    )
+
+
+def _hidden_on_windows(path: Path) -> bool:
+    try:
+        return bool(getattr(path.lstat(), "st_file_attributes", 0) & _WINDOWS_HIDDEN)
+    except OSError:
+        return False
+
+
+def _named(files: Sequence[tuple[Path, Path]]) -> Iterator[SourceFile]:
+    """Names relative to the sources; where two files would share one, folders go before it."""
+    depths = [
+        len(path.relative_to(source).parts) if source.is_dir() else 1 for source, path in files
+    ]
+    whole = [path.absolute().parts for _, path in files]  # a link keeps its own name
+    while True:
+        names = ["/".join(parts[-depth:]) for parts, depth in zip(whole, depths, strict=True)]
+        count = Counter(names)
+        deeper = [
+            depth + 1 if count[name] > 1 and depth < len(parts) else depth
+            for name, depth, parts in zip(names, depths, whole, strict=True)
+        ]
+        if deeper == depths:
+            break
+        depths = deeper
+    for (_, path), name in zip(files, names, strict=True):
+        yield SourceFile(path, name)
+
+
+def _pasted(data: bytes) -> LoadedFile:
+    try:
+        reading = read_pasted(data.decode("utf-8-sig"))
+    except UnicodeDecodeError:
+        reading = read_bytes(data, PASTED)  # another encoding, or a whole file piped in
+    return LoadedFile(reading, None, _today())
+
+
+def _is_there(path: Path) -> bool:
+    try:
+        return path.exists()
+    except OSError:
+        return False
+
+
+def _missing(file: SourceFile) -> FileReading:
+    return _problem(file.name, "not-there")
+
+
+def _problem(name: str, code: str, line: str = "", reason: str = "") -> FileReading:
+    log = FindingLog()
+    log.add(code, name, name=name, line=line, reason=reason)
+    return FileReading(name, (), log.findings)
+
+
+def _dated(path: Path) -> date:
+    try:
+        seconds = path.stat().st_mtime
+    except OSError:
+        return _today()
+    return datetime.fromtimestamp(seconds, UTC).astimezone().date()
+
+
+def _today() -> date:
+    return datetime.now(UTC).astimezone().date()
