@@ -1,0 +1,32 @@
+"""How a file that we wrote is known again: it is never read as a supplier's chart.
+
+Without this, a combined chart saved among the suppliers' files would come back as one more maker.
+"""
+
+from __future__ import annotations
+
+import zipfile
+from pathlib import Path
+from typing import Final
+
+MARK: Final = "harmonizer-combined-chart"
+"""Stands in a workbook's category and in a web page's generator; a csv is known by its head."""
+
+CSV_HEAD: Final = "supplier,model,model_kind,level,band,season,size,also_called,length,dimension,"
+_KINDS: Final = frozenset({".xlsx", ".csv", ".html", ".htm"})
+_HEAD: Final = 2000
+
+
+def is_ours(path: Path) -> bool:
+    """Whether the file at ``path`` carries our mark. What cannot be opened is not ours."""
+    if path.suffix.lower() not in _KINDS:
+        return False
+    try:
+        with path.open("rb") as file:
+            head = file.read(_HEAD)
+        if head.startswith(b"PK"):
+            with zipfile.ZipFile(path) as parts, parts.open("docProps/core.xml") as properties:
+                return MARK.encode() in properties.read(_HEAD)
+    except (OSError, zipfile.BadZipFile, KeyError, NotImplementedError, RuntimeError):
+        return False
+    return MARK.encode() in head or head.removeprefix(b"\xef\xbb\xbf").startswith(CSV_HEAD.encode())

@@ -1,0 +1,94 @@
+"""The combined chart as one web page: nothing is fetched, it prints as it stands."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from html import escape
+from itertools import groupby
+from typing import Final
+
+from charts.day_words import day_words
+from charts.in_house import InHouseChart
+from charts.wording import Wording
+from charts.writers.in_house_table import laid_out
+from charts.writers.own_files import MARK
+from charts.writers.printed_table import InHouseTable, QuestionList, TableColumn, TableRow
+
+_STYLE: Final = """
+@page { size: A3 landscape; margin: 12mm 10mm }
+body { font: 11pt Calibri, Carlito, "Segoe UI", sans-serif; color: #1a1a1a; margin: 1.5em }
+h1 { font-size: 18pt; margin: 0 } h2 { font-size: 14pt; margin: 1.5em 0 .5em }
+p { margin: .3em 0 } p.key, p.footnote { font-size: 10pt } p.caution { font-weight: 600 }
+table { border-collapse: collapse; width: 100%; margin: 1em 0 }
+thead { display: table-header-group } tr { break-inside: avoid }
+th { background: #e3e6ea; print-color-adjust: exact }
+th, td { border-top: 1px solid #b0b4ba; padding: 2px 5px; vertical-align: top }
+td { white-space: pre-line; text-align: left; font-size: 9pt }
+tr.model > td { border-top: 2px solid #404040 }
+td.name, td.size { font-weight: 700; font-size: 11pt }
+td.repeated { color: #5a5a5a; font-size: 11pt }
+td.published { font-weight: 700; text-align: center; font-size: 11pt; white-space: pre }
+td.converted { font-style: italic; color: #5a5a5a; text-align: center; font-size: 11pt;
+  white-space: pre }
+td.missing { color: #5a5a5a; text-align: center; font-size: 8pt }
+td.open { background: #fff1c7; print-color-adjust: exact }
+"""
+
+
+def web_page_bytes(chart: InHouseChart, wording: Wording) -> bytes:
+    """The finished page in UTF-8."""
+    table = laid_out(chart, wording)
+    lines = [
+        "<!doctype html>",
+        f'<html lang="{wording.language}"><head><meta charset="utf-8">',
+        f'<meta name="generator" content="{MARK}">',
+        f"<title>{escape(table.title)}</title><style>{_STYLE}</style></head><body>",
+        f"<h1>{escape(table.title)}</h1><p>{escape(table.subtitle)}</p>",
+        f'<p class="key">{escape(table.key)}</p>',
+        "<table>",
+        *_heads(table.columns),
+        "<tbody>",
+        *(_row(row) for row in table.rows),
+        "</tbody></table>",
+        *_foot(table, day_words(chart.made_on, wording)),
+        *(_questions(table.questions) if table.questions is not None else ()),
+        "</body></html>",
+    ]
+    return "\n".join(lines).encode("utf-8", "replace")
+
+
+def _heads(columns: Sequence[TableColumn]) -> Iterator[str]:
+    yield "<thead><tr>"
+    for head, group in groupby(columns, key=lambda column: (column.head, bool(column.unit))):
+        count = len(list(group))
+        if head[1]:
+            yield f'<th colspan="{count}">{escape(head[0])}</th>'
+        else:
+            yield f'<th rowspan="2">{escape(head[0])}</th>' * count
+    yield "</tr><tr>"
+    yield from (f"<th>{escape(column.unit)}</th>" for column in columns if column.unit)
+    yield "</tr></thead>"
+
+
+def _row(row: TableRow) -> str:
+    cells = "".join(
+        f'<td class="{cell.role.value}{" open" if cell.open else ""}">{escape(cell.text)}</td>'
+        for cell in row.cells
+    )
+    return f'<tr class="model">{cells}</tr>' if row.starts_model else f"<tr>{cells}</tr>"
+
+
+def _foot(table: InHouseTable, today: str) -> Iterator[str]:
+    yield from (f'<p class="footnote">{escape(text)}</p>' for text in table.footnotes)
+    yield from (f'<p class="caution">{escape(text)}</p>' for text in table.cautions)
+    version = table.margins.head[2].replace("{today}", today)
+    yield f'<p class="footnote">{escape(version)}</p>'
+
+
+def _questions(questions: QuestionList) -> Iterator[str]:
+    yield f"<h2>{escape(questions.title)}</h2><table><thead><tr>"
+    yield from (f"<th>{escape(head)}</th>" for head in questions.heads)
+    yield "</tr></thead><tbody>"
+    for row in questions.rows:
+        yield "<tr>" + "".join(f"<td>{escape(text)}</td>" for text in row) + "</tr>"
+    yield "</tbody></table>"
