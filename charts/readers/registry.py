@@ -9,11 +9,13 @@ import pkgutil
 from collections.abc import Iterator
 from functools import cache
 from importlib import import_module
+from typing import Final
 
 import charts.readers
 from charts.findings import FindingLog
 from charts.readers.source import (
     LARGEST_FILE,
+    LARGEST_TEXT,
     MEGABYTE,
     Claim,
     Reader,
@@ -21,6 +23,13 @@ from charts.readers.source import (
     UnusableSourceError,
 )
 from charts.sheet import Sheet
+
+# fmt: off
+_ENDINGS: Final = frozenset((
+    "csv", "tsv", "tab", "txt", "md", "htm", "html", "xhtml", "xlsx", "xlsm", "xltx", "xls", "ods",
+    "pdf", "docx", "rtf", "png", "jpg", "jpeg", "gif", "webp", "bmp", "tif", "tiff", "heic", "zip",
+))
+# fmt: on
 
 
 @cache
@@ -37,12 +46,12 @@ def readers() -> tuple[Reader, ...]:
 def open_bytes(data: bytes, name: str, log: FindingLog) -> tuple[Sheet, ...]:
     """The sheets of a file, claimed by its content. Bad input is a finding in ``log``."""
     if not data.strip(b"\0\t\r\n "):
-        log.add("empty-file", name, name=name, amount="")
+        log.add("empty-file", name, name=name, what="")
         return ()
     try:
         return _opened(Source(data, name), log)
     except UnusableSourceError as problem:
-        log.add(problem.code, name, name=name, amount=problem.amount)
+        log.add(problem.code, name, name=name, what=problem.what)
         return ()
 
 
@@ -60,9 +69,14 @@ def _claims(source: Source) -> Iterator[tuple[Claim, Reader]]:
 
 
 def _opened(source: Source, log: FindingLog) -> tuple[Sheet, ...]:
-    if len(source.data) > LARGEST_FILE:
-        raise UnusableSourceError("too-large", f"{len(source.data) // MEGABYTE} MB")
+    size = len(source.data)
+    if size > LARGEST_FILE:
+        raise UnusableSourceError("too-large", f"{size // MEGABYTE} MB")
     claim, reader = max(_claims(source), key=lambda pair: pair[0])
     if claim is Claim.NONE:
-        raise UnusableSourceError("unreadable")
+        if size > LARGEST_TEXT:
+            raise UnusableSourceError("too-large", f"{size // MEGABYTE} MB")
+        if source.ending in _ENDINGS:
+            raise UnusableSourceError("not-what-it-says")
+        raise UnusableSourceError("unreadable", source.ending.upper() or "?")
     return reader.open(source, log)

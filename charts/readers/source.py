@@ -41,13 +41,13 @@ class UnusableSourceError(Exception):
 
     Attributes:
         code: the finding's code.
-        amount: how much there is of what is too much ("52 MB"), "" where nothing is.
+        what: how much there is of what is too much ("52 MB") or its kind ("PDF"), "" else.
     """
 
-    def __init__(self, code: str, amount: str = "") -> None:
+    def __init__(self, code: str, what: str = "") -> None:
         super().__init__(code)
         self.code = code
-        self.amount = amount
+        self.what = what
 
 
 class Source:
@@ -71,12 +71,24 @@ class Source:
     @cached_property
     def decoded(self) -> Decoded | None:
         """The text of the bytes and how it was found; None when they are no text."""
-        return decoded(self.data)
+        return decoded(self.data) if len(self.data) <= LARGEST_TEXT else None
 
     @property
     def text(self) -> str:
-        """The text of the bytes, "" when they are no text."""
+        """The text of the bytes, "" when they are no text or too many."""
         return self.decoded.text if self.decoded is not None else ""
+
+    def opened_text(self, log: FindingLog) -> str:
+        """The text, with what was wrong with its bytes in ``log``."""
+        found = self.decoded
+        if found is None:
+            return ""
+        if found.cut:
+            log.add("truncated", self.name, name=self.name, what="")
+        if found.repaired:
+            before, after = found.repaired
+            log.add("text-repaired", self.name, name=self.name, before=before, after=after)
+        return found.text
 
 
 @dataclass(frozen=True, slots=True)

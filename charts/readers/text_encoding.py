@@ -10,6 +10,8 @@ import re
 from dataclasses import dataclass
 from typing import Final
 
+from charts.readers.mojibake import repaired
+
 _MARKS: Final = (
     (codecs.BOM_UTF8, "utf-8"),
     (codecs.BOM_UTF32_LE, "utf-32-le"),
@@ -35,15 +37,22 @@ _LETTER_RUN: Final = re.compile(r"[^\W\d_]+")
 _CYRILLIC: Final = re.compile(r"[Ѐ-ӿ]")
 _ODD: Final = re.compile(r"[\x00-\x08\x0b\x0c\x0e-\x1f\x7f-\x9f¤¬¶√∂∑∏π∫Ω∆◊ﬁﬂ‡†ˇ˘˙˛˝¸¨]")
 _BINARY_BYTES: Final = bytes([*range(9), *range(14, 32), 127])
+_NOT_ASCII: Final = re.compile(r"[^\x00-\x7f]")
 _CONTROLS: Final = re.compile(r"[\x01-\x08\x0e-\x1f\x7f]")
 
 
 @dataclass(frozen=True, slots=True)
 class Decoded:
-    """A text and the encoding it was found in."""
+    """A text and how it was found.
+
+    ``repaired`` is an example, before and after, where broken letters were put right; ``cut``
+    says that the bytes end in the middle of a letter or in zeros; the last line is left out then.
+    """
 
     text: str
     encoding: str
+    repaired: tuple[str, str] | None = None
+    cut: bool = False
 
 
 def decoded(data: bytes) -> Decoded | None:
@@ -58,8 +67,19 @@ def decoded(data: bytes) -> Decoded | None:
         return None
     try:
         return _checked(data.decode("utf-8"), "utf-8")
-    except UnicodeDecodeError:
-        return _checked(*_voted(data))
+    except UnicodeDecodeError as problem:
+        if problem.start > len(data) - 4 and not data[: problem.start].isascii():
+            return _checked(data[: problem.start].decode("utf-8"), "utf-8", cut=True)
+    if _is_mostly_utf8(data):
+        return _checked(data.decode("utf-8", "replace"), "utf-8")
+    return _checked(*_voted(data))
+
+
+def _is_mostly_utf8(data: bytes) -> bool:
+    """Whether a few damaged bytes stand in a text that is utf-8 everywhere else."""
+    text = data.decode("utf-8", "replace")
+    damaged = text.count("\N{REPLACEMENT CHARACTER}")
+    return len(_NOT_ASCII.findall(text)) - damaged > 4 * damaged
 
 
 def _by_zeros(data: bytes) -> str | None:
@@ -103,10 +123,14 @@ def _score(text: str) -> float:
     return score
 
 
-def _checked(text: str, encoding: str) -> Decoded | None:
-    sample = text[:_SAMPLE]
+def _checked(text: str, encoding: str, *, cut: bool = False) -> Decoded | None:
+    sample = text[:_SAMPLE].rstrip("\0")
     odd = len(_CONTROLS.findall(sample)) + sample.count("\0")
     odd += sample.count("\N{REPLACEMENT CHARACTER}")
     if odd > max(2, len(sample) * 0.02):
         return None
-    return Decoded(text.replace("\0", ""), encoding)
+    cut = cut or text.endswith(("\0", "\N{REPLACEMENT CHARACTER}"))
+    if cut:
+        text = text[: text.rfind("\n") + 1]  # the last line may break off in a figure
+    whole, example = repaired(text.replace("\0", ""))
+    return Decoded(whole, encoding, example, cut)

@@ -46,7 +46,6 @@ Cells = dict[tuple[int, int], Cell]
 _LARGEST_SHEET: Final = 160 * MEGABYTE
 _LAST_COLUMN: Final = 16_384
 _ON: Final = ("1", "true")
-_ENDINGS: Final = ("xlsx", "xlsm", "xltx", "xltm")
 
 
 def _claims(source: Source) -> Claim:
@@ -55,8 +54,7 @@ def _claims(source: Source) -> Claim:
     try:
         return Claim.NONE if main_part(Package(source.data)) is None else Claim.CERTAIN
     except UnusableSourceError:
-        # A damaged archive is whatever its ending says, and opening it says what is wrong.
-        return Claim.RECOGNISED if source.ending in _ENDINGS else Claim.NONE
+        return Claim.NONE  # a damaged archive: the reader of other kinds says so
 
 
 def _open(source: Source, log: FindingLog) -> tuple[Sheet, ...]:
@@ -83,7 +81,7 @@ def _read(package: Package, part: SheetPart, around: Surroundings, log: FindingL
         around = replace(around, comments=comments_of(package, part))
         return _sheet(part, root, around, text_boxes_of(package, part))
     except UnusableSourceError as problem:
-        log.add(problem.code, part.title, name=part.title, amount=problem.amount)
+        log.add(problem.code, part.title, name=part.title, what=problem.what)
         return None
 
 
