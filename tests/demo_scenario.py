@@ -14,7 +14,9 @@ from charts.importer import read_file
 from charts.model_facts import ModelFacts, read_model_facts
 from charts.resource_files import resources
 from charts.schema import Chart, FileReading
-from harmonizer.fit import FitRow, FitSheet, fit
+from harmonizer.fit import fit
+from harmonizer.fit_row import FitRow
+from harmonizer.fit_sheet import FitSheet
 from harmonizer.offers import Offer, offers
 from harmonizer.range_table import RangeTable
 from harmonizer.rider import Rider
