@@ -9,9 +9,9 @@ from typing import Final
 import numpy as np
 import numpy.typing as npt
 
-from charts.schema import Definition, Dimension
+from charts.schema import Dimension
 from harmonizer.layers import layer_allowance
-from harmonizer.range_table import GIRTH_DIMENSIONS, Lane, RangeTable
+from harmonizer.range_table import Lane, RangeTable
 from harmonizer.repeats import Settled, settled
 from harmonizer.rider import Measure, Rider
 from harmonizer.settings import Settings
@@ -45,15 +45,13 @@ def body_on(rider: Rider, table: RangeTable, settings: Settings) -> Body:
     known = settled(rider, settings)
     serving = tuple(_serving(lane, known) for lane in table.lanes)
     reading = np.array([[one.value if one else np.nan] for one in serving])
-    light = np.broadcast_to(reading, (len(serving), len(table.offers))).copy()
-    _over_foam(light, table, known)
-    allowance = allowance_of(rider, known)
-    layers = np.where(table.facts.takes_layers, allowance, 0.0)
-    warm = light.copy()
-    for at, lane in enumerate(table.lanes):
-        if lane.dimension in GIRTH_DIMENSIONS:
-            warm[at] += layers
-            light[at] += np.where(table.facts.stated_warm, layers, 0.0)
+    light = np.broadcast_to(reading, (len(serving), len(table.offers)))
+    foam, allowance = _of(known, Measure.CHEST_OVER_FOAM), allowance_of(rider, known)
+    if foam is not None:
+        light = _over_foam(light, table, foam)
+    warm = light
+    if allowance:
+        light, warm = _in_layers(light, table, allowance)
     weight = _of(known, Measure.WEIGHT)
     return Body(
         settled=known,
@@ -89,17 +87,22 @@ def _serving(lane: Lane, known: Sequence[Settled]) -> Settled | None:
     return None
 
 
-def other_definition(dimension: Dimension, known: Sequence[Settled]) -> Definition | None:
-    """The definition in which ``dimension`` was read, where no lane could take it."""
-    found = (one for one in known if one.measure.dimension is dimension)
-    first = next(found, None)
-    return first.definition if first else None
-
-
-def _over_foam(light: Floats, table: RangeTable, known: Sequence[Settled]) -> None:
+def _over_foam(light: Floats, table: RangeTable, foam: Settled) -> Floats:
     """An inflatable vest goes over the foam: there the chest over the foam is the chest."""
-    foam = _of(known, Measure.CHEST_OVER_FOAM)
-    if foam is None:
-        return
+    over = light.copy()
     for at in table.lanes_of(Dimension.CHEST):
-        light[at] = np.where(table.facts.inflatable, foam.value, light[at])
+        over[at] = np.where(table.facts.inflatable, foam.value, light[at])
+    return over
+
+
+def _in_layers(light: Floats, table: RangeTable, allowance: float) -> tuple[Floats, Floats]:
+    """The two ends of the rider's band in winter; foam is worn under the layers, not over them.
+
+    A chart stated for riders in warm layers is compared with them on both sides.
+    """
+    girths = table.girth_lanes
+    layers = np.where(table.facts.takes_layers, allowance, 0.0)
+    warm, shirt = light.copy(), light.copy()
+    warm[girths] += layers
+    shirt[girths] += np.where(table.facts.stated_warm, layers, 0.0)
+    return shirt, warm

@@ -9,7 +9,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from itertools import pairwise
 from typing import Final
 
@@ -20,9 +20,9 @@ EXCLUDED: Final = 0.001
 """An end that the chart excludes lies this far inside its figure."""
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(slots=True)
 class Reach:
-    """One range as it is compared.
+    """One range as it is compared; it changes only while its run is being closed.
 
     ``low`` and ``high`` are the published ends (for a single value the derived ones), infinite
     where open. ``reach_low`` and ``reach_high`` have the borders closed. ``below`` is the reach of
@@ -53,12 +53,10 @@ def reaches(ranges: Sequence[Range]) -> list[Reach | None]:
             printed[at.low, at.high] = item
     ascending = sorted(run)
     for lower, upper in pairwise(ascending):
-        pair = printed[lower], printed[upper]
-        run[lower], run[upper] = _meet(run[lower], run[upper], *pair)
+        _meet(run[lower], run[upper], printed[lower], printed[upper])
     for lower, upper in pairwise(ascending):
-        one, other = run[lower], run[upper]
-        run[lower] = replace(one, above=other.reach_low)
-        run[upper] = replace(other, below=one.reach_high)
+        run[lower].above = run[upper].reach_low
+        run[upper].below = run[lower].reach_high
     return [run[at.low, at.high] if at else None for at in own]
 
 
@@ -98,14 +96,14 @@ def _single(item: Range, singles: Sequence[float]) -> Reach | None:
     return Reach(low, high, low, high, derived=True)
 
 
-def _meet(lower: Reach, upper: Reach, below: Range, above: Range) -> tuple[Reach, Reach]:
-    """Two neighbours with the gap between them closed where it is only rounding."""
+def _meet(lower: Reach, upper: Reach, below: Range, above: Range) -> None:
+    """Close the gap between two neighbours where it is only rounding."""
     if not _rounding(lower, upper, below, above):
-        return lower, upper
+        return
     middle = (lower.high + upper.low) / 2
-    if below.dimension is Dimension.BACK_LENGTH:
-        return replace(lower, reach_high=middle), upper
-    return replace(lower, reach_high=middle), replace(upper, reach_low=middle)
+    lower.reach_high = middle
+    if below.dimension is not Dimension.BACK_LENGTH:
+        upper.reach_low = middle
 
 
 def _rounding(lower: Reach, upper: Reach, below: Range, above: Range) -> bool:

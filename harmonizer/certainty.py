@@ -1,7 +1,8 @@
 """How sure a state is, a reading being Normal(x, u). Nothing here needs scipy.
 
-The normal distribution comes from a table of exact values (``math.erfc``) with cubic
-interpolation; its error stays under 1e-11, which the tests hold against scipy.
+For many sizes at once the normal distribution comes from a table of exact values
+(``math.erfc``) and a second-order step from the nearest of them; the error stays under 1e-10,
+which the tests hold against scipy.
 """
 
 from __future__ import annotations
@@ -15,24 +16,26 @@ import numpy.typing as npt
 Floats = npt.NDArray[np.float64]
 
 _REACH: Final = 9.0
-_PER_UNIT: Final = 256
+_PER_UNIT: Final = 512
 _NODES: Final = np.linspace(-_REACH, _REACH, int(2 * _REACH) * _PER_UNIT + 1)
-_PHI: Final = np.array([0.5 * math.erfc(-z / math.sqrt(2.0)) for z in _NODES.tolist()])
-_SLOPE: Final = np.exp(-0.5 * _NODES**2) / math.sqrt(2.0 * math.pi) / _PER_UNIT
-_RISE: Final = np.append(np.diff(_PHI), 0.0)
-_SLOPE_NEXT: Final = np.append(_SLOPE[1:], 0.0)
-_SQUARE: Final = 3.0 * _RISE - 2.0 * _SLOPE - _SLOPE_NEXT
-_CUBE: Final = _SLOPE + _SLOPE_NEXT - 2.0 * _RISE
+
+
+def normal_below_one(z: float) -> float:
+    """The chance that a standard normal value lies below ``z``, exact to the last digits."""
+    return 0.5 * math.erfc(-z / math.sqrt(2.0))
+
+
+_BELOW: Final = np.array([normal_below_one(z) for z in _NODES.tolist()])
+_DENSITY: Final = np.exp(-0.5 * _NODES**2) / math.sqrt(2.0 * math.pi)
 
 
 def normal_below(z: Floats) -> Floats:
-    """The chance that a standard normal value lies below ``z``; 0 and 1 at the infinities."""
-    steps = (np.clip(z, -_REACH, _REACH) + _REACH) * _PER_UNIT
-    known = ~np.isnan(steps)
-    place = np.where(known, steps, 0.0).astype(np.intp)
-    part = steps - place
-    rise = _SLOPE[place] + part * (_SQUARE[place] + part * _CUBE[place])
-    return np.asarray(_PHI[place] + part * rise)
+    """The chance that a standard normal value lies below each of ``z``; NaN counts as certain."""
+    within = np.fmax(np.fmin(z, _REACH), -_REACH)
+    place = ((within + _REACH) * _PER_UNIT + 0.5).astype(np.intp)
+    node = place * (1.0 / _PER_UNIT) - _REACH
+    step = within - node
+    return np.asarray(_BELOW[place] + _DENSITY[place] * step * (1.0 - 0.5 * node * step))
 
 
 def chance_in_range(lower: Floats, upper: Floats, u: Floats | float) -> Floats:

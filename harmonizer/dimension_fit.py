@@ -10,6 +10,7 @@ import numpy as np
 
 from charts.reason import Reason
 from charts.schema import Dimension
+from harmonizer.certainty import normal_below_one
 from harmonizer.dimension_reasons import Lie, reason_of
 from harmonizer.fit_arrays import FitArrays
 from harmonizer.range_table import Assumed
@@ -104,9 +105,13 @@ def _position(arrays: FitArrays, lane: int, at: int) -> float | None:
 
 
 def _probability(arrays: FitArrays, row: int, at: int) -> float | None:
-    if row > BACK:
+    if row >= BACK:
+        return known(arrays.plen[at]) if row == BACK else None
+    lower, upper = float(arrays.lower[row, at]), float(arrays.upper[row, at])
+    if math.isnan(lower):
         return None
-    return known(arrays.plen[at] if row == BACK else arrays.pin[row, at])
+    u = float(arrays.body.u[arrays.choice.lane[row, at], 0])
+    return max(0.0, normal_below_one(upper / u) - normal_below_one(-lower / u))
 
 
 def _assumed(arrays: FitArrays, lane: int, at: int) -> tuple[str, ...]:

@@ -38,7 +38,7 @@ def fit(rider: Rider, table: RangeTable, settings: Settings = DEFAULTS) -> FitSh
     states[CHEST] = near_without_reserve(states[CHEST], lies, reserve, stretch)
     girths = girth_verdicts(*states[:BACK])
     gate = gates(table.facts, body.weight_kg, rider.needs, settings)
-    pin, plen = probabilities(lies)
+    plen = not_too_long(lies)
     up, between = between_sizes(lies)
     grades = ranking.Grades(
         verdicts=verdicts(girths, states[BACK], gate.refused),
@@ -56,7 +56,6 @@ def fit(rider: Rider, table: RangeTable, settings: Settings = DEFAULTS) -> FitSh
         verdicts=grades.verdicts,
         checked=grades.checked,
         penalty=grades.penalty,
-        pin=pin,
         plen=plen,
         probability=grades.probability,
         between=between,
@@ -69,11 +68,9 @@ def fit(rider: Rider, table: RangeTable, settings: Settings = DEFAULTS) -> FitSh
 
 
 def _other_bands(rider: Rider, table: RangeTable) -> Flags:
-    bands = {offer.band for offer in table.offers}
-    other = {band for band in bands if is_other_band(band, rider.figure)}
-    if not other:
-        return np.zeros(len(table.offers), np.bool_)
-    return np.array([offer.band in other for offer in table.offers], np.bool_)
+    facts = table.facts
+    other = np.array([is_other_band(band, rider.figure) for band in facts.bands], np.bool_)
+    return np.asarray(other[facts.band])
 
 
 def _middle(lies: Comparison) -> Floats:
@@ -82,26 +79,24 @@ def _middle(lies: Comparison) -> Floats:
     return margins.positions(middle, lies.chest(lies.table.low), lies.chest(lies.table.high))
 
 
-def probabilities(lies: Comparison) -> tuple[Floats, Floats]:
-    """Pin of the three girths (3 x offers) and Plen; NaN where nothing was compared."""
-    pin = chance_in_range(lies.lower[:BACK], lies.upper[:BACK], lies.u[:BACK])
-    plen = chance_not_too_long(lies.lower[BACK], lies.u[BACK])
-    pin[np.isnan(lies.lower[:BACK])] = np.nan
+def not_too_long(lies: Comparison) -> Floats:
+    """Plen of every size; NaN where the length is not known."""
+    plen = chance_not_too_long(lies.lower[BACK], lies.u(BACK))
     plen[np.isnan(lies.lower[BACK])] = np.nan
-    return pin, plen
+    return plen
 
 
 def size_probability(lies: Comparison, plen: Floats) -> Floats:
     """The chance that no checked girth is worse than near, times Plen; NaN if none is checked."""
-    tolerance = lies.choice.floats(lies.table.tolerance)
-    factors = np.ones((BACK + 1, len(plen)))
+    product = np.where(np.isnan(plen), 1.0, plen)
+    checked = ~np.isnan(plen)
     for girth in (CHEST, WAIST, HIP):
-        lower, upper = lies.lower[girth] + tolerance[girth], lies.upper[girth] + tolerance[girth]
-        factors[girth] = chance_in_range(lower, upper, lies.u[girth])
-    factors[BACK] = plen
-    compared_at = ~np.isnan(lies.lower[: BACK + 1])
-    product = np.prod(np.where(compared_at, factors, 1.0), axis=0)
-    return np.where(compared_at.any(axis=0), product, np.nan)
+        tolerance = lies.choice.one(girth, lies.table.tolerance)
+        lower, upper = lies.lower[girth] + tolerance, lies.upper[girth] + tolerance
+        known = ~np.isnan(lower)
+        product *= np.where(known, chance_in_range(lower, upper, lies.u(girth)), 1.0)
+        checked |= known
+    return np.where(checked, product, np.nan)
 
 
 def between_sizes(lies: Comparison) -> tuple[Flags, Flags]:

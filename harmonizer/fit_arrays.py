@@ -28,7 +28,7 @@ class FitArrays:
 
     ``states``, ``lower`` and ``upper`` are dimensions x offers: chest, waist, hip, back length,
     then the rest. ``states`` holds what was compared and then lowered by what is known besides
-    (too little elastic). ``pin`` is 3 x offers. ``reserve`` and ``stretch`` are NaN where the
+    (too little elastic). ``reserve`` and ``stretch`` are NaN where the
     elastic is not stated.
     """
 
@@ -39,7 +39,6 @@ class FitArrays:
     verdicts: Codes
     checked: Codes
     penalty: Floats
-    pin: Floats
     plen: Floats
     probability: Floats
     between: Flags

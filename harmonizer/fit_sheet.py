@@ -9,6 +9,8 @@ from typing import overload
 from harmonizer.fit_arrays import FitArrays
 from harmonizer.fit_row import FitRow
 
+__all__ = ["FitRow", "FitRows", "FitSheet"]
+
 
 @dataclass(frozen=True, slots=True, eq=False)
 class FitSheet(FitArrays):

@@ -20,17 +20,31 @@ Places = npt.NDArray[np.int64]
 
 @dataclass(frozen=True, slots=True, eq=False)
 class LaneChoice:
-    """Which lane speaks for each dimension of each offer: ``lane`` is dimensions x offers."""
+    """Which lane speaks for each dimension of each offer: ``lane`` is dimensions x offers.
+
+    ``same`` where every dimension has one lane only, so that lanes already are dimensions.
+    """
 
     dimensions: tuple[Dimension, ...]
     lane: Places
+    same: bool
 
     def floats(self, per_lane: Floats) -> Floats:
         """``per_lane`` (lanes x offers) as dimensions x offers."""
+        if self.same:
+            return per_lane
         return np.take_along_axis(per_lane, self.lane, axis=0)
+
+    def one(self, row: int, per_lane: Floats) -> Floats:
+        """The values of one dimension, one per offer."""
+        if self.same:
+            return np.asarray(per_lane[row])
+        return np.asarray(np.take_along_axis(per_lane, self.lane[row : row + 1], axis=0)[0])
 
     def codes(self, per_lane: Codes) -> Codes:
         """The same for codes."""
+        if self.same:
+            return per_lane
         return np.take_along_axis(per_lane, self.lane, axis=0)
 
 
@@ -48,7 +62,7 @@ def choose_lanes(table: RangeTable, states: Codes, margin: Floats) -> LaneChoice
             lane[at] = np.where(
                 _serves_better(table, states, margin, lane[at], other), other, lane[at]
             )
-    return LaneChoice(dimensions, lane)
+    return LaneChoice(dimensions, lane, same=len(dimensions) == len(table.lanes))
 
 
 def _serves_better(

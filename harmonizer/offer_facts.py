@@ -27,13 +27,16 @@ class OfferFacts:
     """One value per offer; masses in kg, lengths in cm, NaN where nothing is said.
 
     ``takes_layers`` is false for foam, over which warm layers go; ``stated_warm`` where the chart
-    is for a rider in warm layers. ``larger`` is the place of the next size up by chest, -1 where
-    there is none. ``small_first`` ranks offers by size, then by source.
+    is for a rider in warm layers; ``band`` is the place of the offer's band in ``bands``;
+    ``larger`` that of the next size up by chest, -1 where there is none. ``small_first`` ranks
+    offers by size, then by source.
     """
 
     inflatable: Flags
     takes_layers: Flags
     stated_warm: Flags
+    bands: tuple[str | None, ...]
+    band: Places
     kinds: tuple[str | None, ...]
     levels: tuple[str | None, ...]
     weight_floor: Floats
@@ -55,12 +58,15 @@ def compiled_facts(offers: Sequence[Offer], size_keys: Floats, chest_low: Floats
     """The arrays of ``offers``; ``size_keys`` and ``chest_low`` are cm, one per offer."""
     facts = [offer.facts or _UNSAID for offer in offers]
     elastic = [entry.elastic for entry in facts]
+    bands = tuple(dict.fromkeys(offer.band for offer in offers))
     small_first = np.empty(len(offers), np.int64)
     small_first[np.lexsort((np.arange(len(offers)), size_keys))] = np.arange(len(offers))
     return OfferFacts(
         inflatable=_flags([entry.kind is VestKind.INFLATABLE for entry in facts]),
         takes_layers=_flags([entry.kind is not VestKind.FOAM for entry in facts]),
         stated_warm=_flags([entry.worn_over is WornOver.WARM_LAYERS for entry in facts]),
+        bands=bands,
+        band=np.array([bands.index(offer.band) for offer in offers], np.int64),
         kinds=tuple(offer.kind for offer in offers),
         levels=tuple(entry.level for entry in facts),
         weight_floor=_floats([entry.weight_floor for entry in facts]),

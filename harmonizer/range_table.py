@@ -7,7 +7,6 @@ offer has nothing to compare, infinite where a range is open.
 from __future__ import annotations
 
 import math
-from collections import defaultdict
 from collections.abc import Sequence
 from dataclasses import dataclass
 from enum import IntEnum, IntFlag
@@ -96,6 +95,22 @@ class RangeTable:
         """The arrays of ``offers`` under ``settings``, in the order of ``offers``."""
         return _Compiler(tuple(offers), settings).table()
 
+    @property
+    def girth_lanes(self) -> slice:
+        """The lanes of chest, waist and hip, which come first."""
+        return slice(0, self.lanes_of(Dimension.BACK_LENGTH)[0])
+
+    @property
+    def back_lanes(self) -> slice:
+        """The lanes of the back length, which follow the girths."""
+        back = self.lanes_of(Dimension.BACK_LENGTH)
+        return slice(back[0], back[-1] + 1)
+
+    @property
+    def other_lanes(self) -> slice:
+        """The lanes of everything that is in no verdict, which come last."""
+        return slice(self.back_lanes.stop, len(self.lanes))
+
     def lanes_of(self, dimension: Dimension) -> tuple[int, ...]:
         """The places of the lanes of one dimension."""
         return tuple(at for at, lane in enumerate(self.lanes) if lane.dimension is dimension)
@@ -119,12 +134,29 @@ _FIELDS: Final = (
 )
 
 
+class _Run:
+    """Neighbours in one lane: the offers and what their charts say, side by side."""
+
+    __slots__ = ("basis", "lane", "offers", "ranges")
+
+    def __init__(self, lane: int, basis: Basis) -> None:
+        self.lane = lane
+        self.basis = basis
+        self.offers: list[int] = []
+        self.ranges: list[Range] = []
+
+    def add(self, offer: int, item: Range) -> None:
+        self.offers.append(offer)
+        self.ranges.append(item)
+
+
 class _Compiler:
     """Fills the arrays, one run of neighbours after the other."""
 
     def __init__(self, offers: tuple[Offer, ...], settings: Settings) -> None:
         self.offers = offers
         self.settings = settings
+        self.defaults = {one: settings.default_definition(one) for one in Dimension}
         self.lanes = self._all_lanes()
         self.place = {lane: at for at, lane in enumerate(self.lanes)}
         shape = (len(self.lanes), len(offers))
@@ -176,7 +208,7 @@ class _Compiler:
             return item.definition, False
         if offer.facts is not None and item.dimension in offer.facts.definitions:
             return offer.facts.definitions[item.dimension], False
-        default = self.settings.default_definition(item.dimension)
+        default = self.defaults[item.dimension]
         return default, default is not Definition.UNKNOWN
 
     def _basis(self, offer: Offer, item: Range) -> Basis:
@@ -184,31 +216,30 @@ class _Compiler:
             return offer.facts.basis
         return item.basis
 
-    def _runs(self) -> list[list[tuple[int, Range]]]:
+    def _runs(self) -> list[_Run]:
         """Ranges that are neighbours: one chart, dimension, basis, definition and unit.
 
         A back length has its neighbours among the length options of its own size.
         """
         with_lengths = {(offer.chart, offer.size) for offer in self.offers if offer.length}
-        runs: dict[tuple[object, ...], list[tuple[int, Range]]] = defaultdict(list)
+        runs: dict[tuple[object, ...], _Run] = {}
         for at, offer in enumerate(self.offers):
             own_size = offer.size if (offer.chart, offer.size) in with_lengths else None
             for item in offer.ranges:
                 if item.dimension is Dimension.OTHER:
                     continue
-                lane, basis = self._lane(offer, item), self._basis(offer, item)
+                lane, basis = self.place[self._lane(offer, item)], self._basis(offer, item)
                 unit = item.published_unit or item.unit
                 size = own_size if item.dimension is Dimension.BACK_LENGTH else None
-                runs[offer.chart, offer.band, lane, basis, unit, size].append((at, item))
+                key = (offer.chart, offer.band, lane, basis, unit, size)
+                runs.setdefault(key, _Run(lane, basis)).add(at, item)
         return list(runs.values())
 
-    def _enter(self, run: list[tuple[int, Range]]) -> None:
-        for (at, item), reach in zip(run, reaches([item for _, item in run]), strict=True):
-            offer = self.offers[at]
-            basis = self._basis(offer, item)
-            lane = self.place[self._lane(offer, item)]
-            if basis in (Basis.FINISHED, Basis.FLAT):
-                self._enter_vest(lane, at, item, basis)
+    def _enter(self, run: _Run) -> None:
+        lane = run.lane
+        for at, item, reach in zip(run.offers, run.ranges, reaches(run.ranges), strict=True):
+            if run.basis in (Basis.FINISHED, Basis.FLAT):
+                self._enter_vest(lane, at, item, run.basis)
             elif reach is None:
                 why = Absent.UNREAD if item.kind is Kind.UNREAD else Absent.ALONE
                 self._enter_absent(lane, at, item, why)

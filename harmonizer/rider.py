@@ -52,12 +52,15 @@ class Measure(StrEnum):
     @property
     def dimension(self) -> Dimension | None:
         """The dimension of the charts that is compared with this measure, if any."""
-        return Dimension(self.value) if self.value in set(Dimension) else None
+        return _DIMENSIONS.get(self.value)
 
     @property
     def family(self) -> Family:
         """Whether it is a length, a mass or an age."""
         return {Measure.WEIGHT: Family.MASS, Measure.AGE: Family.AGE}.get(self, Family.LENGTH)
+
+
+_DIMENSIONS: Final = {one.value: one for one in Dimension}
 
 
 class Observed(StrEnum):
