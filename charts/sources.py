@@ -25,7 +25,7 @@ from charts.writers.own_files import is_ours
 PASTED: Final = "-"
 FACTS_FILE: Final = "models.toml"
 
-_PASSED_OVER_STARTS: Final = (".", "~$", "__MACOSX", "$")
+_PASSED_OVER_STARTS: Final = (".", "~$", "__macosx", "$recycle")
 _PASSED_OVER_ENDS: Final = ("~", ".tmp", ".part", ".crdownload", ".toml")
 _PASSED_OVER_NAMES: Final = frozenset({"thumbs.db", "desktop.ini"})
 _WINDOWS_HIDDEN: Final = 0x2

@@ -18,7 +18,7 @@ from charts.writers.marks import Marks
 from charts.writers.printed_table import Role, TableCell, TableColumn
 
 _ALWAYS: Final = (Dimension.CHEST, Dimension.WAIST, Dimension.HIP, Dimension.BACK_LENGTH)
-_MASS: Final = frozenset({Dimension.WEIGHT})
+_WIDTHS: Final = {Dimension.WEIGHT: (8.0, 8.0), Dimension.OTHER: (20.0, 12.0)}
 _OPEN_MARK: Final = "?"
 
 
@@ -62,8 +62,8 @@ def _dimension(dimension: Dimension, marks: Marks, wording: Wording) -> Block:
     if dimension is Dimension.AGE:
         years = TableColumn(head, 9.0, wording.say("combined", "years"))
         return Block((years,), lambda row: _both(row, dimension, marks, wording)[:1])
-    units = ("kg", "lb") if dimension in _MASS else ("cm", "in")
-    widths = (8.0, 8.0) if dimension in _MASS else (9.0, 12.0)
+    units = ("kg", "lb") if dimension is Dimension.WEIGHT else ("cm", "in")
+    widths = _WIDTHS.get(dimension, (9.0, 12.0))
     columns = (TableColumn(head, widths[0], units[0]), TableColumn(head, widths[1], units[1]))
     return Block(columns, lambda row: _both(row, dimension, marks, wording))
 
@@ -78,9 +78,17 @@ def _both(
     signs = [_signs(value, row, marks) for value in values]
     doubtful = any(sign.endswith(_OPEN_MARK) for sign in signs)
     return (
-        _lines([metric(value, wording) for value in values], signs, doubtful),
-        _lines([other(value, wording) for value in values], signs, doubtful),
+        _lines([_titled(metric(each, wording), each, wording) for each in values], signs, doubtful),
+        _lines([other(each, wording) for each in values], signs, doubtful),
     )
+
+
+def _titled(printed: Printed, value: Range, wording: Wording) -> Printed:
+    """A measure without a column of its own is named by the maker's heading."""
+    if value.dimension is not Dimension.OTHER:
+        return printed
+    text = wording.say("combined", "titled", heading=value.heading, text=printed.text)
+    return Printed(text, printed.published)
 
 
 def _signs(value: Range, row: InHouseRow, marks: Marks) -> str:

@@ -59,10 +59,13 @@ def _margins(chart: InHouseChart, wording: Wording) -> Margins:
 
 
 def _season(chart: InHouseChart, wording: Wording) -> str:
+    """The season where every chart that names one names the same; the rows say the rest."""
     seasons = chart.seasons
     if not seasons:
         return wording.say("combined", "season-not-given")
-    return wording.say("combined", "seasons", count=len(seasons), seasons=", ".join(seasons))
+    if len(seasons) > 1:
+        return wording.say("combined", "seasons-differ")
+    return wording.say("combined", "season-one", season=seasons[0])
 
 
 def _subtitle(chart: InHouseChart, wording: Wording) -> str:

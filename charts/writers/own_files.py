@@ -5,6 +5,7 @@ Without this, a combined chart saved among the suppliers' files would come back 
 
 from __future__ import annotations
 
+import codecs
 import zipfile
 from pathlib import Path
 from typing import Final
@@ -13,7 +14,7 @@ MARK: Final = "harmonizer-combined-chart"
 """Stands in a workbook's category and in a web page's generator; a csv is known by its head."""
 
 CSV_HEAD: Final = "supplier,model,model_kind,level,band,season,size,also_called,length,dimension,"
-_KINDS: Final = frozenset({".xlsx", ".csv", ".html", ".htm"})
+_KINDS: Final = frozenset({".xlsx", ".csv", ".tsv", ".html"})
 _HEAD: Final = 2000
 
 
@@ -29,4 +30,5 @@ def is_ours(path: Path) -> bool:
                 return MARK.encode() in properties.read(_HEAD)
     except (OSError, zipfile.BadZipFile, KeyError, NotImplementedError, RuntimeError):
         return False
-    return MARK.encode() in head or head.removeprefix(b"\xef\xbb\xbf").startswith(CSV_HEAD.encode())
+    columns = head.removeprefix(codecs.BOM_UTF8).replace(b"\t", b",")
+    return MARK.encode() in head or columns.startswith(CSV_HEAD.encode())

@@ -96,7 +96,7 @@ def _parts(look: Look) -> tuple[Font, PatternFill | None, Alignment, Border]:
         PatternFill("solid", start_color=look.fill) if look.fill else None,
         Alignment(
             horizontal="center" if look.centred else "left",
-            vertical="center" if look.centred else "top" if look.wrap else None,
+            vertical="center",
             wrap_text=look.wrap,
         ),
         Border(top=above, left=hair if look.line_left else nothing),

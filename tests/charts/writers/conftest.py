@@ -88,7 +88,7 @@ QUESTION = Finding(
     "f3",
     "unit-missing",
     "Women!B2",
-    {"heading": "Chest"},
+    {"heading": "Chest", "unit": "in", "other": "cm"},
     (Candidate("34-36 in", "cm", Decimal("86.36"), Decimal("91.44")),),
 )
 
