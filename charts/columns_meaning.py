@@ -22,7 +22,8 @@ _MASS_UNITS = (Unit.KG, Unit.LB)
 class Column:
     """A column of values with its meaning. ``findings`` bear on every value of it.
 
-    ``unit`` is what holds for cells that print none; None until it is resolved.
+    ``unit`` is what holds for cells that print none; None until it is resolved. ``laid_flat``
+    says that the figures are asked about as halves, so that they are not called impossible.
     """
 
     number: int
@@ -38,6 +39,7 @@ class Column:
     second_unit: Unit | None = None
     band: str | None = None
     garment_sign: bool = False
+    laid_flat: bool = False
     findings: tuple[str, ...] = ()
 
     def asking(self, *ids: str) -> Column:

@@ -13,7 +13,7 @@ from charts.findings import LEVELS, Candidate, Level
 from charts.layout.view import At
 from charts.notation import CellReading, Expected, Quantity, Reading, read_cell
 from charts.quantities import CANONICAL, FAMILY, Figure, Unit, canonical
-from charts.schema import Dimension, Kind, PrintedBothWays, Range, UnitFrom
+from charts.schema import Basis, Dimension, Kind, PrintedBothWays, Range, UnitFrom
 
 _LAST_RESORT: Final = "impossible"
 
@@ -37,7 +37,8 @@ def filled(column: Column, around: Surroundings) -> Filled:
 
 def read_at(at: At, column: Column, around: Surroundings) -> Range | None:
     """One cell in the light of its column; None for a blank, a word or a lone tolerance."""
-    expected = Expected(column.dimension, column.unit, column.second_unit, basis=column.basis)
+    basis = Basis.FLAT if column.laid_flat else column.basis
+    expected = Expected(column.dimension, column.unit, column.second_unit, basis=basis)
     reading = read_cell(at.text, expected)
     if reading.reading in {Reading.BLANK, Reading.NOTE, Reading.TOLERANCE}:
         return None

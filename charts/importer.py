@@ -4,12 +4,14 @@ from __future__ import annotations
 
 from pathlib import Path
 
+from charts.checks import checked
 from charts.columns_charts import charts_of
 from charts.columns_dates import without_dates
 from charts.columns_words import Surroundings, words_around
-from charts.findings import FindingLog
+from charts.findings import FindingLog, Level
 from charts.identity import identified
 from charts.layout.find import find_tables
+from charts.layout.lists import laid_out
 from charts.readers.registry import open_bytes, open_pasted
 from charts.schema import Chart, FileReading, UnitFrom
 from charts.sheet import Sheet
@@ -42,13 +44,37 @@ def read_pasted(text: str) -> FileReading:
 
 def _read(sheets: tuple[Sheet, ...], name: str, folder: str, log: FindingLog) -> FileReading:
     charts: list[Chart] = []
+    without: list[Sheet] = []
     for sheet in sheets:
-        plain, dates = without_dates(sheet)
-        found = find_tables(plain)
-        for table in found.tables:
-            around = Surroundings(table, words_around(table, name), name, log, dates)
-            titles = [words.text for words in around.words if words.kind is UnitFrom.TITLE]
-            charts += [
-                identified(chart, titles, sheet.name, name, folder) for chart in charts_of(around)
-            ]
+        found = _read_sheet(sheet, name, folder, log)
+        charts += found
+        if not found and sheet.cells:
+            without.append(sheet)
+    _say_nothing_found(charts, without, name, log)
     return FileReading(name, tuple(charts), log.findings)
+
+
+def _read_sheet(sheet: Sheet, name: str, folder: str, log: FindingLog) -> list[Chart]:
+    plain, dates = without_dates(laid_out(sheet))
+    charts: list[Chart] = []
+    for table in find_tables(plain).tables:
+        around = Surroundings(table, words_around(table, name), name, log, dates)
+        titles = [words.text for words in around.words if words.kind is UnitFrom.TITLE]
+        charts += [
+            identified(checked(chart, log), titles, sheet.name, name, folder)
+            for chart in charts_of(around)
+        ]
+    return charts
+
+
+def _say_nothing_found(
+    charts: list[Chart], without: list[Sheet], name: str, log: FindingLog
+) -> None:
+    """A file that gives no chart is asked about; a sheet without one beside charts is a note."""
+    for sheet in without:
+        if charts:
+            first = next(iter(sheet.cells))
+            log.add("not-a-chart", sheet.place(*first), key=sheet.name)
+    failed = any(finding.level is Level.ERROR for finding in log.findings)
+    if not charts and not failed:
+        log.add("no-table", name)

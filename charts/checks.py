@@ -1,0 +1,53 @@
+"""Checks of a whole chart: each a plain function from a chart to what it doubts.
+
+A new check is one more function in ``CHECKS``. It must be right more often than wrong: the
+false-alarm rate over clean charts is tested.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+from typing import Final
+
+from charts.checks_blocks import slipped_rows, turned_blocks
+from charts.checks_doubt import Column, Doubt, applied, columns
+from charts.checks_order import order
+from charts.checks_proportions import exchanged_girths
+from charts.checks_steps import borders, label_steps, leaps, step_breaks
+from charts.findings import LEVELS, FindingLog, Level
+from charts.schema import Chart
+
+Check = Callable[[Chart, Sequence[Column]], list[Doubt]]
+
+CHECKS: Final[tuple[Check, ...]] = (
+    turned_blocks,
+    slipped_rows,
+    exchanged_girths,
+    order,
+    leaps,
+    step_breaks,
+    label_steps,
+    borders,
+)
+"""In this order: what explains a whole block comes before what sees a single value."""
+
+
+def checked(chart: Chart, log: FindingLog) -> Chart:
+    """The chart with its doubts logged and listed at the values they bear on."""
+    found: list[Doubt] = []
+    read = columns(chart)
+    for check in CHECKS:
+        found += _new(check(chart, read), found)
+    return applied(chart, found, log)
+
+
+def _new(doubts: Sequence[Doubt], known: Sequence[Doubt]) -> list[Doubt]:
+    """Doubts whose values are not all asked about already by an earlier check."""
+    asked = {
+        spot for doubt in known if LEVELS[doubt.code] is Level.QUESTION for spot in doubt.spots
+    }
+    return [
+        doubt
+        for doubt in doubts
+        if LEVELS[doubt.code] is not Level.QUESTION or not asked.intersection(doubt.spots)
+    ]

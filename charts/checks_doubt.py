@@ -1,0 +1,130 @@
+"""What a check of a whole chart says: a code, a place, and the values it bears on."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Iterator, Sequence
+from dataclasses import dataclass, replace
+from decimal import Decimal
+from itertools import groupby
+
+from charts.findings import LEVELS, Candidate, FindingLog, Level
+from charts.schema import Basis, Chart, Definition, Dimension, Kind, Range
+
+Spot = tuple[int, int]
+"""A value of a chart: the number of its size, the number of its range within the size."""
+
+
+@dataclass(frozen=True, slots=True)
+class Doubt:
+    """One thing a check found. Its question is listed at ``spots``; ``unread`` takes the figures.
+
+    ``case`` chooses among the sentences of a code; ``candidates`` are readings a person may take.
+    """
+
+    code: str
+    spots: tuple[Spot, ...]
+    heading: str
+    text: str = ""
+    first: str = ""
+    unit: str = ""
+    case: str = ""
+    unread: bool = False
+    candidates: tuple[Candidate, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class Column:
+    """One dimension of a chart along its sizes: the values that are comparable with each other."""
+
+    dimension: Dimension
+    definition: Definition
+    basis: Basis
+    heading: str
+    spots: tuple[Spot, ...]
+    values: tuple[Range, ...]
+
+    @property
+    def lows(self) -> list[Decimal | None]:
+        """The lower ends, or the single figures, in size order."""
+        return [value.value if value.value is not None else value.low for value in self.values]
+
+    @property
+    def highs(self) -> list[Decimal | None]:
+        """The upper ends, or the single figures, in size order."""
+        return [value.value if value.value is not None else value.high for value in self.values]
+
+
+def columns(chart: Chart) -> list[Column]:
+    """The columns of a chart, each within one length of its second axis, figures only."""
+    found: dict[tuple[object, ...], list[tuple[Spot, Range]]] = {}
+    for number, size in enumerate(chart.sizes):
+        axis = size.length if size.label is not None else None
+        for place, value in enumerate(size.ranges):
+            if value.kind is Kind.UNREAD:
+                continue
+            key = (value.dimension, value.definition, value.basis, value.heading, axis)
+            found.setdefault(key, []).append(((number, place), value))
+    return [_column(entries) for entries in found.values()]
+
+
+def _column(entries: Sequence[tuple[Spot, Range]]) -> Column:
+    first = entries[0][1]
+    return Column(
+        first.dimension,
+        first.definition,
+        first.basis,
+        first.heading,
+        tuple(spot for spot, _ in entries),
+        tuple(value for _, value in entries),
+    )
+
+
+def applied(chart: Chart, doubts: Iterable[Doubt], log: FindingLog) -> Chart:
+    """The chart with each doubt logged once and its id at every value it bears on."""
+    changed: dict[Spot, Range] = {}
+    for doubt in doubts:
+        ident = _logged(chart, doubt, log)
+        if LEVELS[doubt.code] is Level.NOTE:
+            continue
+        for spot in doubt.spots:
+            value = changed.get(spot, chart.sizes[spot[0]].ranges[spot[1]])
+            changed[spot] = _with(value, ident, unread=doubt.unread)
+    return _replaced(chart, changed) if changed else chart
+
+
+def _logged(chart: Chart, doubt: Doubt, log: FindingLog) -> str:
+    first = doubt.spots[0]
+    value = chart.sizes[first[0]].ranges[first[1]]
+    said = {"heading": doubt.heading, "text": doubt.text or value.published, "first": doubt.first}
+    optional = {"unit": doubt.unit, "case": doubt.case}
+    said |= {name: text for name, text in optional.items() if text}
+    key = f"{chart.place} {chart.band} {doubt.heading} {doubt.case} {value.place}"
+    return log.add(doubt.code, value.place, key=key, candidates=doubt.candidates, **said)
+
+
+def _with(value: Range, ident: str, *, unread: bool) -> Range:
+    value = replace(value, findings=(*value.findings, ident))
+    if not unread:
+        return value
+    return replace(
+        value, kind=Kind.UNREAD, low=None, high=None, value=None, low_step=None, high_step=None
+    )
+
+
+def _replaced(chart: Chart, changed: dict[Spot, Range]) -> Chart:
+    sizes = list(chart.sizes)
+    for number, spots in groupby(sorted(changed), key=lambda spot: spot[0]):
+        ranges = list(sizes[number].ranges)
+        for spot in spots:
+            ranges[spot[1]] = changed[spot]
+        sizes[number] = replace(sizes[number], ranges=tuple(ranges))
+    return replace(chart, sizes=tuple(sizes))
+
+
+def steps(ends: Sequence[Decimal | None]) -> Iterator[tuple[int, Decimal]]:
+    """The steps between neighbouring figures, each with the number of the later one."""
+    before: Decimal | None = None
+    for number, end in enumerate(ends):
+        if end is not None and before is not None:
+            yield number, end - before
+        before = end if end is not None else before
