@@ -1,0 +1,159 @@
+"""A web page read from top to bottom: its headings, sentences, comments and tables in order."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from typing import TYPE_CHECKING, Final
+
+from charts.readers.html_tables import HtmlGrid, grid_of, is_table, said_in_comment
+from charts.readers.html_text import BLOCKS, UNSEEN, InlineText, is_hidden, text_of
+from charts.readers.page_outline import Entry, Part
+from charts.readers.plain_text import tidy
+from charts.sheet import Cell
+
+if TYPE_CHECKING:
+    from lxml.etree import _Element
+
+_HEADINGS: Final = {f"h{level}": level for level in range(1, 7)}
+_MENUS: Final = frozenset(("nav", "button"))
+_SUMMARY_LEVEL: Final = 7  # the name of a folded part holds below every heading
+Grids = Mapping["_Element", HtmlGrid]
+
+
+def outline_of(page: _Element, grids: Grids) -> list[Entry[HtmlGrid]]:
+    """Everything a person meets on ``page``; ``grids`` are blocks that only look like tables."""
+    walk = _Walk(page, grids)
+    title = page.find(".//title")
+    if title is not None and (words := tidy(title.text or "")):
+        walk.entries.append(Entry(Part.WORDS, words))
+    body = page.find("body")
+    walk.read(page if body is None else body)
+    return walk.entries
+
+
+class _Walk:
+    """The state of one pass over a page.
+
+    Attributes:
+        entries: what has been met so far.
+    """
+
+    def __init__(self, page: _Element, grids: Grids) -> None:
+        self.entries: list[Entry[HtmlGrid]] = []
+        self._named = {str(one.get("id")): one for one in page.iterfind(".//*[@id]")}
+        self._grids = grids
+        self._inline = InlineText()
+        self._hidden: list[_Element] = []
+        self._links = 0
+
+    def read(self, body: _Element) -> None:
+        from lxml import etree
+
+        walker = etree.iterwalk(body, events=("start", "end", "comment", "pi"))
+        for event, element in walker:
+            if event == "start":
+                if not self._start(element):
+                    walker.skip_subtree()
+            elif event == "end":
+                self._end(element, body)
+            else:
+                self._aside(element, comment=event == "comment")
+        self._flush()
+
+    def _start(self, element: _Element) -> bool:
+        """Meet ``element``; False when its inside is done with."""
+        tag = element.tag
+        if is_hidden(element):
+            self._flush()
+            self._hidden.append(element)
+        self._links += tag == "a"
+        if tag in UNSEEN or tag in _MENUS:
+            return False
+        if tag in BLOCKS or is_table(element) or element in self._grids:
+            self._flush()
+        if is_table(element) or element in self._grids:
+            return not self._table(element)
+        if tag in _HEADINGS or tag in ("summary", "figcaption"):
+            words = text_of(element).text
+            level = _HEADINGS.get(tag, _SUMMARY_LEVEL)
+            if words:
+                self._add(Entry(Part.HEADING, words, level, bool(self._hidden)))
+            return False
+        if tag == "br":
+            self._flush()
+        self._inline.add(element.text, element, linked=self._links > 0)
+        return True
+
+    def _end(self, element: _Element, body: _Element) -> None:
+        tag = element.tag
+        if tag in BLOCKS or is_table(element):
+            self._flush()
+        self._links -= tag == "a"
+        if self._hidden and self._hidden[-1] is element:
+            self._flush()
+            self._hidden.pop()
+        if element is not body:
+            self._inline.after_span = tag == "span" and not element.tail
+            self._inline.add(element.tail, element.getparent(), linked=self._links > 0)
+
+    def _aside(self, element: _Element, *, comment: bool) -> None:
+        if comment and (words := said_in_comment(element.text)):
+            self._flush()
+            self._add(Entry(Part.WORDS, words, hidden=bool(self._hidden)))
+        self._inline.add(element.tail, element.getparent(), linked=self._links > 0)
+
+    def _flush(self) -> None:
+        """End the block: what has been collected becomes words, unless all of it is links."""
+        words = self._inline.text()
+        if words and self._inline.outside_links:
+            for line in words.split("\n"):
+                self._add(Entry(Part.WORDS, line, hidden=bool(self._hidden)))
+        self._inline = InlineText()
+
+    def _table(self, element: _Element) -> bool:
+        """Take ``element`` as a table; False when it only lays out the page."""
+        grid = self._grids.get(element) or grid_of(element)
+        if element not in self._grids and _only_lays_out(element, grid):
+            return False
+        for words in self._names_of(element):
+            self._add(Entry(Part.WORDS, words, hidden=bool(self._hidden)))
+        self._add(Entry(Part.TABLE, hidden=bool(self._hidden), table=grid))
+        for nested in element.iterdescendants():
+            if is_table(nested) and nested.getparent() is not None:
+                inner = grid_of(nested)
+                if len(inner.cells) > 1:
+                    self._add(Entry(Part.TABLE, hidden=bool(self._hidden), table=inner))
+        return True
+
+    def _names_of(self, table: _Element) -> list[str]:
+        """What names the table from afar: the label of its tab."""
+        said = {one.text for one in self.entries}
+        around = (*reversed(list(table.iterancestors())), table)
+        idents = [one for element in around for one in element.get("aria-labelledby", "").split()]
+        names = [text_of(self._named[one]).text for one in idents if one in self._named]
+        return [words for words in names if words and words not in said]
+
+    def _add(self, entry: Entry[HtmlGrid]) -> None:
+        self.entries.append(entry)
+
+
+def _only_lays_out(table: _Element, grid: HtmlGrid) -> bool:
+    """Whether a table only puts parts of a page side by side: its own cells make no table."""
+    if table.get("role") in ("presentation", "none"):
+        return True
+    own = [cell for cell in grid.cells.values() if cell.shared_from is None]
+    if len(own) < 2:
+        return True
+    nests = any(is_table(one) for one in table.iterdescendants())
+    holds_headings = any(one.tag in _HEADINGS and len(own) < 4 for one in table.iterdescendants())
+    rows = {row for row, _ in grid.cells}
+    columns = {column for _, column in grid.cells}
+    short = sum(len(cell.text) <= 60 for cell in own)
+    makes_table = len(rows) > 1 and len(columns) > 1 and short * 2 > len(own)
+    linked = all(text_of(one).linked for one in table.iter("td", "th") if len(one))
+    only_links = linked and bool(table.find(".//a") is not None)
+    return ((nests or holds_headings) and not makes_table) or (only_links and not _has_figures(own))
+
+
+def _has_figures(cells: list[Cell]) -> bool:
+    return any(sign.isdigit() for cell in cells for sign in cell.text)

@@ -1,0 +1,178 @@
+"""Tables of a web page to cells: spans repeated with their origin kept, hidden rows marked."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass, field, replace
+from typing import TYPE_CHECKING, Final
+
+from charts.readers.html_text import is_hidden, text_of
+from charts.readers.plain_text import tidy
+from charts.readers.source import MOST_CELLS, UnusableSourceError
+from charts.sheet import Cell
+
+if TYPE_CHECKING:
+    from lxml.etree import _Element
+
+_CELLS: Final = ("td", "th")
+_CELL_ROLES: Final = ("cell", "gridcell", "columnheader", "rowheader")
+_TABLE_ROLES: Final = ("table", "grid", "treegrid")
+_WIDEST: Final = 1_000
+
+
+@dataclass(frozen=True, slots=True)
+class HtmlGrid:
+    """The cells of one table of a page, with the words that belong to it alone."""
+
+    cells: dict[tuple[int, int], Cell]
+    rows: int
+    columns: int
+    hidden_rows: frozenset[int] = frozenset()
+    hidden_columns: frozenset[int] = frozenset()
+    context: tuple[str, ...] = ()
+    notes: tuple[str, ...] = ()
+
+
+@dataclass(slots=True)
+class _Placed:
+    """Cells put on a grid row by row; ``taken`` holds what spans from above."""
+
+    cells: dict[tuple[int, int], Cell] = field(default_factory=dict)
+    taken: set[tuple[int, int]] = field(default_factory=set)
+    hidden: set[tuple[int, int]] = field(default_factory=set)
+    columns: int = 0
+
+    def put(self, row: int, cell: Cell, area: tuple[int, int], *, hidden: bool) -> None:
+        """Place ``cell`` at the first free column of ``row`` and repeat it over ``area``."""
+        column = 0
+        while (row, column) in self.taken:
+            column += 1
+        height, width = area
+        if len(self.taken) + height * width > MOST_CELLS:
+            raise UnusableSourceError("too-large", str(len(self.taken)))
+        shared = replace(cell, shared_from=(row, column))
+        for below in range(height):
+            for beside in range(width):
+                at = (row + below, column + beside)
+                self.taken.add(at)
+                if hidden:
+                    self.hidden.add(at)
+                elif cell.text:
+                    self.cells.setdefault(at, cell if at == (row, column) else shared)
+        self.columns = max(self.columns, column + width)
+
+
+def is_table(element: _Element) -> bool:
+    """Whether the page itself calls ``element`` a table."""
+    return element.tag == "table" or element.get("role") in _TABLE_ROLES
+
+
+def grid_of(table: _Element) -> HtmlGrid:
+    """The cells of ``table`` without those of tables nested in it."""
+    rows = list(_rows_of(table))
+    placed = _Placed()
+    hidden_rows: set[int] = set()
+    for number, row in enumerate(rows):
+        if is_hidden(row) or _is_hidden_group(row):
+            hidden_rows.add(number)
+        for element in _cells_of(row):
+            text = text_of(element)
+            cell = Cell(
+                text.text,
+                comment=tidy(element.get("title") or ""),
+                heading=_is_heading(element, row),
+                struck=text.struck,
+            )
+            hidden = number in hidden_rows or is_hidden(element)
+            placed.put(number, cell, _area(element, len(rows) - number), hidden=hidden)
+    seen = {row for row, _ in placed.taken if row not in hidden_rows}
+    return HtmlGrid(
+        cells=placed.cells,
+        rows=len(rows),
+        columns=placed.columns,
+        hidden_rows=frozenset(hidden_rows),
+        hidden_columns=frozenset(_hidden_columns(placed, len(seen), hidden_rows)),
+        context=tuple(_words_before(table)),
+        notes=tuple(_comments_inside(table)),
+    )
+
+
+def _rows_of(table: _Element) -> Iterator[_Element]:
+    by_role = table.tag != "table"
+    for element in table.iterdescendants():
+        row = element.get("role") == "row" if by_role else element.tag == "tr"
+        if row and _owner(element, table) is table:
+            yield element
+
+
+def _owner(element: _Element, table: _Element) -> _Element | None:
+    """The nearest table around ``element``."""
+    return next((one for one in element.iterancestors() if one is table or is_table(one)), None)
+
+
+def _cells_of(row: _Element) -> Iterator[_Element]:
+    roles = row.tag != "tr"
+    for element in row:
+        if element.tag in _CELLS or (roles and element.get("role") in _CELL_ROLES):
+            yield element
+
+
+def _is_heading(element: _Element, row: _Element) -> bool:
+    if element.tag == "th" or element.get("role") in ("columnheader", "rowheader"):
+        return True
+    group = row.getparent()
+    return group is not None and group.tag == "thead"
+
+
+def _is_hidden_group(row: _Element) -> bool:
+    group = row.getparent()
+    return group is not None and group.tag in ("thead", "tbody", "tfoot") and is_hidden(group)
+
+
+def _area(element: _Element, rows_left: int) -> tuple[int, int]:
+    height = _span(element, "rowspan", "aria-rowspan")
+    width = _span(element, "colspan", "aria-colspan")
+    # A row span of 0 reaches to the end of its group.
+    return min(height or rows_left, rows_left), min(width or 1, _WIDEST)
+
+
+def _span(element: _Element, *names: str) -> int:
+    for name in names:
+        text = (element.get(name) or "").strip()
+        if text.isascii() and text.isdigit() and len(text) < 6:
+            return int(text)
+    return 1
+
+
+def _hidden_columns(placed: _Placed, rows: int, hidden_rows: set[int]) -> Iterator[int]:
+    counts: dict[int, int] = {}
+    for row, column in placed.hidden:
+        if row not in hidden_rows:
+            counts[column] = counts.get(column, 0) + 1
+    for column, count in counts.items():
+        if count == rows:
+            yield column
+
+
+def _words_before(table: _Element) -> Iterator[str]:
+    """The caption and the name that the page gives the table, also one the eye does not see."""
+    for name in ("summary", "aria-label"):
+        if words := tidy(table.get(name) or ""):
+            yield words
+    for caption in table.iterchildren("caption"):
+        if words := text_of(caption).text:
+            yield words
+
+
+def _comments_inside(table: _Element) -> Sequence[str]:
+    from lxml import etree
+
+    return [words for one in table.iter(etree.Comment) if (words := said_in_comment(one.text))]
+
+
+def said_in_comment(text: str | None) -> str:
+    """The words of a comment in the source; "" where it holds code or marks an end."""
+    words = tidy(text or "")
+    code = any(sign in words for sign in "<>{}[]=;")
+    is_end = words.startswith("/") or words.lower().startswith(("end", "ende"))
+    return "" if code or is_end or len(words) > 120 else words

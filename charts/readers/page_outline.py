@@ -1,0 +1,106 @@
+"""A page or a document as a row of headings, sentences and tables, and which words go with which.
+
+Bands and units often stand only in a heading or in a comment above a table. A heading holds
+down to the next of its level; a sentence under it holds for its first table, or for all tables
+when a deeper heading follows it.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass, field
+from enum import StrEnum
+from typing import Final, Generic, TypeVar
+
+_LONGEST_WORDS: Final = 600
+_MOST_WORDS: Final = 12
+_LONGEST_TITLE: Final = 60
+_FOOTNOTE: Final = re.compile(r"\s*(?:\*|†|‡|[¹²³⁴⁵⁶⁷⁸⁹]|\(?\d\)|\d\s)")
+
+T = TypeVar("T")
+
+
+class Part(StrEnum):
+    """What stands in an outline."""
+
+    HEADING = "heading"
+    WORDS = "words"
+    TABLE = "table"
+
+
+@dataclass(frozen=True, slots=True)
+class Entry(Generic[T]):
+    """One heading, sentence or table. ``level`` is that of a heading, 1 the outermost."""
+
+    part: Part
+    text: str = ""
+    level: int = 0
+    hidden: bool = False
+    table: T | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Placed(Generic[T]):
+    """A table with the words before it, outermost first, and those after it."""
+
+    table: T
+    hidden: bool
+    context: tuple[str, ...]
+    notes: tuple[str, ...]
+
+
+@dataclass(slots=True)
+class _Section(Generic[T]):
+    level: int
+    words: list[Entry[T]] = field(default_factory=list)
+
+
+def placed_tables(entries: Sequence[Entry[T]]) -> list[Placed[T]]:
+    """Every table of the outline with its words."""
+    sections: list[_Section[T]] = [_Section(0)]
+    found: list[Placed[T]] = []
+    spoken_for = 0
+    for at, entry in enumerate(entries):
+        if entry.part is Part.HEADING:
+            while len(sections) > 1 and sections[-1].level >= entry.level:
+                sections.pop()
+            sections.append(_Section(entry.level, [entry]))
+        elif entry.part is Part.WORDS and at >= spoken_for:
+            sections[-1].words.append(entry)
+        elif entry.table is not None:
+            words = [one for section in sections for one in section.words[-_MOST_WORDS:]]
+            spoken_for = _end_of_notes(entries, at + 1)
+            notes = entries[at + 1 : spoken_for][:_MOST_WORDS]
+            found.append(
+                Placed(
+                    entry.table,
+                    entry.hidden,
+                    _said(words, hidden=entry.hidden),
+                    _said(notes, hidden=entry.hidden),
+                )
+            )
+            top = sections[-1]
+            top.words = [one for one in top.words if one.part is Part.HEADING]
+    return found
+
+
+def _end_of_notes(entries: Sequence[Entry[T]], start: int) -> int:
+    """Where the sentences after a table end; a title just before the next one is not among them."""
+    end = start
+    while end < len(entries) and entries[end].part is Part.WORDS:
+        end += 1
+    before_table = end < len(entries) and entries[end].part is Part.TABLE
+    if before_table and end > start and _is_title(entries[end - 1].text):
+        end -= 1
+    return end
+
+
+def _is_title(text: str) -> bool:
+    if _FOOTNOTE.match(text):
+        return False
+    return text.endswith(":") or (len(text) <= _LONGEST_TITLE and not text.endswith("."))
+
+
+def _said(entries: Iterable[Entry[T]], *, hidden: bool) -> tuple[str, ...]:
+    return tuple(one.text[:_LONGEST_WORDS] for one in entries if hidden or not one.hidden)

@@ -1,0 +1,109 @@
+"""Web pages to sheets: one for each table, with the headings above it and the sentences below.
+
+Tables are numbered in the order of the page, so a place is always ``table 2!C4``, also where a
+page holds one table only. Tables that only lay out the page are not counted.
+"""
+
+from __future__ import annotations
+
+import re
+from typing import TYPE_CHECKING, Final
+
+from charts.findings import FindingLog
+from charts.readers.hidden import note_hidden
+from charts.readers.html_groups import grids_of_blocks
+from charts.readers.html_outline import outline_of
+from charts.readers.html_tables import HtmlGrid
+from charts.readers.page_outline import Placed, placed_tables
+from charts.readers.source import Claim, Reader, Source, UnusableSourceError
+from charts.sheet import Addressing, Sheet
+
+if TYPE_CHECKING:
+    from lxml.etree import _Element
+
+_SURE: Final = re.compile(
+    r"<!doctype\s+html|<html[\s>]|<table[\s>]|<body[\s>]|<tr[\s>].*?<t[dh][\s>]",
+    re.IGNORECASE | re.DOTALL,
+)
+_PIECE: Final = re.compile(
+    r"<(?:div|p|ul|ol|li|dl|h[1-6]|br|span|section|article)[\s/>]", re.IGNORECASE
+)
+_DECLARATION: Final = re.compile(r"\A\s*<\?xml[^>]*\?>")
+_DOCUMENT_TYPE: Final = re.compile(r"<!DOCTYPE[^>\[]*(?:\[.*?\]\s*)?>", re.IGNORECASE | re.DOTALL)
+_NO_TAG: Final = re.compile(r"<(?![a-zA-Z/!?])")
+_HEAD: Final = 200_000
+_CHARSET: Final = re.compile(rb"<meta[^>]*charset\s*=\s*[\"']?\s*([\w-]+)", re.IGNORECASE)
+_SAME: Final = {"iso-8859-1": "cp1252", "latin1": "cp1252", "us-ascii": "cp1252"}
+
+
+def _claims(source: Source) -> Claim:
+    head = source.text[:_HEAD]
+    if "<" not in head:
+        return Claim.NONE
+    if _SURE.search(head):
+        return Claim.CERTAIN
+    return Claim.CERTAIN if len(_PIECE.findall(head)) > 3 else Claim.NONE
+
+
+def _open(source: Source, log: FindingLog) -> tuple[Sheet, ...]:
+    text = _in_declared_charset(source, source.opened_text(log))
+    page = _parsed(text)
+    entries = outline_of(page, grids_of_blocks(page))
+    sheets = tuple(
+        _sheet(placed, number) for number, placed in enumerate(placed_tables(entries), start=1)
+    )
+    note_hidden(sheets, (), log)
+    if not sheets:
+        log.add("no-table", source.name, name=source.name)
+    return sheets
+
+
+def _in_declared_charset(source: Source, text: str) -> str:
+    """The text in the encoding that the page itself names, where the bytes are not Unicode."""
+    found = source.decoded
+    said = _CHARSET.search(source.data[:4000])
+    if found is None or found.encoding.startswith("utf") or said is None:
+        return text
+    name = said[1].decode("ascii").lower()
+    try:
+        return source.data.decode(_SAME.get(name, name))
+    except (LookupError, UnicodeError):
+        return text
+
+
+def _parsed(text: str) -> _Element:
+    from lxml import etree, html
+
+    # A bad reader eats "<" before a figure; and no document type is ever looked at.
+    text = _DOCUMENT_TYPE.sub("", _DECLARATION.sub("", text), count=1)
+    text = _NO_TAG.sub("&lt;", text)
+    if "<table" not in text.lower() and re.search(r"<tr[\s>]", text, re.IGNORECASE):
+        text = f"<table>{text}</table>"
+    parser = html.HTMLParser(no_network=True, remove_pis=True)
+    try:
+        page = html.document_fromstring(text, parser=parser)
+    except (etree.ParserError, etree.XMLSyntaxError, ValueError) as problem:
+        raise UnusableSourceError("truncated") from problem
+    if any("depth" in entry.message for entry in parser.error_log):
+        raise UnusableSourceError("truncated")
+    return page
+
+
+def _sheet(placed: Placed[HtmlGrid], number: int) -> Sheet:
+    grid = placed.table
+    return Sheet(
+        name=f"table {number}",
+        addressing=Addressing.TABLE,
+        cells=grid.cells,
+        rows=grid.rows,
+        columns=grid.columns,
+        context=(*placed.context, *grid.context),
+        notes=(*grid.notes, *placed.notes),
+        hidden_rows=grid.hidden_rows,
+        hidden_columns=grid.hidden_columns,
+        hidden=placed.hidden,
+        comments={at: cell.comment for at, cell in grid.cells.items() if cell.comment},
+    )
+
+
+READER: Final = Reader("web page", _claims, _open)
