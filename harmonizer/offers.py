@@ -6,6 +6,7 @@ cell. Names come from the chart, else from ``models.toml``, else from the sheet 
 
 from __future__ import annotations
 
+import re
 from collections import Counter
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
@@ -134,7 +135,12 @@ def _speaks_of(entry: ModelFacts, file: str, chart: Chart) -> bool:
     if path != PurePosixPath(entry.folder) / entry.file:
         return False
     words = (chart.place, chart.title or "", chart.band or "")
-    return entry.chart is None or any(entry.chart.casefold() in word.casefold() for word in words)
+    return entry.chart is None or any(_has_word(text, entry.chart) for text in words)
+
+
+def _has_word(text: str, word: str) -> bool:
+    """Whether ``word`` stands in ``text`` as a word: "men" does not stand in "women"."""
+    return re.search(rf"(?<!\w){re.escape(word)}(?!\w)", text, re.IGNORECASE) is not None
 
 
 def _same(one: str, other: str) -> bool:

@@ -150,15 +150,20 @@ def _reading(entry: Entries, measure: Measure) -> Reading:
 def _typed(entry: Entries, key: str, measure: Measure, unit: Unit | None) -> TypedQuantity:
     """The value at ``key``: text as the client gave it, or a number with ``unit``."""
     given = entry.get(key)
-    text = given if isinstance(given, str) else str(entry.number(key) or "")
-    if not text.strip():
-        raise entry.wrong(key, "value-missing")
+    text = given if isinstance(given, str) else _number_text(entry, key)
     read = read_quantity(text, measure.family, unit, measure.dimension)
     if isinstance(read, Reason):
         raise entry.wrong(key, read.code, **read.values)
     if read.value <= 0:
         raise entry.wrong(key, "not-one-value", text=text)
     return read
+
+
+def _number_text(entry: Entries, key: str) -> str:
+    number = entry.number(key)
+    if number is None:
+        raise entry.wrong(key, "value-missing")
+    return str(number)
 
 
 def _definition(entry: Entries, measure: Measure) -> Definition:
