@@ -52,10 +52,12 @@ class Request:
 
 def language_of(words: Sequence[str]) -> str:
     """The language asked for, English until a known one is named; never complains."""
-    for option, value in zip(words, [*words[1:], ""], strict=True):
-        name, _, joined = option.partition("=")
-        if name == "--language" and (joined or value) in LANGUAGES:
-            return joined or value
+    for place, word in enumerate(words):
+        name, _, value = word.partition("=")
+        if name == "--language":
+            value = value or "".join(words[place + 1 : place + 2])
+            if value in LANGUAGES:
+                return value
     return LANGUAGES[0]
 
 
