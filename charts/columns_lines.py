@@ -42,6 +42,8 @@ def lines_of(around: Surroundings) -> list[Line]:
     others = [one for one in labels if one is not key]
     if key is not None and len(labels) > 1:
         _say_key(key, others, around)
+    if lengths:
+        around.log.add("second-axis", table.area)
     lines = [_line(number, key, lengths, others) for number in range(table.lines)]
     found = [
         replace(line, band=_band(band), group=group)

@@ -4,9 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import replace
-from decimal import Decimal
-from typing import Final
 
+from charts.columns_agreement import compared
 from charts.columns_meaning import Column
 from charts.columns_values import Filled
 from charts.columns_words import Surroundings
@@ -14,13 +13,10 @@ from charts.dimensions import Role
 from charts.quantities import METRIC, Unit, factor
 from charts.schema import Kind, PrintedBothWays, Range
 
-LENGTH_APART: Final = Decimal("1.27")
-MASS_APART: Final = Decimal("0.7")
-
 
 def paired(columns: Sequence[Filled], around: Surroundings) -> list[Filled]:
     """The columns with ends joined to ranges and second units set beside the metric figure."""
-    return _units_joined(_ends_joined(list(columns), around))
+    return _units_joined(_ends_joined(list(columns), around), around)
 
 
 def _ends_joined(columns: list[Filled], around: Surroundings) -> list[Filled]:
@@ -99,14 +95,14 @@ def _one_end(one: Range, kind: Kind, heading: str) -> Range:
     return replace(one, heading=heading, kind=kind, low=one.value, value=None)
 
 
-def _units_joined(columns: list[Filled]) -> list[Filled]:
+def _units_joined(columns: list[Filled], around: Surroundings) -> list[Filled]:
     found: list[Filled] = []
     for one in columns:
         partner = next((n for n, other in enumerate(found) if _same_in_two_units(other, one)), None)
         if partner is None:
             found.append(one)
         else:
-            found[partner] = _both(found[partner], one)
+            found[partner] = _both(found[partner], one, around)
     return found
 
 
@@ -127,11 +123,14 @@ def _unit(one: Filled) -> Unit | None:
     return units.pop() if len(units) == 1 else one.column.unit
 
 
-def _both(first: Filled, second: Filled) -> Filled:
+def _both(first: Filled, second: Filled, around: Surroundings) -> Filled:
     metric, other = (first, second) if _unit(first) in METRIC else (second, first)
     ranges = {**other.ranges, **metric.ranges}
-    for line in metric.ranges.keys() & other.ranges.keys():
-        ranges[line] = _beside(metric.ranges[line], other.ranges[line])
+    both = {
+        line: _beside(metric.ranges[line], other.ranges[line])
+        for line in sorted(metric.ranges.keys() & other.ranges.keys())
+    }
+    ranges |= compared(metric.column, both, around)
     return Filled(replace(metric.column, number=first.column.number), ranges)
 
 

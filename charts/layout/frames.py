@@ -7,7 +7,14 @@ from typing import Final
 
 from charts.dimensions import HeadingReading, Role
 from charts.layout.fields import Field, FieldKind
-from charts.layout.heads import combined, continued, continues, heading_rows, heads_of
+from charts.layout.heads import (
+    combined,
+    continued,
+    continues,
+    heading_missing,
+    heading_rows,
+    heads_of,
+)
 from charts.layout.kinds import Content, kind_of
 from charts.layout.odd_lines import sorted_out
 from charts.layout.settle import settled
@@ -64,10 +71,11 @@ class Frame:
 def frame(view: View) -> Frame:
     """The view as it stands, read as a table with sizes down the rows."""
     rows = heading_rows(view)
+    slipped = heading_missing(view, rows)
     fields: list[Field] = []
     left: HeadingReading | None = None
     for column in range(view.width):
-        heads = heads_of(view, column, rows)
+        heads = heads_of(view, column - slipped, rows) if column >= slipped else ()
         heading = combined(heads)
         if continues(heading) and left is not None:
             heading = continued(heading, left)

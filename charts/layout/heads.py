@@ -46,6 +46,24 @@ def _labels_after_a_name(looks: Sequence[Look]) -> bool:
     return len(looks) > 1 and all(one.wordy_label for one in looks[1:])
 
 
+def heading_missing(view: View, rows: int) -> int:
+    """1 when the heading over the sizes is missing and all others stand one column too far left.
+
+    Some programs write a table with row names like that. It is certain when sizes that can be no
+    measurement stand under a dimension, and values stand under nothing at the other end.
+    """
+    if rows == 0 or view.width < 3:
+        return 0
+    heads = [bool(heads_of(view, column, rows)) for column in range(view.width)]
+    first = combined(heads_of(view, 0, rows))
+    if not all(heads[:-1]) or heads[-1] or first.role is not Role.MEASURE:
+        return 0
+    labels = [look(at.text) for at in list(view.column(0))[rows:] if at is not None]
+    last = [look(at.text) for at in list(view.column(view.width - 1))[rows:] if at is not None]
+    sure = all(one.sure_label for one in labels) and any(one.value for one in last)
+    return 1 if sure and labels else 0
+
+
 def heads_of(view: View, column: int, rows: int) -> tuple[At, ...]:
     """The heading cells over a column, from top to bottom, merged ones once."""
     found: dict[tuple[int, int], At] = {}
