@@ -10,7 +10,7 @@ from dataclasses import dataclass
 from enum import StrEnum
 
 from charts.quantities import Figure, Unit
-from charts.schema import Basis, Dimension, Kind
+from charts.schema import Basis, Definition, Dimension, Kind
 
 
 @dataclass(frozen=True, slots=True)
@@ -19,7 +19,8 @@ class Expected:
 
     ``unit`` is the unit printed in the heading, title or note, None when none is known.
     ``second_unit`` is the other one of a heading such as "Chest (in/cm)". ``decimal_comma`` says
-    whether a comma may be a decimal mark. ``basis`` FLAT halves what is plausible for a girth.
+    whether a comma may be a decimal mark. ``basis`` and ``definition`` bear on what is plausible:
+    half for what lies flat, more for a finished vest, more for a waist over the shoulder.
     """
 
     dimension: Dimension | None = None
@@ -27,6 +28,7 @@ class Expected:
     second_unit: Unit | None = None
     decimal_comma: bool = True
     basis: Basis = Basis.UNKNOWN
+    definition: Definition = Definition.UNKNOWN
 
 
 @dataclass(frozen=True, slots=True)

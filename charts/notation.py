@@ -1,87 +1,96 @@
-"""The grammar of one cell: text to range, open end, single value, tolerance. It never guesses."""
+"""The grammar of one cell: text to range, open end, single value, tolerance. It never guesses.
+
+The whole cell must match; what can be read two ways comes back as a question with candidates.
+The parts stand in ``charts.grammar``, the words in ``resources/vocabulary``.
+"""
 
 from __future__ import annotations
 
-import re
-from decimal import Decimal
+from dataclasses import replace
 from functools import lru_cache
 from typing import Final
 
 from charts.cell_reading import CellReading, Expected, Quantity, Reading
 from charts.cell_text import clean
-from charts.quantities import Figure, Unit
-from charts.schema import Kind
+from charts.grammar.both_units import Both, both_units
+from charts.grammar.compounds import compound_without_marks
+from charts.grammar.numbers import Cell, cell_of
+from charts.grammar.outcome import asked, in_doubt, outcome
+from charts.grammar.ranges import quantity
+from charts.grammar.senses import END, NUMBER, blanks
+from charts.grammar.settle import Settled, settle
+from charts.grammar.slips import run_on, slip
+from charts.grammar.tokens import tokenise
+from charts.vocabulary import unaccented
 
 __all__ = ["CellReading", "Expected", "Quantity", "Reading", "read_cell"]
 
-_UNITS: Final = {
-    "cm": Unit.CM,
-    "mm": Unit.MM,
-    "in": Unit.IN,
-    "inches": Unit.IN,
-    '"': Unit.IN,
-    "kg": Unit.KG,
-    "lb": Unit.LB,
-    "lbs": Unit.LB,
-    "m": Unit.M,
-}
-_UNIT: Final = r"(cm|mm|inches|in|\"|kg|lbs?|m)?"
-_NUMBER: Final = r"(\d+(?:[.,]\d{1,2})?(?: 1/2| 1/4| 3/4| [1357]/8)?)"
-_SINGLE: Final = re.compile(rf"{_NUMBER} ?{_UNIT}")
-_RANGE: Final = re.compile(rf"{_NUMBER} ?{_UNIT} ?(?:-|to|bis|à) ?{_NUMBER} ?{_UNIT}")
-_HIGH: Final = re.compile(rf"(<|<=|bis|up to|max\.?) ?{_NUMBER} ?{_UNIT}")
-_LOW: Final = re.compile(rf"(>|>=|über|over|ab|min\.?) ?{_NUMBER} ?{_UNIT}")
-_BLANK: Final = frozenset({"", "-", "x", "n/a", "na", "n.a.", "none", "k.a.", "tbc", "?", "..."})
-_LONGEST: Final = 200
+LONGEST: Final = 200
+"""Characters above which a cell is no quantity. It is refused before it is looked at."""
+
+_ANYTHING: Final = Expected()
+_BLANK: Final = CellReading(Reading.BLANK)
+_NOTE: Final = CellReading(Reading.NOTE)
+_UNREAD: Final = CellReading(Reading.UNREAD, code="unreadable")
 
 
-def _figure(text: str) -> Figure:
-    if " " in text:
-        whole, fraction = text.split(" ")
-        over, under = fraction.split("/")
-        return Figure(Decimal(whole) + Decimal(over) / Decimal(under), Decimal(1) / Decimal(under))
-    value = Decimal(text.replace(",", "."))
-    exponent = value.as_tuple().exponent
-    return Figure(value, Decimal(1).scaleb(exponent if isinstance(exponent, int) else 0))
+def read_cell(text: str, expected: Expected = _ANYTHING) -> CellReading:
+    """Read one cell in the light of its column.
+
+    Never raises; ``text`` longer than a quantity can be is UNREAD, or NOTE without a figure.
+    Equal cells under an equal column are read once.
+    """
+    if len(text) > LONGEST:
+        return _too_long(text)
+    return _read(text, expected)
+
+
+def _too_long(text: str) -> CellReading:
+    head = text[: 10 * LONGEST]
+    return _UNREAD if any(map(str.isdigit, head)) or len(text) > len(head) else _NOTE
 
 
 @lru_cache(maxsize=65536)
-def read_cell(text: str, expected: Expected = Expected()) -> CellReading:  # noqa: B008 - frozen
-    """Read one cell in the light of its column; the whole cell must match."""
-    if len(text) > _LONGEST:
-        return CellReading(Reading.UNREAD, code="unreadable")
+def _read(text: str, expected: Expected) -> CellReading:
     plain = clean(text)
-    low = plain.lower()
-    if low in _BLANK:
-        return CellReading(Reading.BLANK)
-    del expected
-    quantity = _quantity(plain, low)
-    if quantity is not None:
-        return CellReading(Reading.READ, quantity)
-    if not any(character.isdigit() for character in low):
-        return CellReading(Reading.NOTE)
-    return CellReading(Reading.UNREAD, code="unreadable")
+    folded = unaccented(plain)
+    if folded in blanks():
+        return _BLANK
+    cell = cell_of(plain, tokenise(plain), expected)
+    if not any(token.sense & NUMBER for token in cell.tokens):
+        return _UNREAD if any(map(str.isdigit, plain)) else _NOTE
+    return _whole_cell(cell) or _UNREAD
 
 
-def _quantity(plain: str, low: str) -> Quantity | None:
-    if match := _SINGLE.fullmatch(low):
-        return Quantity(
-            Kind.SINGLE, plain, value=_figure(match[1]), unit=_UNITS.get(match[2] or "")
-        )
-    if match := _RANGE.fullmatch(low):
-        ends = _figure(match[1]), _figure(match[3])
-        unit = _UNITS.get(match[4] or match[2] or "")
-        if ends[0].value < ends[1].value:
-            return Quantity(Kind.RANGE, plain, *ends, unit=unit)
-    if match := _HIGH.fullmatch(low):
-        unit = _UNITS.get(match[3] or "")
-        return Quantity(
-            Kind.AT_MOST, plain, high=_figure(match[2]), unit=unit, high_included=match[1] != "<"
-        )
-    if match := _LOW.fullmatch(low):
-        unit = _UNITS.get(match[3] or "")
-        included = match[1] not in {">", "über", "over"}
-        return Quantity(
-            Kind.AT_LEAST, plain, low=_figure(match[2]), unit=unit, low_included=included
-        )
-    return None
+def _whole_cell(cell: Cell) -> CellReading | None:
+    """What the cell is as a whole, the plain readings first."""
+    marked = compound_without_marks(cell.plain, cell.expected) or run_on(cell)
+    if marked is not None:
+        return marked
+    if (settled := _one_quantity(cell)) is not None:
+        return outcome(settled, cell.expected)
+    if (both := both_units(cell)) is not None:
+        return _of_both(both, cell.expected)
+    return slip(cell, lambda rest: _read(rest, cell.expected))
+
+
+def _one_quantity(cell: Cell) -> Settled | None:
+    parsed = quantity(cell, 0)
+    if parsed is None or cell.sense(parsed[1]) != END:
+        return None
+    return settle(parsed[0], cell, cell.plain)
+
+
+def _of_both(both: Both, expected: Expected) -> CellReading:
+    """The metric reading of a cell in two units, with the other one beside it."""
+    if both.doubt is not None:
+        candidates = [(both.quantity, "as-printed")]
+        if both.other_reading is not None:
+            candidates.append((both.other_reading, "as-printed"))
+        found = asked(both.doubt.code, both.quantity, tuple(candidates))
+        return replace(found, also=both.also)
+    doubted = in_doubt(both.quantity, expected)
+    if doubted is not None:
+        return replace(doubted, also=both.also)
+    notes = (both.note,) if both.note else ()
+    return CellReading(Reading.READ, both.quantity, both.also, notes=notes)

@@ -1,0 +1,1 @@
+"""The parts of the grammar of one cell. ``charts.notation`` is its door."""

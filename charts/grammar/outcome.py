@@ -1,0 +1,193 @@
+"""From a settled quantity to the reading of its cell: what is vouched for and what is asked."""
+
+from __future__ import annotations
+
+import re
+from dataclasses import replace
+from decimal import Decimal
+from typing import Final
+
+from charts.cell_reading import CellReading, Expected, Quantity, Reading
+from charts.grammar.numbers import Doubt
+from charts.grammar.settle import Settled
+from charts.grammar.values import INCHES_OF_A_FOOT, POUNDS_OF_A_STONE
+from charts.plausible_ranges import half_of_a_girth, plausible
+from charts.quantities import FAMILY, Family, Figure, Unit
+from charts.schema import Basis, Dimension, Kind
+
+Candidates = tuple[tuple[Quantity, str], ...]
+_TEN: Final = Decimal(10)
+_TWO_NUMBERS: Final = re.compile(r"(\d+),(\d+)")
+_KINDRED: Final = (
+    {Unit.FT, Unit.IN},
+    {Unit.ST, Unit.LB},
+    {Unit.M, Unit.CM},
+)
+_GARMENT_ROOM: Final = Decimal("1.25")
+_OTHER_UNITS: Final = {
+    Family.LENGTH: (Unit.CM, Unit.IN, Unit.MM, Unit.M),
+    Family.MASS: (Unit.KG, Unit.LB),
+    Family.AGE: (),
+}
+_UNDECIDED: Final = frozenset({"thousands", "comma-between", "decimal-feet", "decimal-stones"})
+
+
+def outcome(settled: Settled, expected: Expected) -> CellReading:
+    """The reading of a cell that is one quantity."""
+    quantity = settled.quantity
+    if quantity.kind is Kind.UNREAD:
+        return CellReading(Reading.TOLERANCE, quantity)
+    if settled.doubt is not None:
+        return _asked(settled, settled.doubt)
+    if quantity.low and quantity.high and quantity.low.value > quantity.high.value:
+        turned = replace(quantity, low=quantity.high, high=quantity.low)
+        return asked("order-broken", None, ((turned, "ends-turned"),))
+    return in_doubt(quantity, expected) or CellReading(
+        Reading.READ, quantity, notes=_notes(settled, expected)
+    )
+
+
+def asked(code: str, quantity: Quantity | None, candidates: Candidates = ()) -> CellReading:
+    """A cell that a person must decide."""
+    return CellReading(Reading.ASK, quantity, code=code, candidates=candidates)
+
+
+def _notes(settled: Settled, expected: Expected) -> tuple[str, ...]:
+    unit = settled.quantity.unit
+    if unit is None or expected.unit is None or not settled.printed_unit:
+        return ()
+    said = {expected.unit, expected.second_unit}
+    kindred = any(unit in pair and expected.unit in pair for pair in _KINDRED)
+    return () if unit in said or kindred else ("cell-unit-beats-heading",)
+
+
+def _asked(settled: Settled, doubt: Doubt) -> CellReading:
+    quantity = settled.quantity
+    candidates = [(quantity, doubt.evidence)]
+    if doubt.evidence in _UNDECIDED:
+        candidates = [(quantity, "as-printed"), *_otherwise(quantity, doubt.evidence)]
+        return asked(doubt.code, None, tuple(candidates))
+    return asked(doubt.code, quantity, tuple(candidates))
+
+
+def _otherwise(quantity: Quantity, evidence: str) -> Candidates:
+    """The second reading of a notation that is never decided here."""
+    if evidence == "thousands":
+        return ((scaled(quantity, _TEN**3), evidence),)
+    if evidence == "comma-between":
+        return _comma_between(quantity)
+    return _joined(quantity)
+
+
+def _comma_between(quantity: Quantity) -> Candidates:
+    """34,36 where a comma is no decimal mark: two whole numbers."""
+    halves = _TWO_NUMBERS.search(quantity.text)
+    if quantity.kind is not Kind.SINGLE or halves is None:
+        return ()
+    low, high = (Figure(Decimal(half), Decimal(1)) for half in halves.groups())
+    if low.value > high.value:
+        return ()
+    span = replace(quantity, kind=Kind.RANGE, low=low, high=high, value=None)
+    return ((span, "comma-between"),)
+
+
+def _joined(quantity: Quantity) -> Candidates:
+    """5.4 ft as 5 ft 4 in, 9.7 st as 9 st 7 lb; from a figure already in inches or pounds."""
+    feet = quantity.unit is Unit.IN
+    size = INCHES_OF_A_FOOT if feet else POUNDS_OF_A_STONE
+    if quantity.value is None:
+        return ()
+    big = quantity.value.value / size
+    whole = int(big)
+    digits = str(big.normalize()).partition(".")[2]
+    if not digits or int(digits) >= size:
+        return ()
+    figure = Figure(Decimal(whole * size + int(digits)), Decimal(1))
+    return ((replace(quantity, value=figure), "feet-inches" if feet else "stones-pounds"),)
+
+
+def in_doubt(quantity: Quantity, expected: Expected) -> CellReading | None:
+    """The question about a quantity that its column makes impossible, or None."""
+    dimension = expected.dimension
+    unit = quantity.unit or expected.unit
+    if dimension is None or dimension is Dimension.OTHER or unit is None:
+        return None
+    if FAMILY[unit] is not _family(dimension):
+        return asked("units-disagree", quantity, ((quantity, "as-printed"),))
+    if _fits(quantity, unit, expected):
+        return None
+    candidates = _instead(quantity, unit, expected)
+    code = "impossible"
+    if [why for _, why in candidates] == ["half-girth"]:
+        code = "laid-flat"
+    return asked(code, quantity, candidates)
+
+
+def _family(dimension: Dimension) -> Family:
+    if dimension is Dimension.WEIGHT:
+        return Family.MASS
+    return Family.AGE if dimension is Dimension.AGE else Family.LENGTH
+
+
+def _figures(quantity: Quantity) -> list[Figure]:
+    ends = (quantity.low, quantity.high, quantity.value)
+    return [end for end in ends if end is not None]
+
+
+def _fits(quantity: Quantity, unit: Unit, expected: Expected) -> bool:
+    limits = _limits(unit, expected)
+    if limits is None:
+        return True
+    return all(limits[0] <= figure.value <= limits[1] for figure in _figures(quantity))
+
+
+def _limits(unit: Unit, expected: Expected) -> tuple[Decimal, Decimal] | None:
+    """Plausible for a body; half of it for what lies flat, more for a finished vest."""
+    if expected.dimension is None:
+        return None
+    limits = plausible(expected.dimension, unit, expected.definition)
+    if limits is None:
+        return None
+    if expected.basis is Basis.FLAT:
+        return limits[0] / 2, limits[1] / 2
+    return limits[0], limits[1] * (_GARMENT_ROOM if expected.basis is Basis.FINISHED else 1)
+
+
+def _instead(quantity: Quantity, unit: Unit, expected: Expected) -> Candidates:
+    """What an impossible figure may stand for, each with its evidence."""
+    found: list[tuple[Quantity, str]] = []
+    if all(figure.step == 1 and figure.value >= 100 for figure in _figures(quantity)):
+        tenth = scaled(quantity, 1 / _TEN)
+        if _fits(tenth, unit, expected):
+            found.append((tenth, "decimal-lost"))
+    if all(figure.step == Decimal("0.001") for figure in _figures(quantity)):
+        thousand = scaled(quantity, _TEN**3)
+        if _fits(thousand, unit, expected):
+            found.append((thousand, "thousands"))
+    if quantity.unit is None or quantity.unit is expected.unit:
+        found += [
+            (replace(quantity, unit=other), "other-unit")
+            for other in _OTHER_UNITS[FAMILY[unit]]
+            if other is not unit and _fits(quantity, other, expected)
+        ]
+    half = expected.dimension and half_of_a_girth(expected.dimension, unit)
+    if half and expected.basis is not Basis.FLAT:
+        figures = _figures(quantity)
+        if all(half[0] <= figure.value <= half[1] for figure in figures):
+            found.append((quantity, "half-girth"))
+    return tuple(found)
+
+
+def scaled(quantity: Quantity, times: Decimal) -> Quantity:
+    """The same quantity with every figure and step times ``times``."""
+
+    def one(figure: Figure | None) -> Figure | None:
+        return figure and Figure(figure.value * times, figure.step * times)
+
+    return replace(
+        quantity,
+        low=one(quantity.low),
+        high=one(quantity.high),
+        value=one(quantity.value),
+        tolerance=one(quantity.tolerance),
+    )
