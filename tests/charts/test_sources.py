@@ -102,6 +102,16 @@ def test_notes_beside_a_file_are_found_for_a_folder_and_for_the_file_alone(
         assert [(facts.model, facts.folder) for facts in file.facts] == [("Fellrunner", beside)]
 
 
+def test_notes_stay_beside_files_whose_names_were_told_apart(shelf: Callable[..., Path]) -> None:
+    shelf("north/a.csv")
+    for name in ("a.csv", "b.csv"):
+        folder = shelf(f"south/{name}")
+    shelf("south/models.toml", NOTES)
+    loaded = load([folder / "north", folder / "south"])
+    beside = {file.reading.file: [each.folder for each in file.facts] for file in loaded.files}
+    assert beside == {"b.csv": [""], "north/a.csv": [], "south/a.csv": ["south"]}
+
+
 def test_notes_that_cannot_be_used_are_one_error_and_the_charts_still_load(
     shelf: Callable[..., Path],
 ) -> None:

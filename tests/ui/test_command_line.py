@@ -116,6 +116,13 @@ def test_a_single_broken_file_makes_status_2_and_one_line(desk: Desk) -> None:
     one_line(ran, "b.xlsx")
 
 
+def test_a_folder_with_nothing_but_a_broken_file_makes_status_1(desk: Desk) -> None:
+    desk.file("b.xlsx", b"")
+    ran = desk.run("read", str(desk.folder))
+    assert ran.status == 1
+    assert "b.xlsx" in ran.out
+
+
 def test_a_broken_file_named_beside_a_good_one_does_not_stop_it(desk: Desk) -> None:
     ran = desk.run("read", desk.file("b.xlsx", b""), desk.file("a.csv"))
     assert ran.status == 1
@@ -149,7 +156,7 @@ def test_a_rider_is_compared_with_every_size_best_first(desk: Desk) -> None:
     rider = desk.file("r.toml", RIDER)
     ran = desk.run("fit", "--rider", rider, desk.file("a.csv"), "--json")
     assert (ran.status, ran.err) == (0, "")
-    assert [row["size"] for row in ran.document["rows"]] == ["M", "L", "S"]
+    assert [row["size"] for row in ran.document["rows"]] == ["M", "S", "L"]
     assert ran.document["rider"]["name"] == "Rider 7"
 
 
@@ -282,10 +289,10 @@ def test_a_command_nobody_understands_is_one_line(desk: Desk) -> None:
 def test_json_is_utf_8_on_any_code_page(desk: Desk, monkeypatch: pytest.MonkeyPatch) -> None:
     raw = io.BytesIO()
     monkeypatch.setattr(sys, "stdout", io.TextIOWrapper(raw, encoding="cp1252"))
-    source = desk.file("a.csv", CLEAN.replace("Size;", "Größe 胸围;"))
-    main(["read", source, "--json"])
+    main(["read", desk.file("Größen 胸围.csv"), "--json"])
     sys.stdout.flush()
-    assert json.loads(raw.getvalue().decode("utf-8"))["format"] == 1
+    document = json.loads(raw.getvalue().decode("utf-8"))
+    assert [file["file"] for file in document["files"]] == ["Größen 胸围.csv"]
 
 
 def test_the_report_can_be_printed_on_any_code_page(
