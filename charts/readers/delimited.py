@@ -1,4 +1,8 @@
-"""Delimited text to one sheet: the separator is the one that gives even rows."""
+"""Delimited text to one sheet: the separator is the one that gives even rows.
+
+A file may hold titles, notes and several tables one below the other: rows keep their place, and
+a quoted field may run over several lines.
+"""
 
 from __future__ import annotations
 
@@ -6,85 +10,155 @@ import csv
 import io
 import re
 from collections import Counter
+from collections.abc import Sequence
 from dataclasses import dataclass
-from typing import Final
+from typing import Final, Literal
 
 from charts.findings import FindingLog
-from charts.readers.source import Claim, Reader, Source
+from charts.readers.line_values import is_value
+from charts.readers.plain_text import tidy
+from charts.readers.source import (
+    LONGEST_CELL,
+    MARKDOWN_ENDINGS,
+    MOST_CELLS,
+    PASTED,
+    Claim,
+    Reader,
+    Source,
+    UnusableSourceError,
+)
 from charts.sheet import Addressing, Cell, Sheet
 
 _SEPARATORS: Final = (";", "\t", "|", ",")
-_SEP_LINE: Final = re.compile(r"\s*\"?sep=(.)\"?[;,\t ]*\r?\n?\Z", re.IGNORECASE)
-_CELL_LIKE: Final = re.compile(
-    r"""\s*(?:[<>~≤≥+(]?\s*\d[\d.,'"”’½¼¾\s/]*(?:cm|mm|in|kg|lbs?)?
-    (?:\s*(?:-|–|to|à|bis)\s*\d.*)?|\d*X*-?[SML]|[A-Z]{1,3})\s*\Z""",
-    re.IGNORECASE | re.VERBOSE,
-)
+_SEP_LINE: Final = re.compile(r"\"?sep=(.)\"?[;,\t ]*(?:\r?\n|\Z)", re.IGNORECASE)
+_LABEL: Final = re.compile(r"\d*X*-?[SML]|[A-Z]{1,4}|[^\W\d_]{3,20}", re.IGNORECASE)
+_SAMPLE: Final = 60_000
+_LEAST_SCORE: Final = 0.12
 
 
 @dataclass(frozen=True, slots=True)
-class _Row:
+class Row:
+    """One record; ``line`` is where it begins, counting from 1."""
+
     line: int
     fields: tuple[str, ...]
 
 
-def _parsed(text: str, separator: str) -> list[_Row]:
-    source = csv.reader(io.StringIO(text, newline=""), delimiter=separator)
-    rows: list[_Row] = []
-    line = 1
-    for fields in source:
-        rows.append(_Row(line, tuple(fields)))
-        line = source.line_num + 1
+def parsed_rows(text: str, separator: str) -> list[Row]:
+    """The records of ``text``. A quotation mark that is never closed is taken as an inch mark.
+
+    Raises UnusableSourceError when a field is absurdly long.
+    """
+    rows = _parsed(text, separator, csv.QUOTE_MINIMAL)
+    swallowed = any(field.count("\n") > 20 for row in rows for field in row.fields)
+    if swallowed or _ends_inside_quotes(text, separator):
+        rows = _parsed(text, separator, csv.QUOTE_NONE)
+    if any(len(field) > LONGEST_CELL for row in rows for field in row.fields):
+        raise UnusableSourceError("too-large", str(LONGEST_CELL))
     return rows
 
 
-def _score(rows: list[_Row]) -> float:
+def separator_of(text: str) -> str | None:
+    """The separator that gives the most even rows; None when none does."""
+    said = _SEP_LINE.match(text)
+    if said:
+        return said[1]
+    end = text.rfind("\n", 0, _SAMPLE) + 1 if len(text) > _SAMPLE else len(text)
+    sample = text[: end or _SAMPLE]
+    present = [separator for separator in _SEPARATORS if separator in sample]
+    scored = [(_score(_quietly_parsed(sample, one)), one) for one in present]
+    best, separator = max(scored, key=lambda pair: pair[0], default=(0.0, ""))
+    return separator if best > _LEAST_SCORE else None
+
+
+def _parsed(text: str, separator: str, quoting: Literal[0, 3]) -> list[Row]:
+    source = csv.reader(io.StringIO(text, newline=""), delimiter=separator, quoting=quoting)
+    rows: list[Row] = []
+    count, line = 0, 1
+    try:
+        for fields in source:
+            rows.append(Row(line, tuple(fields)))
+            line = source.line_num + 1
+            count += len(fields)
+            if count > MOST_CELLS * 4:
+                raise UnusableSourceError("too-large", str(count))
+    except csv.Error as problem:
+        raise UnusableSourceError("too-large", str(LONGEST_CELL)) from problem
+    return rows
+
+
+def _quietly_parsed(sample: str, separator: str) -> list[Row]:
+    try:
+        return _parsed(sample, separator, csv.QUOTE_MINIMAL)
+    except UnusableSourceError:
+        return []
+
+
+def _ends_inside_quotes(text: str, separator: str) -> bool:
+    strict = csv.reader(io.StringIO(text, newline=""), delimiter=separator, strict=True)
+    try:
+        for _ in strict:
+            pass
+    except csv.Error as problem:
+        return "end of data" in str(problem)
+    return False
+
+
+def _score(rows: Sequence[Row]) -> float:
     """Share of rows with the usual width, times the share of cells that look like a chart's."""
-    widths = [len(row.fields) for row in rows if any(field.strip() for field in row.fields)]
-    wide = [width for width in widths if width > 1]
+    filled = [row for row in rows if any(field.strip() for field in row.fields)]
+    wide = [len(row.fields) for row in filled if len(row.fields) > 1]
     if not wide:
         return 0.0
     usual, count = Counter(wide).most_common(1)[0]
-    cells = [f for row in rows if len(row.fields) == usual for f in row.fields if f.strip()]
-    like = sum(1 for field in cells if _CELL_LIKE.match(field))
-    return count / len(widths) * (0.1 + like / max(1, len(cells)))
-
-
-def separator_of(text: str) -> str | None:
-    """The separator that fits the text best; None when no row has two fields."""
-    scored = [(_score(_parsed(text, separator)), separator) for separator in _SEPARATORS]
-    best, separator = max(scored, key=lambda pair: pair[0])
-    return separator if best > 0 else None
+    if count < 2:
+        return 0.0
+    cells = [f for row in filled if len(row.fields) == usual for f in row.fields if f.strip()]
+    like = sum(1 for field in cells if is_value(field) or _LABEL.fullmatch(field.strip()))
+    return count / len(filled) * (0.1 + like / max(1, len(cells)))
 
 
 def _claims(source: Source) -> Claim:
-    if not source.text:
+    if not source.text or source.name == PASTED or source.ending in MARKDOWN_ENDINGS:
         return Claim.NONE
     return Claim.LIKELY if separator_of(source.text) is not None else Claim.LEFTOVER
 
 
-def _open(source: Source, _log: FindingLog) -> tuple[Sheet, ...]:
-    text = source.text
-    first, _, _ = text.partition("\n")
-    said = _SEP_LINE.match(first)
-    rows = _parsed(text, said[1] if said else separator_of(text) or ",")
+def _open(source: Source, log: FindingLog) -> tuple[Sheet, ...]:
+    text = source.opened_text(log)
+    rows = parsed_rows(text, separator_of(text) or ",")
+    if _SEP_LINE.match(text):
+        rows[0] = Row(1, ())  # a word to the spreadsheet program, not a cell
+    if _breaks_off(rows, text):
+        log.add("truncated", source.name, name=source.name, what="")
+        rows.pop()
     cells = {
-        (number, column): Cell(field.strip(" \t"))
+        (number, column): Cell(shown)
         for number, row in enumerate(rows)
-        if not (said and number == 0)
         for column, field in enumerate(row.fields)
-        if field.strip()
+        if (shown := tidy(field))
     }
+    if len(cells) > MOST_CELLS:
+        raise UnusableSourceError("too-large", str(len(cells)))
     return (
         Sheet(
             name="",
             addressing=Addressing.PLAIN,
             cells=cells,
             rows=len(rows),
-            columns=max((len(row.fields) for row in rows), default=0),
+            columns=max((column for _, column in cells), default=-1) + 1,
             line_of_row={number: row.line for number, row in enumerate(rows)},
         ),
     )
+
+
+def _breaks_off(rows: Sequence[Row], text: str) -> bool:
+    """Whether the last row of an even table lacks fields and its line end: its last is in doubt."""
+    if len(rows) < 4 or text.endswith(("\n", "\r")):
+        return False
+    widths = [len(row.fields) for row in rows if len(row.fields) > 1]
+    usual = Counter(widths).most_common(1)[0] if widths else (0, 0)
+    return usual[1] == len(widths) - 1 and 1 < len(rows[-1].fields) < usual[0]
 
 
 READER: Final = Reader("delimited text", _claims, _open)

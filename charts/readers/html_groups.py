@@ -10,8 +10,9 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from typing import TYPE_CHECKING, Final
 
-from charts.readers.html_tables import HtmlGrid, is_table
+from charts.readers.html_tables import is_table
 from charts.readers.html_text import UNSEEN, is_hidden, text_of
+from charts.readers.page_outline import PageTable
 from charts.sheet import Cell
 
 if TYPE_CHECKING:
@@ -26,9 +27,9 @@ _COLUMN_WORDS: Final = ("col", "spalte", "colonne", "kolom")
 Texts = tuple[str, ...]
 
 
-def grids_of_blocks(page: _Element) -> dict[_Element, HtmlGrid]:
+def grids_of_blocks(page: _Element) -> dict[_Element, PageTable]:
     """The outermost elements of ``page`` whose children make a table."""
-    found: dict[_Element, HtmlGrid] = {}
+    found: dict[_Element, PageTable] = {}
     for element in page.iter(*_BOXES):
         inside = any(one in found or is_table(one) for one in element.iterancestors())
         if inside or not 2 <= len(element) <= _MOST_BOXES:
@@ -39,7 +40,7 @@ def grids_of_blocks(page: _Element) -> dict[_Element, HtmlGrid]:
     return found
 
 
-def _boxes(element: _Element) -> HtmlGrid | None:
+def _boxes(element: _Element) -> PageTable | None:
     """A table of the children of ``element``, each a row or each a column of boxes."""
     children = _seen_children(element)
     groups = [(one, texts) for one in children if (texts := _texts(one)) is not None]
@@ -59,8 +60,12 @@ def _boxes(element: _Element) -> HtmlGrid | None:
     )
 
 
-def _terms(element: _Element) -> HtmlGrid | None:
-    """A definition list: each term with its definitions is a row."""
+def _terms(element: _Element) -> PageTable | None:
+    """A definition list of several definitions to a term: each term is a row.
+
+    One definition to a term is left to the reader of sentences, which knows whether the terms
+    are sizes, or the dimensions of one size.
+    """
     rows: list[list[str]] = []
     for one in element:
         if one.tag == "dt":
@@ -70,7 +75,7 @@ def _terms(element: _Element) -> HtmlGrid | None:
         elif one.tag == "div":
             return _boxes(element)
     texts = [tuple(row) for row in rows]
-    if len(texts) < 2 or not _even(texts) or any(":" in cell for row in texts for cell in row):
+    if len(texts) < 2 or len(texts[0]) < 3 or not _even(texts):
         return None
     return _grid(texts)
 
@@ -108,8 +113,8 @@ def _is_column(element: _Element) -> bool:
 
 def _grid(
     rows: Sequence[Sequence[str]], context: Sequence[str] = (), notes: Sequence[str] = ()
-) -> HtmlGrid:
-    return HtmlGrid(
+) -> PageTable:
+    return PageTable(
         cells=dict(_placed(rows)),
         rows=len(rows),
         columns=len(rows[0]),

@@ -5,9 +5,9 @@ from __future__ import annotations
 from collections.abc import Mapping
 from typing import TYPE_CHECKING, Final
 
-from charts.readers.html_tables import HtmlGrid, grid_of, is_table, said_in_comment
+from charts.readers.html_tables import grid_of, is_table, said_in_comment
 from charts.readers.html_text import BLOCKS, UNSEEN, InlineText, is_hidden, text_of
-from charts.readers.page_outline import Entry, Part
+from charts.readers.page_outline import Entry, PageTable, Part
 from charts.readers.plain_text import tidy
 from charts.sheet import Cell
 
@@ -17,10 +17,10 @@ if TYPE_CHECKING:
 _HEADINGS: Final = {f"h{level}": level for level in range(1, 7)}
 _MENUS: Final = frozenset(("nav", "button"))
 _SUMMARY_LEVEL: Final = 7  # the name of a folded part holds below every heading
-Grids = Mapping["_Element", HtmlGrid]
+Grids = Mapping["_Element", PageTable]
 
 
-def outline_of(page: _Element, grids: Grids) -> list[Entry[HtmlGrid]]:
+def outline_of(page: _Element, grids: Grids) -> list[Entry]:
     """Everything a person meets on ``page``; ``grids`` are blocks that only look like tables."""
     walk = _Walk(page, grids)
     title = page.find(".//title")
@@ -39,7 +39,7 @@ class _Walk:
     """
 
     def __init__(self, page: _Element, grids: Grids) -> None:
-        self.entries: list[Entry[HtmlGrid]] = []
+        self.entries: list[Entry] = []
         self._named = {str(one.get("id")): one for one in page.iterfind(".//*[@id]")}
         self._grids = grids
         self._inline = InlineText()
@@ -78,6 +78,10 @@ class _Walk:
             level = _HEADINGS.get(tag, _SUMMARY_LEVEL)
             if words:
                 self._add(Entry(Part.HEADING, words, level, bool(self._hidden)))
+            return False
+        if tag in ("dl", "pre"):
+            for line in _terms(element) if tag == "dl" else _text_lines(element):
+                self._add(Entry(Part.WORDS, line, hidden=bool(self._hidden)))
             return False
         if tag == "br":
             self._flush()
@@ -133,11 +137,29 @@ class _Walk:
         names = [text_of(self._named[one]).text for one in idents if one in self._named]
         return [words for words in names if words and words not in said]
 
-    def _add(self, entry: Entry[HtmlGrid]) -> None:
+    def _add(self, entry: Entry) -> None:
         self.entries.append(entry)
 
 
-def _only_lays_out(table: _Element, grid: HtmlGrid) -> bool:
+def _terms(element: _Element) -> list[str]:
+    """A definition list as lines: ``Chest: 86-91 cm``."""
+    lines: list[str] = []
+    for one in element.iter("dt", "dd"):
+        text = text_of(one).text.replace("\n", " | ")
+        if one.tag == "dt" or not lines:
+            lines.append(f"{text.rstrip(':')}:")
+        else:
+            lines[-1] += f" {text}" if lines[-1].endswith(":") else f" | {text}"
+    return [line for line in lines if line.strip(": ")]
+
+
+def _text_lines(element: _Element) -> list[str]:
+    """The lines of preformatted text."""
+    text = "".join(str(piece) for piece in element.itertext())
+    return [words for line in text.split("\n") if (words := tidy(line))]
+
+
+def _only_lays_out(table: _Element, grid: PageTable) -> bool:
     """Whether a table only puts parts of a page side by side: its own cells make no table."""
     if table.get("role") in ("presentation", "none"):
         return True

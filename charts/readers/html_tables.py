@@ -7,6 +7,7 @@ from dataclasses import dataclass, field, replace
 from typing import TYPE_CHECKING, Final
 
 from charts.readers.html_text import is_hidden, text_of
+from charts.readers.page_outline import PageTable
 from charts.readers.plain_text import tidy
 from charts.readers.source import MOST_CELLS, UnusableSourceError
 from charts.sheet import Cell
@@ -18,19 +19,6 @@ _CELLS: Final = ("td", "th")
 _CELL_ROLES: Final = ("cell", "gridcell", "columnheader", "rowheader")
 _TABLE_ROLES: Final = ("table", "grid", "treegrid")
 _WIDEST: Final = 1_000
-
-
-@dataclass(frozen=True, slots=True)
-class HtmlGrid:
-    """The cells of one table of a page, with the words that belong to it alone."""
-
-    cells: dict[tuple[int, int], Cell]
-    rows: int
-    columns: int
-    hidden_rows: frozenset[int] = frozenset()
-    hidden_columns: frozenset[int] = frozenset()
-    context: tuple[str, ...] = ()
-    notes: tuple[str, ...] = ()
 
 
 @dataclass(slots=True)
@@ -67,7 +55,7 @@ def is_table(element: _Element) -> bool:
     return element.tag == "table" or element.get("role") in _TABLE_ROLES
 
 
-def grid_of(table: _Element) -> HtmlGrid:
+def grid_of(table: _Element) -> PageTable:
     """The cells of ``table`` without those of tables nested in it."""
     rows = list(_rows_of(table))
     placed = _Placed()
@@ -86,7 +74,7 @@ def grid_of(table: _Element) -> HtmlGrid:
             hidden = number in hidden_rows or is_hidden(element)
             placed.put(number, cell, _area(element, len(rows) - number), hidden=hidden)
     seen = {row for row, _ in placed.taken if row not in hidden_rows}
-    return HtmlGrid(
+    return PageTable(
         cells=placed.cells,
         rows=len(rows),
         columns=placed.columns,

@@ -5,6 +5,7 @@ A reader that claims one of them with certainty takes it; nothing has to be chan
 
 from __future__ import annotations
 
+import json
 from typing import Final
 
 from charts.findings import FindingLog
@@ -40,7 +41,7 @@ _HEAD: Final = 1024
 def _claims(source: Source) -> Claim:
     head = source.data[:_HEAD]
     boxed = head.startswith((ZIP_MARK, _EMPTY_ZIP, _OLD_OFFICE))
-    return Claim.RECOGNISED if boxed or _by_mark(head) else Claim.NONE
+    return Claim.RECOGNISED if boxed or _by_mark(head) or _marked_up(source) else Claim.NONE
 
 
 def _open(source: Source, _log: FindingLog) -> tuple[Sheet, ...]:
@@ -51,13 +52,31 @@ def _open(source: Source, _log: FindingLog) -> tuple[Sheet, ...]:
         raise _old_office(data)
     if data.startswith(ZIP_MARK):
         raise _zipped(Package(data), source.ending)
-    raise UnusableSourceError("unreadable", _by_mark(data[:_HEAD]))
+    raise UnusableSourceError("unreadable", _by_mark(data[:_HEAD]) or _marked_up(source))
 
 
 def _by_mark(head: bytes) -> str:
     if b"%PDF-" in head:  # other bytes may stand before it
         return "PDF"
     return next((kind for mark, kind in _MARKS if head.startswith(mark)), "")
+
+
+def _marked_up(source: Source) -> str:
+    """Data for programs; a page that is also XML is claimed with certainty by another reader."""
+    text = source.text.strip()
+    if text.startswith("<?xml"):
+        return "XML"
+    if text.startswith(("{", "[")) and text.endswith(("}", "]")):
+        return "JSON" if _is_json(text) else ""
+    return ""
+
+
+def _is_json(text: str) -> bool:
+    try:
+        json.loads(text)
+    except (ValueError, RecursionError):
+        return False
+    return True
 
 
 def _old_office(data: bytes) -> UnusableSourceError:

@@ -8,17 +8,30 @@ when a deeper heading follows it.
 from __future__ import annotations
 
 import re
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass, field
 from enum import StrEnum
-from typing import Final, Generic, TypeVar
+from typing import Final
+
+from charts.sheet import Addressing, Cell, Sheet
 
 _LONGEST_WORDS: Final = 600
 _MOST_WORDS: Final = 12
 _LONGEST_TITLE: Final = 60
 _FOOTNOTE: Final = re.compile(r"\s*(?:\*|†|‡|[¹²³⁴⁵⁶⁷⁸⁹]|\(?\d\)|\d\s)")
 
-T = TypeVar("T")
+
+@dataclass(frozen=True, slots=True)
+class PageTable:
+    """The cells of one table of a page, with the words that belong to it alone."""
+
+    cells: Mapping[tuple[int, int], Cell]
+    rows: int
+    columns: int
+    hidden_rows: frozenset[int] = frozenset()
+    hidden_columns: frozenset[int] = frozenset()
+    context: tuple[str, ...] = ()
+    notes: tuple[str, ...] = ()
 
 
 class Part(StrEnum):
@@ -30,36 +43,26 @@ class Part(StrEnum):
 
 
 @dataclass(frozen=True, slots=True)
-class Entry(Generic[T]):
+class Entry:
     """One heading, sentence or table. ``level`` is that of a heading, 1 the outermost."""
 
     part: Part
     text: str = ""
     level: int = 0
     hidden: bool = False
-    table: T | None = None
-
-
-@dataclass(frozen=True, slots=True)
-class Placed(Generic[T]):
-    """A table with the words before it, outermost first, and those after it."""
-
-    table: T
-    hidden: bool
-    context: tuple[str, ...]
-    notes: tuple[str, ...]
+    table: PageTable | None = None
 
 
 @dataclass(slots=True)
-class _Section(Generic[T]):
+class _Section:
     level: int
-    words: list[Entry[T]] = field(default_factory=list)
+    words: list[Entry] = field(default_factory=list)
 
 
-def placed_tables(entries: Sequence[Entry[T]]) -> list[Placed[T]]:
-    """Every table of the outline with its words."""
-    sections: list[_Section[T]] = [_Section(0)]
-    found: list[Placed[T]] = []
+def sheets_of(entries: Sequence[Entry]) -> tuple[Sheet, ...]:
+    """A sheet for every table of the outline, numbered in its order: ``table 2!C4``."""
+    sections = [_Section(0)]
+    found: list[Sheet] = []
     spoken_for = 0
     for at, entry in enumerate(entries):
         if entry.part is Part.HEADING:
@@ -69,23 +72,34 @@ def placed_tables(entries: Sequence[Entry[T]]) -> list[Placed[T]]:
         elif entry.part is Part.WORDS and at >= spoken_for:
             sections[-1].words.append(entry)
         elif entry.table is not None:
-            words = [one for section in sections for one in section.words[-_MOST_WORDS:]]
+            before = [one for section in sections for one in section.words[-_MOST_WORDS:]]
             spoken_for = _end_of_notes(entries, at + 1)
-            notes = entries[at + 1 : spoken_for][:_MOST_WORDS]
-            found.append(
-                Placed(
-                    entry.table,
-                    entry.hidden,
-                    _said(words, hidden=entry.hidden),
-                    _said(notes, hidden=entry.hidden),
-                )
-            )
+            after = entries[at + 1 : spoken_for][:_MOST_WORDS]
+            found.append(_sheet(entry, entry.table, before, after, len(found) + 1))
             top = sections[-1]
             top.words = [one for one in top.words if one.part is Part.HEADING]
-    return found
+    return tuple(found)
 
 
-def _end_of_notes(entries: Sequence[Entry[T]], start: int) -> int:
+def _sheet(
+    entry: Entry, table: PageTable, before: Iterable[Entry], after: Iterable[Entry], number: int
+) -> Sheet:
+    return Sheet(
+        name=f"table {number}",
+        addressing=Addressing.TABLE,
+        cells=table.cells,
+        rows=table.rows,
+        columns=table.columns,
+        context=(*_said(before, hidden=entry.hidden), *table.context),
+        notes=(*table.notes, *_said(after, hidden=entry.hidden)),
+        hidden_rows=table.hidden_rows,
+        hidden_columns=table.hidden_columns,
+        hidden=entry.hidden,
+        comments={at: cell.comment for at, cell in table.cells.items() if cell.comment},
+    )
+
+
+def _end_of_notes(entries: Sequence[Entry], start: int) -> int:
     """Where the sentences after a table end; a title just before the next one is not among them."""
     end = start
     while end < len(entries) and entries[end].part is Part.WORDS:
@@ -102,5 +116,5 @@ def _is_title(text: str) -> bool:
     return text.endswith(":") or (len(text) <= _LONGEST_TITLE and not text.endswith("."))
 
 
-def _said(entries: Iterable[Entry[T]], *, hidden: bool) -> tuple[str, ...]:
+def _said(entries: Iterable[Entry], *, hidden: bool) -> tuple[str, ...]:
     return tuple(one.text[:_LONGEST_WORDS] for one in entries if hidden or not one.hidden)

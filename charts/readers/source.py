@@ -15,6 +15,9 @@ from charts.findings import FindingLog
 from charts.readers.text_encoding import Decoded, decoded
 from charts.sheet import Sheet
 
+PASTED: Final = "-"
+"""The name of a pasted text."""
+MARKDOWN_ENDINGS: Final = ("md", "markdown")
 MEGABYTE: Final = 1024 * 1024
 LARGEST_FILE: Final = 40 * MEGABYTE
 """Bytes of a file. Size charts with photographs in them reach about 20 MB."""

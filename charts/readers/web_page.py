@@ -13,10 +13,10 @@ from charts.findings import FindingLog
 from charts.readers.hidden import note_hidden
 from charts.readers.html_groups import grids_of_blocks
 from charts.readers.html_outline import outline_of
-from charts.readers.html_tables import HtmlGrid
-from charts.readers.page_outline import Placed, placed_tables
+from charts.readers.page_outline import sheets_of
 from charts.readers.source import Claim, Reader, Source, UnusableSourceError
-from charts.sheet import Addressing, Sheet
+from charts.readers.word_tables import with_word_tables
+from charts.sheet import Sheet
 
 if TYPE_CHECKING:
     from lxml.etree import _Element
@@ -28,6 +28,8 @@ _SURE: Final = re.compile(
 _PIECE: Final = re.compile(
     r"<(?:div|p|ul|ol|li|dl|h[1-6]|br|span|section|article)[\s/>]", re.IGNORECASE
 )
+_OPENED: Final = re.compile(r"<table[\s>]", re.IGNORECASE)
+_CLOSED: Final = re.compile(r"</table\s*>", re.IGNORECASE)
 _DECLARATION: Final = re.compile(r"\A\s*<\?xml[^>]*\?>")
 _DOCUMENT_TYPE: Final = re.compile(r"<!DOCTYPE[^>\[]*(?:\[.*?\]\s*)?>", re.IGNORECASE | re.DOTALL)
 _NO_TAG: Final = re.compile(r"<(?![a-zA-Z/!?])")
@@ -48,14 +50,23 @@ def _claims(source: Source) -> Claim:
 def _open(source: Source, log: FindingLog) -> tuple[Sheet, ...]:
     text = _in_declared_charset(source, source.opened_text(log))
     page = _parsed(text)
-    entries = outline_of(page, grids_of_blocks(page))
-    sheets = tuple(
-        _sheet(placed, number) for number, placed in enumerate(placed_tables(entries), start=1)
-    )
+    _note_break(text, page, source.name, log)
+    sheets = sheets_of(with_word_tables(outline_of(page, grids_of_blocks(page))))
     note_hidden(sheets, (), log)
     if not sheets:
         log.add("no-table", source.name, name=source.name)
     return sheets
+
+
+def _note_break(text: str, page: _Element, name: str, log: FindingLog) -> None:
+    """Where the page breaks off inside a table, its last row is in doubt and left out."""
+    opened, closed = len(_OPENED.findall(text)), len(_CLOSED.findall(text))
+    if opened <= closed:
+        return
+    log.add("truncated", name, name=name, what="")
+    rows = list(page.iter("tr"))
+    if rows and (parent := rows[-1].getparent()) is not None:
+        parent.remove(rows[-1])
 
 
 def _in_declared_charset(source: Source, text: str) -> str:
@@ -87,23 +98,6 @@ def _parsed(text: str) -> _Element:
     if any("depth" in entry.message for entry in parser.error_log):
         raise UnusableSourceError("truncated")
     return page
-
-
-def _sheet(placed: Placed[HtmlGrid], number: int) -> Sheet:
-    grid = placed.table
-    return Sheet(
-        name=f"table {number}",
-        addressing=Addressing.TABLE,
-        cells=grid.cells,
-        rows=grid.rows,
-        columns=grid.columns,
-        context=(*placed.context, *grid.context),
-        notes=(*grid.notes, *placed.notes),
-        hidden_rows=grid.hidden_rows,
-        hidden_columns=grid.hidden_columns,
-        hidden=placed.hidden,
-        comments={at: cell.comment for at, cell in grid.cells.items() if cell.comment},
-    )
 
 
 READER: Final = Reader("web page", _claims, _open)

@@ -1,0 +1,111 @@
+"""One cell a line, as some copies of a web page come: put back into rows where they are even."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from typing import Final
+
+from charts.dimensions import Role, read_heading
+from charts.readers.line_values import is_blank, is_value
+from charts.readers.lines import Line, LineCell, LineTable
+
+_MOST_COLUMNS: Final = 16
+_LONGEST: Final = 40
+
+
+def cell_table(lines: Sequence[Line]) -> LineTable | None:
+    """The table whose headings ``lines`` begin with; None when the lines come out uneven."""
+    if len(lines) < 4 or not lines[0].text.strip() or is_value(lines[0].text):
+        return None
+    return _by_blank_lines(lines) or _by_headings(lines)
+
+
+def _by_blank_lines(lines: Sequence[Line]) -> LineTable | None:
+    """Rows set apart by empty lines."""
+    groups: list[list[Line]] = [[]]
+    for line in lines:
+        if line.text.strip():
+            groups[-1].append(line)
+        elif groups[-1]:
+            groups.append([])
+    rows = []
+    for group in groups:
+        if len(group) != len(groups[0]) or len(group) < 2:
+            break
+        rows.append(group)
+    if len(rows) < 3 or not all(_is_row(row) for row in rows[1:]) or _has_value(rows[0]):
+        return None
+    used = lines.index(rows[-1][-1]) + 1
+    return LineTable(_cells(rows), used)
+
+
+def _by_headings(lines: Sequence[Line]) -> LineTable | None:
+    first_value = _first_value(lines)
+    if not first_value:
+        return None
+    filled = [line for line in lines if line.text.strip()]
+    # Titles above can make a second way of putting the lines together: known headings decide.
+    fits = [
+        (_known_headings(filled[start : start + width]), start, width, count)
+        for start in range(min(first_value, _MOST_COLUMNS))
+        for width, count in _fits(filled[start:], first_value - start)
+    ]
+    best = max(fits, default=None)
+    if best is None or best[1] or sum(fit[0] == best[0] for fit in fits) > 1:
+        return None
+    _, _, width, count = best
+    rows = [filled[at : at + width] for at in range(0, width * count, width)]
+    used = lines.index(rows[-1][-1]) + 1
+    return LineTable(_cells(rows), used)
+
+
+def _first_value(lines: Sequence[Line]) -> int:
+    """Which of the filled lines is the first with a figure; 0 when no table can begin here."""
+    at = 0
+    for line in lines[: _MOST_COLUMNS * 3]:
+        if is_value(line.text):
+            return at
+        at += bool(line.text.strip())
+        if at > _MOST_COLUMNS:
+            break
+    return 0
+
+
+def _known_headings(lines: Sequence[Line]) -> float:
+    """Share of the lines that are headings of a size chart."""
+    return sum(read_heading(line.text).role is not Role.UNKNOWN for line in lines) / len(lines)
+
+
+def _fits(lines: Sequence[Line], first_value: int) -> Iterator[tuple[int, int]]:
+    """Every (columns, rows) into which the lines can be put, the headings included.
+
+    The first figure stands in the first row: as its label or right behind it.
+    """
+    for width in (first_value, first_value - 1):
+        if not 2 <= width <= _MOST_COLUMNS or _has_value(lines[:width]):
+            continue
+        count = 1
+        while _is_row(lines[count * width : (count + 1) * width], width):
+            count += 1
+        left = lines[count * width :]
+        labels = {line.text.strip() for line in lines[width : count * width : width]}
+        if count > 2 and len(labels) == count - 1 and not _has_value(left[:width]):
+            yield width, count
+
+
+def _is_row(lines: Sequence[Line], width: int = 0) -> bool:
+    """Whether a label and values stand here, as many as there are headings."""
+    if width and len(lines) != width:
+        return False
+    label, *values = [line.text.strip() for line in lines]
+    if not values or len(label) > _LONGEST:
+        return False
+    return all(is_value(text) or is_blank(text) for text in values)
+
+
+def _has_value(lines: Sequence[Line]) -> bool:
+    return any(is_value(line.text) for line in lines)
+
+
+def _cells(rows: Sequence[Sequence[Line]]) -> list[list[LineCell]]:
+    return [[LineCell(line.text.strip(), line.number) for line in row] for row in rows]

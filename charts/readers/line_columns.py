@@ -1,0 +1,99 @@
+"""Lines whose fields stand under each other: columns of blanks, or single blanks where sure."""
+
+from __future__ import annotations
+
+import re
+from collections import Counter
+from collections.abc import Sequence
+from dataclasses import dataclass
+from itertools import pairwise
+from typing import Final
+
+from charts.readers.line_values import is_blank, is_value
+from charts.readers.lines import Line, LineCell, LineTable
+
+_FIELD: Final = re.compile(r"\S+(?: \S+)*")
+_WORD: Final = re.compile(r"\S+(?:\s*\([^)]*\))?")
+_RULE: Final = re.compile(r"[-=_+|\s]{3,}")
+_TAB: Final = 8
+
+
+@dataclass(frozen=True, slots=True)
+class _Row:
+    fields: tuple[tuple[int, int, str], ...]
+    line: int
+
+
+def column_table(lines: Sequence[Line]) -> LineTable | None:
+    """The table of columns that ``lines`` begin with; None when they begin with none."""
+    return _aligned(lines) or _single_blanks(lines)
+
+
+def _aligned(lines: Sequence[Line]) -> LineTable | None:
+    rows: list[_Row] = []
+    used = 0
+    for line in lines:
+        fields = tuple(
+            (found.start(), found.end(), found[0])
+            for found in _FIELD.finditer(line.text.expandtabs(_TAB))
+        )
+        if _RULE.fullmatch(line.text):
+            used += 1
+            continue
+        if len(fields) < 2:
+            break
+        rows.append(_Row(fields, line.number))
+        used = used + 1
+    if len(rows) < 2:
+        return None
+    columns = _columns(rows)
+    figures = sum(is_value(text) for row in rows for _, _, text in row.fields)
+    if columns is None or figures * 3 < sum(len(row.fields) for row in rows):
+        return None
+    placed = [_placed(row, columns) for row in rows]
+    if any(row is None for row in placed):
+        return None
+    return LineTable([row for row in placed if row is not None], used)
+
+
+def _columns(rows: Sequence[_Row]) -> list[tuple[int, int]] | None:
+    """Where columns begin and end, from the rows of the usual width; None where they overlap."""
+    width = Counter(len(row.fields) for row in rows).most_common(1)[0][0]
+    usual = [row for row in rows if len(row.fields) == width]
+    columns = []
+    for at in range(width):
+        starts = [row.fields[at][0] for row in usual]
+        ends = [row.fields[at][1] for row in usual]
+        columns.append((min(starts), max(ends)))
+    # Fields need not line up where every row has one for each column.
+    apart = all(left[1] <= right[0] for left, right in pairwise(columns))
+    return columns if apart or len(usual) == len(rows) else None
+
+
+def _placed(row: _Row, columns: Sequence[tuple[int, int]]) -> list[LineCell] | None:
+    if len(row.fields) == len(columns):
+        return [LineCell(text, row.line) for _, _, text in row.fields]
+    cells = [""] * len(columns)
+    for start, end, text in row.fields:
+        shared = [min(end, right) - max(start, left) for left, right in columns]
+        at = shared.index(max(shared))
+        if cells[at]:
+            return None
+        cells[at] = text
+    return [LineCell(text, row.line) for text in cells]
+
+
+def _single_blanks(lines: Sequence[Line]) -> LineTable | None:
+    """``Size Chest Waist`` over ``S 84-90 68-74``: only where every row comes out even."""
+    if len(lines) < 3:
+        return None
+    heading = [found[0] for found in _WORD.finditer(lines[0].text)]
+    if len(heading) < 2 or any(is_value(word) for word in heading):
+        return None
+    rows = [[LineCell(word, lines[0].number) for word in heading]]
+    for line in lines[1:]:
+        words = line.text.split()
+        if len(words) != len(heading) or not all(is_value(w) or is_blank(w) for w in words[1:]):
+            break
+        rows.append([LineCell(word, line.number) for word in words])
+    return LineTable(rows, len(rows)) if len(rows) > 2 else None

@@ -1,0 +1,154 @@
+"""Sentences that are rows of a table: ``Talla S: Cintura 71-76 cm | Cadera 86-91 cm``.
+
+A run of lines makes a table when each has a label, the same names and a value to each name.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Sequence
+from dataclasses import dataclass
+from typing import Final
+
+from charts.readers.line_values import is_glued, is_value, without_limit
+from charts.readers.lines import Line, LineCell, LineTable
+
+_BULLET: Final = re.compile(r"\s*(?:[•▪◦●○·*‣»>✓–-]\s+|\d{1,2}[.)]\s+(?=\D))?")
+_LABEL_END: Final = re.compile(r"\s*[:=]\s*|\s+[-–—]\s*")
+_NO_LABEL: Final = re.compile(r"[\t;|,\"]")
+_PART_END: Final = re.compile(r"\s*[|;•]\s*|,\s+(?=[^\d\s])")
+_NAME_FIRST: Final = re.compile(r"(?P<name>[^\d<>≤≥~]*?)\s*[:=]?\s*(?P<value>[<>≤≥~]?\s*\d.*)")
+_VALUE_FIRST: Final = re.compile(r"(?P<value>[<>≤≥~]?\s*\d.*?)\s+(?P<name>[^\W\d_]{3}[^\d]*)")
+_SENTENCE: Final = re.compile(
+    r"\s*(?P<label>[^=:.]{1,20}?)\s*[=:]\s*(?P<value>[<>≤≥~]?\s*\d[^=:]*?)"
+    r"\s+(?P<name>[^\W\d_][^\d.=:]{2,30}?)\s*(?:\.|\Z)"
+)
+_LONGEST_LABEL: Final = 28
+_LONGEST_LINE: Final = 2_000
+
+
+@dataclass(frozen=True, slots=True)
+class _Said:
+    """One line taken apart: a label, and a value to each name ("" when there is one value)."""
+
+    label: str
+    pairs: tuple[tuple[str, str], ...]
+    line: int
+
+    @property
+    def names(self) -> tuple[str, ...]:
+        return tuple(name for name, _ in self.pairs)
+
+
+def prose_table(lines: Sequence[Line]) -> LineTable | None:
+    """The table that ``lines`` begin with; None when they begin with none."""
+    if not lines:
+        return None
+    if _taken_apart(lines[0]) is None:
+        sentences = _sentences(lines[0])
+        return _table(sentences, used=1) if sentences else _records(lines)
+    said: list[_Said] = []
+    used = 0
+    for line in lines:
+        if not line.text.strip():
+            used += 1
+            continue
+        found = _taken_apart(line)
+        if found is None or (said and not _same_names(said[0], found)):
+            break
+        said.append(found)
+        used = lines.index(line) + 1
+    return _table(said, used) if len(said) > 1 else None
+
+
+def _sentences(line: Line) -> list[_Said]:
+    """``X/Small = 30" chest.Small = 32" chest.``: several rows in one line."""
+    found: list[_Said] = []
+    end = 0
+    if len(line.text) > _LONGEST_LINE:
+        return []
+    while match := _SENTENCE.match(line.text, end):
+        if not is_value(match["value"]):
+            return []
+        found.append(_Said(match["label"], ((match["name"], match["value"]),), line.number))
+        end = match.end()
+    same = len({one.names for one in found}) == 1
+    return found if len(found) > 1 and same and not line.text[end:].strip() else []
+
+
+def _records(lines: Sequence[Line]) -> LineTable | None:
+    """A title and the same names under each: ``Size S`` / ``Chest: 86-91`` / ``Waist: 71-76``."""
+    following = next((line for line in lines[1:] if line.text.strip()), None)
+    if following is None or _taken_apart(following) is None:
+        return None
+    filled = [line for line in lines if line.text.strip()]
+    said: list[_Said] = []
+    at = 0
+    while at < len(filled) and _taken_apart(filled[at]) is None:
+        title = filled[at]
+        pairs = []
+        at += 1
+        while at < len(filled) and (found := _taken_apart(filled[at])) and found.names == ("",):
+            pairs.append((found.label, found.pairs[0][1]))
+            at += 1
+        record = _Said(title.text.strip(), tuple(pairs), title.number)
+        if len(pairs) < 1 or (said and record.names != said[0].names):
+            break
+        said.append(record)
+    if len(said) < 2 or any(len(one.label) > _LONGEST_LABEL for one in said):
+        return None
+    last = filled[len(said) * (1 + len(said[0].pairs)) - 1]
+    return _table(said, used=lines.index(last) + 1)
+
+
+def _taken_apart(line: Line) -> _Said | None:
+    if is_glued(line.text) or len(line.text) > _LONGEST_LINE:
+        return None
+    text = line.text[_BULLET.match(line.text).end() :].strip()  # type: ignore[union-attr]  # it matches ""
+    for end in _LABEL_END.finditer(text):
+        label = text[: end.start()].strip()
+        if not label or len(label) > _LONGEST_LABEL or _NO_LABEL.search(label):
+            return None
+        parts = [part for part in _PART_END.split(text[end.end() :]) if part.strip()]
+        pairs = [pair for part in parts if (pair := _pair(part.strip().rstrip(".")))]
+        if pairs and len(pairs) == len(parts) and len({name for name, _ in pairs}) == len(pairs):
+            return _Said(label, tuple(pairs), line.number)
+    return None
+
+
+def _pair(part: str) -> tuple[str, str] | None:
+    if is_value(part):
+        return "", part
+    first = _NAME_FIRST.fullmatch(part)
+    if first is not None and is_value(first["value"]):
+        name, limit = without_limit(first["name"])
+        return name.rstrip(" :="), limit + first["value"]
+    last = _VALUE_FIRST.fullmatch(part)
+    if last is not None and is_value(last["value"]):
+        return last["name"].strip(), last["value"]
+    return None
+
+
+def _same_names(first: _Said, other: _Said) -> bool:
+    return {name.lower() for name in first.names} >= {name.lower() for name in other.names}
+
+
+def _table(said: Sequence[_Said], used: int) -> LineTable:
+    names = said[0].names
+    head, labels = _common_head([one.label for one in said])
+    heading = [LineCell(text, said[0].line) for text in (head, *names)]
+    rows = [heading] if any((head, *names)) else []
+    for one, label in zip(said, labels, strict=True):
+        values = {name.lower(): value for name, value in one.pairs}
+        cells = [label, *(values.get(name.lower(), "") for name in names)]
+        rows.append([LineCell(text, one.line) for text in cells])
+    return LineTable(rows, used)
+
+
+def _common_head(labels: Sequence[str]) -> tuple[str, list[str]]:
+    """``Talla S``, ``Talla M``: the word that all labels begin with is the column's heading."""
+    words = [label.split() for label in labels]
+    first = {split[0].lower() for split in words}
+    if len(first) == 1 and all(len(split) > 1 for split in words):
+        return words[0][0], [" ".join(split[1:]) for split in words]
+    return "", list(labels)

@@ -1,0 +1,84 @@
+"""Lines of text laid out as a sheet: tables where they are sure, every other line as one cell."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+from dataclasses import dataclass, field
+from typing import Final
+
+from charts.readers.line_cells import cell_table
+from charts.readers.line_columns import column_table
+from charts.readers.line_prose import prose_table
+from charts.readers.line_values import is_glued
+from charts.readers.lines import Line, LineTable
+from charts.readers.plain_text import tidy
+from charts.readers.source import LONGEST_CELL, MOST_CELLS, UnusableSourceError
+from charts.sheet import Cell
+
+_FINDERS: Final[tuple[Callable[[Sequence[Line]], LineTable | None], ...]] = (
+    prose_table,
+    column_table,
+    cell_table,
+)
+_LINES_AHEAD: Final = 600  # a table of one cell a line has no more
+
+
+@dataclass(slots=True)
+class LineSheet:
+    """Cells of a sheet under construction.
+
+    ``tables`` counts the tables found, ``glued`` holds the lines whose fields ran together.
+    """
+
+    cells: dict[tuple[int, int], Cell] = field(default_factory=dict)
+    line_of_row: dict[int, int] = field(default_factory=dict)
+    line_of_cell: dict[tuple[int, int], int] = field(default_factory=dict)
+    rows: int = 0
+    tables: int = 0
+    glued: list[int] = field(default_factory=list)
+
+    @property
+    def columns(self) -> int:
+        """One more than the last column in use."""
+        return max((column for _, column in self.cells), default=-1) + 1
+
+    def add_row(self, texts: Sequence[tuple[str, int]], line: int) -> None:
+        """Append a row of (text, line) cells that stands at ``line``."""
+        for column, (text, its_line) in enumerate(texts):
+            if text := tidy(text):
+                self.cells[self.rows, column] = Cell(text)
+                self.line_of_cell[self.rows, column] = its_line
+        self.line_of_row[self.rows] = line
+        self.rows += 1
+        if len(self.cells) > MOST_CELLS:
+            raise UnusableSourceError("too-large", str(len(self.cells)))
+
+
+def laid_out(lines: Sequence[Line]) -> LineSheet:
+    """The lines as a sheet, from top to bottom."""
+    sheet = LineSheet()
+    at = 0
+    while at < len(lines):
+        line = lines[at]
+        if len(line.text) > LONGEST_CELL:
+            raise UnusableSourceError("too-large", str(len(line.text)))
+        table = _table_at(lines[at : at + _LINES_AHEAD]) if line.text.strip() else None
+        if table is None:
+            sheet.add_row([(line.text, line.number)], line.number)
+            if is_glued(line.text):
+                sheet.glued.append(line.number)
+            at += 1
+            continue
+        for row in table.rows:
+            sheet.add_row([(cell.text, cell.line) for cell in row], row[-1].line)
+        sheet.tables += 1
+        at += table.used
+    return sheet
+
+
+def _table_at(lines: Sequence[Line]) -> LineTable | None:
+    for find in _FINDERS:
+        table = find(lines)
+        if table is not None:
+            return table
+    return None

@@ -1,0 +1,152 @@
+"""Markdown to sheets: its tables with bars, and the headings and sentences around them.
+
+Tables are numbered in the order of the text, so a place is always ``table 2!C4``, also where
+there is one table only.
+"""
+
+from __future__ import annotations
+
+import html
+import re
+from collections.abc import Iterator, Sequence
+from typing import Final
+
+from charts.findings import FindingLog
+from charts.readers.html_tables import said_in_comment
+from charts.readers.page_outline import Entry, PageTable, Part, sheets_of
+from charts.readers.plain_text import tidy
+from charts.readers.raised_text import Piece, on_one_line
+from charts.readers.source import (
+    LONGEST_CELL,
+    MARKDOWN_ENDINGS,
+    MOST_CELLS,
+    Claim,
+    Reader,
+    Source,
+    UnusableSourceError,
+)
+from charts.readers.word_tables import with_word_tables
+from charts.sheet import Cell, Sheet
+
+_ALIGNMENT: Final = re.compile(r"\s*\|?\s*:?-{1,200}:?\s*(?:\|\s*:?-{1,200}:?\s*)*\|?\s*")
+_HEADING: Final = re.compile(r" {0,3}(#{1,6})\s+(.*?)\s*#*\s*")
+_UNDERLINE: Final = re.compile(r" {0,3}(=+|-{2,})\s*")
+_COMMENT: Final = re.compile(r"\s*<!--(.*?)-->\s*", re.DOTALL)
+_BAR: Final = re.compile(r"(?<!\\)\|")
+_BREAK: Final = re.compile(r"<br\s*/?>", re.IGNORECASE)
+_LEVEL: Final = re.compile(r"<(su[bp])>(.*?)</\1>", re.IGNORECASE)
+_TAG: Final = re.compile(r"</?[a-zA-Z][^<>]*>")
+_LINK: Final = re.compile(r"!?\[([^\]]*)\]\([^)]*\)")
+_STRUCK: Final = re.compile(r"~~(.+?)~~")
+_EMPHASIS: Final = re.compile(
+    r"(?<!\\)(\*\*|__|`)(?=\S)(.+?)(?<=\S)\1|(?<![\\\w*])\*(?=\S)([^*]+)\*"
+)
+_ESCAPED: Final = re.compile(r"\\([\\`*_{}\[\]()#+.!|~<>\-])")
+
+
+def _claims(source: Source) -> Claim:
+    lines = source.text[:200_000].splitlines()
+    found = any(_begins_table(lines, at) for at in range(len(lines) - 1))
+    if found:
+        return Claim.CERTAIN
+    return Claim.LIKELY if lines and source.ending in MARKDOWN_ENDINGS else Claim.NONE
+
+
+def _open(source: Source, log: FindingLog) -> tuple[Sheet, ...]:
+    text = source.opened_text(log)
+    lines = text.splitlines()
+    if any(len(line) > LONGEST_CELL for line in lines):
+        raise UnusableSourceError("too-large", str(LONGEST_CELL))
+    sheets = sheets_of(with_word_tables(list(_outline(lines))))
+    if not sheets:
+        log.add("no-table", source.name, name=source.name)
+    return sheets
+
+
+def _begins_table(lines: Sequence[str], at: int) -> bool:
+    heading, rule = lines[at], lines[at + 1] if at + 1 < len(lines) else ""
+    if "|" not in heading or "|" not in rule or len(rule) > LONGEST_CELL:
+        return False
+    return _ALIGNMENT.fullmatch(rule) is not None and len(_fields(heading)) == len(_fields(rule))
+
+
+def _outline(lines: Sequence[str]) -> Iterator[Entry]:
+    at = 0
+    while at < len(lines):
+        line = lines[at]
+        if _begins_table(lines, at):
+            end = at + 2
+            while end < len(lines) and "|" in lines[end]:
+                end += 1
+            yield Entry(Part.TABLE, table=_table([lines[at], *lines[at + 2 : end]]))
+            at = end
+            continue
+        following = lines[at + 1] if at + 1 < len(lines) else ""
+        underlined = _UNDERLINE.fullmatch(following) if line.strip() else None
+        yield from _words(line, underlined)
+        at += 2 if underlined else 1
+
+
+def _words(line: str, underlined: re.Match[str] | None) -> Iterator[Entry]:
+    comment = _COMMENT.fullmatch(line)
+    if comment is not None:
+        if words := said_in_comment(comment[1]):
+            yield Entry(Part.WORDS, words)
+        return
+    heading = _HEADING.fullmatch(line)
+    if heading is not None:
+        yield Entry(Part.HEADING, shown(heading[2])[0], len(heading[1]))
+    elif underlined is not None:
+        yield Entry(Part.HEADING, shown(line)[0], 1 if "=" in underlined[1] else 2)
+    elif words := shown(line)[0]:
+        yield Entry(Part.WORDS, words)
+
+
+def _table(lines: Sequence[str]) -> PageTable:
+    cells: dict[tuple[int, int], Cell] = {}
+    columns = 0
+    for row, line in enumerate(lines):
+        fields = _fields(line)
+        columns = max(columns, len(fields))
+        for column, field in enumerate(fields):
+            text, struck = shown(field)
+            if text:
+                cells[row, column] = Cell(text, heading=row == 0, struck=struck)
+        if len(cells) > MOST_CELLS:
+            raise UnusableSourceError("too-large", str(len(cells)))
+    return PageTable(cells, len(lines), columns)
+
+
+def _fields(line: str) -> list[str]:
+    fields = _BAR.split(line.strip())
+    if len(fields) > 1 and not fields[0].strip():
+        fields = fields[1:]
+    if len(fields) > 1 and not fields[-1].strip():
+        fields = fields[:-1]
+    return fields
+
+
+def shown(text: str) -> tuple[str, bool]:
+    """A piece of Markdown as a person sees it, and whether a part of it is struck out."""
+    left = _STRUCK.sub("", text)
+    struck = left != text
+    text = left if left.strip() else _STRUCK.sub(r"\1", text)
+    text = _LINK.sub(r"\1", _BREAK.sub("\n", text))
+    text = _EMPHASIS.sub(lambda found: found[2] or found[3], text)
+    pieces = [
+        Piece(part, raised=mark == "sup", lowered=mark == "sub") for mark, part in _levels(text)
+    ]
+    text = _TAG.sub("", on_one_line(pieces))
+    return tidy(html.unescape(_ESCAPED.sub(r"\1", text))), struck
+
+
+def _levels(text: str) -> Iterator[tuple[str, str]]:
+    end = 0
+    for found in _LEVEL.finditer(text):
+        yield "", text[end : found.start()]
+        yield found[1].lower(), found[2]
+        end = found.end()
+    yield "", text[end:]
+
+
+READER: Final = Reader("Markdown", _claims, _open)

@@ -1,0 +1,55 @@
+"""Tables that a page writes in sentences, bullets or one cell a line, put among its real tables."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from typing import Final
+
+from charts.readers.line_cells import cell_table
+from charts.readers.line_prose import prose_table
+from charts.readers.lines import Line, LineTable
+from charts.readers.page_outline import Entry, PageTable, Part
+from charts.readers.plain_text import tidy
+from charts.sheet import Cell
+
+_LINES_AHEAD: Final = 300
+
+
+def with_word_tables(entries: Sequence[Entry]) -> list[Entry]:
+    """The outline with runs of words that are rows of a table replaced by that table.
+
+    One cell a line is looked for only on a page without any table.
+    """
+    bare = all(entry.part is not Part.TABLE for entry in entries)
+    return list(_replaced(entries, bare=bare))
+
+
+def _replaced(entries: Sequence[Entry], *, bare: bool) -> Iterator[Entry]:
+    lines = [Line(entry.text, at) for at, entry in enumerate(entries)]
+    at = 0
+    while at < len(entries):
+        end = at
+        while end < min(len(entries), at + _LINES_AHEAD) and _runs_on(entries[at], entries[end]):
+            end += 1
+        run = lines[at:end]
+        table = prose_table(run) or (cell_table(run) if bare else None)
+        if table is None:
+            yield entries[at]
+            at += 1
+            continue
+        yield Entry(Part.TABLE, hidden=entries[at].hidden, table=_page_table(table))
+        at += table.used
+
+
+def _runs_on(first: Entry, entry: Entry) -> bool:
+    return entry.part is not Part.TABLE and entry.hidden is first.hidden
+
+
+def _page_table(table: LineTable) -> PageTable:
+    cells = {
+        (number, column): Cell(text)
+        for number, row in enumerate(table.rows)
+        for column, cell in enumerate(row)
+        if (text := tidy(cell.text))
+    }
+    return PageTable(cells, len(table.rows), max(len(row) for row in table.rows))
