@@ -43,7 +43,7 @@ def blocks(chart: InHouseChart, marks: Marks, wording: Wording) -> tuple[Block, 
 
 
 def _identity(wording: Wording) -> Block:
-    heads = {"maker": 16.0, "model": 17.0, "band": 8.0, "size": 9.0, "length": 8.0}
+    heads = {"maker": 15.0, "model": 16.0, "band": 8.5, "size": 9.0, "length": 8.5}
 
     def cells(row: InHouseRow) -> Sequence[TableCell]:
         return (
@@ -63,7 +63,7 @@ def _dimension(dimension: Dimension, marks: Marks, wording: Wording) -> Block:
         years = TableColumn(head, 9.0, wording.say("combined", "years"))
         return Block((years,), lambda row: _both(row, dimension, marks, wording)[:1])
     units = ("kg", "lb") if dimension is Dimension.WEIGHT else ("cm", "in")
-    widths = _WIDTHS.get(dimension, (9.0, 12.0))
+    widths = _WIDTHS.get(dimension, (10.5, 14.0))
     columns = (TableColumn(head, widths[0], units[0]), TableColumn(head, widths[1], units[1]))
     return Block(columns, lambda row: _both(row, dimension, marks, wording))
 
@@ -107,7 +107,7 @@ def _lines(printed: Sequence[Printed | None], signs: Sequence[str], doubtful: bo
 
 
 def _model(wording: Wording) -> Block:
-    heads = {"kind": 9.0, "level": 6.0, "limits": 12.0, "adjusters": 12.0, "between": 11.0}
+    heads = {"kind": 9.0, "level": 6.0, "limits": 12.0, "adjusters": 15.0, "between": 14.0}
 
     def cells(row: InHouseRow) -> Sequence[TableCell]:
         facts = row.facts
@@ -163,7 +163,7 @@ def _between_sizes(facts: ModelFacts, wording: Wording) -> str | None:
 
 
 def _source(wording: Wording) -> Block:
-    heads = {"file": 18.0, "area": 11.0, "season-head": 9.0, "dated": 10.0}
+    heads = {"file": 22.0, "area": 12.0, "season-head": 9.0, "dated": 10.5}
 
     def cells(row: InHouseRow) -> Sequence[TableCell]:
         return (

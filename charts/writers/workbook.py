@@ -60,6 +60,7 @@ def _chart_sheet(sheet: Worksheet, table: InHouseTable) -> None:
         sheet.auto_filter.ref = (
             f"A{UNIT_ROW}:{sheet.cell(after - 1, len(table.columns)).coordinate}"
         )
+    put_across(sheet, (after, after), (1, len(table.columns)), "", looks.LAST_LINE)
     last = _foot(sheet, table, after + 1)
     sheet.freeze_panes = sheet.cell(FIRST_ROW, table.frozen + 1).coordinate
     set_page(sheet, table.margins, (HEAD_ROW, UNIT_ROW), (last, len(table.columns)))

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import re
-from math import ceil
 from typing import TYPE_CHECKING, Final
 
 from charts.writers.formula_text import looks_like_formula
@@ -16,6 +15,7 @@ _LONGEST: Final = 32_000
 """Characters of a cell; the format ends at 32,767."""
 _NOT_FOR_XML: Final = re.compile(r"[\x00-\x08\x0b\x0c\x0e-\x1f\ufffe\uffff\ud800-\udfff]")
 _POINTS_A_LINE: Final = 1.32
+_BREAKS: Final = re.compile(r"(?<=[ /-])")
 
 
 def put(sheet: Worksheet, row: int, column: int, text: str, look: Look) -> None:
@@ -45,5 +45,17 @@ def put_across(
 def height(text: str, width: float, look: Look) -> float:
     """Points that ``text`` needs in a column of ``width`` characters of 11 points."""
     room = max(width * 11 / look.size, 1)
-    lines = sum(max(1, ceil(len(line) / room)) for line in text.split("\n")) if look.wrap else 1
+    lines = sum(_lines(line, room) for line in text.split("\n")) if look.wrap else 1
     return lines * look.size * _POINTS_A_LINE
+
+
+def _lines(text: str, room: float) -> int:
+    """Lines of ``room`` characters, broken where spreadsheets break: after spaces, / and -."""
+    lines, used = 1, 0.0
+    for word in _BREAKS.split(text):
+        length = len(word)
+        if used and used + len(word.rstrip()) > room:
+            lines, used = lines + 1, 0.0
+        lines += int((length - 1) // room) if length > room else 0
+        used += length % room if length > room else length
+    return lines

@@ -43,6 +43,7 @@ KEY: Final = Look(size=10, grey=True, wrap=False)
 HEAD: Final = Look(bold=True, fill=_HEAD_FILL, centred=True, line_above=True)
 FOOTNOTE: Final = Look(size=10)
 CAUTION: Final = Look(size=11, bold=True)
+LAST_LINE: Final = Look(line_above=True)
 LISTED: Final = Look(size=10, line_above=True)
 
 _ROLES: Final = {
@@ -96,6 +97,7 @@ def _parts(look: Look) -> tuple[Font, PatternFill | None, Alignment, Border]:
         PatternFill("solid", start_color=look.fill) if look.fill else None,
         Alignment(
             horizontal="center" if look.centred else "left",
+            indent=int(look.line_left and not look.centred),
             vertical="center",
             wrap_text=look.wrap,
         ),
