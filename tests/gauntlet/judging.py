@@ -29,6 +29,9 @@ STRUCTURAL: Final = frozenset(
 )
 """Questions at a heading or a table that speak for the unread values below or beside it."""
 
+WHOLE: Final = frozenset(["no-table", "text-order", "separator-lost", "columns-shifted"])
+"""Questions that speak for a whole file or table when they stand at no cell."""
+
 
 class Outcome(StrEnum):
     """How one expected value came out."""
@@ -340,7 +343,8 @@ def _same_place(one: str, other: str) -> bool:
 def covers(finding: Json, value_place: str | None) -> bool:
     """Whether a question or an error speaks for a value that was not read."""
     place, code = str(finding["place"]), finding["code"]
-    whole = code in STRUCTURAL or finding["level"] == "error"
+    error = finding["level"] == "error"
+    whole = code in WHOLE or error
     if value_place is None:
         return whole
     (sheet, cells), (value_sheet, value_cells) = _split(place), _split(value_place)
@@ -350,7 +354,7 @@ def covers(finding: Json, value_place: str | None) -> bool:
     if outer is None or inner is None:
         return whole
     inside = _within(outer[0], inner[0], outer[2]) and _within(outer[1], inner[1], outer[3])
-    if inside or code not in STRUCTURAL:
+    if inside or not (code in STRUCTURAL or error):
         return inside
     above = outer[3] < inner[1] and _within(outer[0], inner[0], outer[2])
     beside = outer[2] < inner[0] and _within(outer[1], inner[1], outer[3])
