@@ -192,6 +192,32 @@ def _far_corner() -> Workbook:
     return book
 
 
+@_named("w10_fractions_format")
+def _fractions_format() -> Workbook:
+    book = _book()
+    rows: Rows = [
+        ["Size", "Chest", "Waist", "Back length"],
+        ["S", 34.5, 28.25, 16],
+        ["M", 36.5, 30.25, 16.5],
+        ["L", 39, 32.75, 17.25],
+    ]
+    sheet = _sheet(book, "Sheet", rows)
+    _format(sheet, "B2:B4", '# ?/?"""')
+    _format(sheet, "C2:C4", '0.00"""')
+    _format(sheet, "D2:D4", '# ?/?" in"')
+    return book
+
+
+@_named("cw08_basis_on_sheets")
+def _basis_on_sheets() -> Workbook:
+    book = _book()
+    heading = ["Size", "Chest (cm)", "Waist (cm)"]
+    body = [["S", "84-90", "68-74"], ["M", "90-96", "74-80"], ["L", "96-104", "80-88"]]
+    _sheet(book, "Body", [heading, *body])
+    _sheet(book, "Finished vest", [heading, ["S", 98, 84], ["M", 104, 90], ["L", 112, 98]])
+    return book
+
+
 def main(folder: Path) -> None:
     """Write every workbook into ``folder``."""
     folder.mkdir(parents=True, exist_ok=True)
