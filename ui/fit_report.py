@@ -12,7 +12,7 @@ from harmonizer.dimension_fit import DimensionFit
 from harmonizer.explain import sentence
 from harmonizer.fit_row import FitRow
 from harmonizer.fit_sheet import FitSheet
-from harmonizer.rider import Measure, Rider
+from harmonizer.rider import Measure, Reading, Rider
 from harmonizer.states import GirthState, LengthState
 from ui.fitting_page.cells import margins_at
 from ui.fitting_page.remarks import remarks_on
@@ -21,21 +21,31 @@ from ui.fitting_page.rows import BAND_OF, TAPES, Band
 from ui.terminal_text import aligned, wrapped
 from ui.words import Words
 
-_WHOLE: Final = frozenset({Band.TRY, Band.JUST_OUTSIDE})
-"""Bands whose rows give the reason for every dimension; the others only for the worst."""
+_SERVES: Final = frozenset({Band.TRY, Band.JUST_OUTSIDE})
+"""Bands whose rows give the reason for every dimension."""
+
+_FEET: Final = ("'", "\N{PRIME}", '"', "\N{DOUBLE PRIME}")
 
 
 def fit_report(sheet: FitSheet, words: Words, width: int) -> list[str]:
-    """The lines of the report."""
+    """The lines of the report.
+
+    Below the bands that serve, a model that has no row in them says once why; its other sizes
+    have their line only. What is not offered says so in its line.
+    """
     speak = RowWords(words)
     lines = [*_rider(sheet.rider, words, width), ""]
+    explained: set[tuple[str | None, str]] = set()
     for band, group in groupby(sheet.rows, key=lambda row: BAND_OF[row.verdict.value]):
         rows = list(group)
         lines.append(words(f"group-{band.value.replace('_', '-')}", count=len(rows)))
         heads = aligned([_row(sheet, row, speak) for row in rows], indent=2)
         for row, head in zip(rows, heads, strict=True):
             lines.append(head)
-            lines += _reasons(row, words, width, whole=band in _WHOLE)
+            model = (row.offer.supplier, row.offer.model)
+            if band in _SERVES or (model not in explained and band is not Band.NOT_OFFERED):
+                lines += _reasons(row, words, width, whole=band in _SERVES)
+            explained.add(model)
         lines.append("")
     if not sheet.rows:
         lines += [words.wording.say("faces", "nothing-to-compare"), ""]
@@ -47,23 +57,30 @@ def fit_report(sheet: FitSheet, words: Words, width: int) -> list[str]:
 
 def _rider(rider: Rider, words: Words, width: int) -> Iterator[str]:
     yield rider.name
-    readings = [
-        words.wording.say(
-            "faces",
-            "reading",
-            dimension=_measure(reading.measure, words),
-            text=_with_unit(reading.text, reading.unit),
-            value=_canonical(reading.measure, float(reading.value), reading.unit, words),
-        )
-        for reading in rider.all_readings
-    ]
+    readings = [_reading(reading, words) for reading in rider.all_readings]
     yield from wrapped(words("separator").join(readings), 2, width)
 
 
-def _measure(measure: Measure, words: Words) -> str:
+def _reading(reading: Reading, words: Words) -> str:
+    """One reading as it was given, and in cm or kg where that was another unit."""
+    measure = reading.measure
     if measure.dimension is not None:
-        return words(f"dimension-{measure.dimension.value}")
-    return words.wording.say("faces", f"measure-{measure.value}")
+        name = words(f"dimension-{measure.dimension.value}")
+    else:
+        name = words.wording.say("faces", f"measure-{measure.value}")
+    value = words.margin(float(reading.value))
+    text = _with_unit(reading.text or value, reading.unit)
+    if reading.unit is None or reading.unit in METRIC or reading.unit is Unit.YEARS:
+        return words.wording.say("faces", "reading", dimension=name, text=text)
+    code = "reading-kg" if measure is Measure.WEIGHT else "reading-cm"
+    return words.wording.say("faces", code, dimension=name, text=text, value=value)
+
+
+def _with_unit(text: str, unit: Unit | None) -> str:
+    """``text`` with its unit, where the text itself carries none."""
+    if unit is None or unit is Unit.YEARS or text.endswith(_FEET):
+        return text
+    return text if any(letter.isalpha() for letter in text) else f"{text} {unit.value}"
 
 
 def _row(sheet: FitSheet, row: FitRow, speak: RowWords) -> Sequence[str]:
@@ -71,6 +88,7 @@ def _row(sheet: FitSheet, row: FitRow, speak: RowWords) -> Sequence[str]:
     size = offer.size
     if offer.length:
         size = words("size-and-length", size=size, length=offer.length)
+    remarks = [words(code, **values) for code, values in remarks_on(row, words)]
     return (
         offer.supplier or words("cell-not-given"),
         offer.model,
@@ -78,7 +96,7 @@ def _row(sheet: FitSheet, row: FitRow, speak: RowWords) -> Sequence[str]:
         size,
         *_verdict(row, speak),
         _tightest(sheet, row, speak),
-        speak.note(remarks_on(row, words)),
+        words("separator").join(remarks),
     )
 
 
@@ -122,15 +140,3 @@ def _badness(fit: DimensionFit) -> float:
         LengthState if isinstance(fit.state, LengthState) else GirthState
     )
     return family.index(fit.state) / len(family)
-
-
-def _with_unit(text: str, unit: Unit | None) -> str:
-    return text if unit is None or unit.value in text else f"{text} {unit.value}"
-
-
-def _canonical(measure: Measure, value: float, unit: Unit | None, words: Words) -> str:
-    """The value in cm or kg where it was given in another unit, else nothing."""
-    if unit is None or unit in METRIC:
-        return ""
-    code = "in-kg" if measure is Measure.WEIGHT else "in-cm"
-    return words.wording.say("faces", code, value=words.margin(value))

@@ -48,20 +48,31 @@ def _weight(finding: Finding) -> tuple[int, int, str]:
 
 
 def _findings(alike: Iterable[Finding], wording: Wording, width: int) -> Iterator[str]:
-    """Findings of one code, each with its readings, and once what can be done about them."""
-    code = ""
-    for finding in alike:
-        code = finding.code
-        level = wording.say("faces", f"level-{finding.level.value}")
-        said = wording.say("faces", "finding", level=level, text=sentence_of(finding, wording))
-        yield from wrapped(said, 2, width)
-        for candidate in finding.candidates:
-            why = reason_of(candidate, wording)
-            reading = "candidate-why" if why else "candidate"
-            said = wording.say("faces", reading, text=candidate.text, why=why)
-            yield from wrapped(said, 6, width)
-    if wording.has("faces", f"do-{code}"):
-        yield from wrapped(wording.say("faces", f"do-{code}"), 4, width)
+    """Findings of one code, each with its readings, and once what can be done about them.
+
+    Notes only tell: the first in full, of the others the places.
+    """
+    first, *others = alike
+    yield from _finding(first, wording, width)
+    if first.level is Level.NOTE and others:
+        places = ", ".join(finding.place for finding in others)
+        yield from wrapped(wording.say("faces", "also-at", places=places), 6, width)
+    else:
+        for finding in others:
+            yield from _finding(finding, wording, width)
+    if wording.has("faces", f"do-{first.code}"):
+        yield from wrapped(wording.say("faces", f"do-{first.code}"), 4, width)
+
+
+def _finding(finding: Finding, wording: Wording, width: int) -> Iterator[str]:
+    level = wording.say("faces", f"level-{finding.level.value}")
+    said = wording.say("faces", "finding", level=level, text=sentence_of(finding, wording))
+    yield from wrapped(said, 2, width)
+    for candidate in finding.candidates:
+        why = reason_of(candidate, wording)
+        reading = "candidate-why" if why else "candidate"
+        said = wording.say("faces", reading, text=candidate.text, why=why)
+        yield from wrapped(said, 6, width)
 
 
 def _summary(readings: Sequence[FileReading], wording: Wording) -> str:

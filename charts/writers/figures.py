@@ -6,7 +6,7 @@ whoever prints it. Nothing here is ever compared.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from decimal import Decimal
 from fractions import Fraction
 from typing import Final
@@ -32,14 +32,21 @@ class Printed:
 
 
 @dataclass(frozen=True, slots=True)
-class _Ends:
-    """Figures in one unit with the step they were printed to (None: converted)."""
+class _Shown:
+    """One figure in the unit it is shown in, with its printed step (None: it is converted)."""
 
+    value: Decimal
     unit: Unit
-    low: Decimal | None
-    high: Decimal | None
-    value: Decimal | None
     step: Decimal | None
+
+
+@dataclass(frozen=True, slots=True)
+class _Ends:
+    """The figures of one value in one unit; None where an end is open."""
+
+    low: _Shown | None
+    high: _Shown | None
+    value: _Shown | None
 
 
 def metric(value: Range, wording: Wording) -> Printed:
@@ -96,38 +103,44 @@ def _same_system(one: Unit, other_unit: Unit) -> bool:
 
 
 def _own_ends(value: Range, unit: Unit, published: bool) -> _Ends:
-    def shown(figure: Decimal | None) -> Decimal | None:
-        return None if figure is None else converted(figure, value.unit, unit)
+    def shown(figure: Decimal | None, step: Decimal | None) -> _Shown | None:
+        return _shown(figure, step if published else None, value.unit, unit)
 
-    step = value.low_step if value.low_step is not None else value.high_step
     return _Ends(
-        unit,
-        shown(value.low),
-        shown(value.high),
-        shown(value.value),
-        shown(step) if published else None,
+        shown(value.low, value.low_step or value.high_step),
+        shown(value.high, value.high_step or value.low_step),
+        shown(value.value, value.low_step),
     )
 
 
 def _also_ends(also: PrintedBothWays, unit: Unit) -> _Ends:
-    def shown(figure: Decimal | None) -> Decimal | None:
-        return None if figure is None else converted(figure, also.unit, unit)
+    def shown(figure: Decimal | None, step: Decimal | None) -> _Shown | None:
+        return _shown(figure, step or Decimal(1), also.unit, unit)
 
-    step = also.low_step if also.low_step is not None else also.high_step
     return _Ends(
-        unit, shown(also.low), shown(also.high), shown(also.value), shown(step or Decimal(1))
+        shown(also.low, also.low_step or also.high_step),
+        shown(also.high, also.high_step or also.low_step),
+        shown(also.value, also.low_step),
     )
+
+
+def _shown(figure: Decimal | None, step: Decimal | None, given: Unit, unit: Unit) -> _Shown | None:
+    if figure is None:
+        return None
+    printed_step = None if step is None else converted(step, given, unit)
+    return _Shown(converted(figure, given, unit), unit, printed_step)
 
 
 def _text(value: Range, ends: _Ends, wording: Wording) -> str:
     figures = {
-        name: _figure(figure, ends, wording)
-        for name, figure in (("low", ends.low), ("high", ends.high), ("value", ends.value))
-        if figure is not None
+        name: _figure(shown, wording)
+        for name, shown in (("low", ends.low), ("high", ends.high), ("value", ends.value))
+        if shown is not None
     }
     text = wording.say("combined", _pattern(value, ends), **figures)
     if value.tolerance is not None and ends.value is not None:
-        tolerance = _figure(converted(value.tolerance, value.unit, ends.unit), ends, wording)
+        shown = converted(value.tolerance, value.unit, ends.value.unit)
+        tolerance = _figure(replace(ends.value, value=shown), wording)
         text = wording.say("combined", "with-tolerance", value=text, tolerance=tolerance)
     return wording.say("combined", "circa", value=text) if value.circa else text
 
@@ -145,14 +158,14 @@ def _pattern(value: Range, ends: _Ends) -> str:
     return "range" if value.low_included else "range-over"
 
 
-def _figure(figure: Decimal, ends: _Ends, wording: Wording) -> str:
-    if ends.step is None:
-        if ends.unit is Unit.IN:
-            return wording.inches(converted(figure, Unit.IN, Unit.CM))
-        return wording.number(figure, _SHOWN_STEP[ends.unit])
-    if ends.unit is Unit.IN and ends.step in _BINARY_STEPS:
-        return _with_fraction(figure)
-    return wording.number(figure, "0.001")
+def _figure(shown: _Shown, wording: Wording) -> str:
+    if shown.step is None:
+        if shown.unit is Unit.IN:
+            return wording.inches(converted(shown.value, Unit.IN, Unit.CM))
+        return wording.number(shown.value, _SHOWN_STEP[shown.unit])
+    if shown.unit is Unit.IN and shown.step in _BINARY_STEPS:
+        return _with_fraction(shown.value)
+    return wording.number(shown.value, "0.001")
 
 
 def _with_fraction(figure: Decimal) -> str:

@@ -62,6 +62,12 @@ def test_eighths_of_an_inch_stay_eighths() -> None:
     assert shown == Printed("34 3/8–36", True)
 
 
+def test_each_end_keeps_its_own_step() -> None:
+    ends = {"low_step": Decimal("2.54"), "high_step": Decimal("1.27")}
+    shown = other(value(Unit.IN, low="26", high="29.5", **ends), ENGLISH)
+    assert shown == Printed("26–29 1/2", True)
+
+
 def test_tenths_of_an_inch_stay_tenths() -> None:
     shown = other(value(Unit.IN, "0.1", low="33.5", high="34.7"), ENGLISH)
     assert shown == Printed("33.5–34.7", True)
