@@ -14,7 +14,7 @@ from ui.theme import Ink, Scheme, Theme
 
 FAMILY: Final = "Inter"
 _FACES: Final = ("Inter-Regular.otf", "Inter-Medium.otf", "Inter-SemiBold.otf")
-_BASE_POINTS: Final = 9.5
+BASE_POINTS: Final = 9.5
 _ROLES: Final = {
     QPalette.ColorRole.Window: Ink.WINDOW,
     QPalette.ColorRole.WindowText: Ink.TEXT,
@@ -30,6 +30,7 @@ _ROLES: Final = {
     QPalette.ColorRole.Highlight: Ink.ACCENT,
     QPalette.ColorRole.HighlightedText: Ink.ON_ACCENT,
     QPalette.ColorRole.Link: Ink.FOCUS,
+    QPalette.ColorRole.LinkVisited: Ink.NEAR,
     QPalette.ColorRole.Mid: Ink.EDGE,
     QPalette.ColorRole.Dark: Ink.EDGE,
     QPalette.ColorRole.Midlight: Ink.RULE,
@@ -70,7 +71,7 @@ def load_fonts() -> None:
         QFontDatabase.addApplicationFontFromData(QByteArray(data))
 
 
-def fonts(points: float = _BASE_POINTS) -> Type:
+def fonts(points: float = BASE_POINTS) -> Type:
     """The fonts at a base size of ``points``."""
     return Type(
         plain=_font(points, QFont.Weight.Normal),

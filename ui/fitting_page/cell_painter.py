@@ -11,8 +11,8 @@ from PySide6.QtGui import QFont, QFontMetricsF, QPainter, QPen, QPolygonF
 from ui.drawing.marks import paint_mark
 from ui.drawing.scale import Scale
 from ui.drawing.tape import picture
+from ui.dress import Dress
 from ui.fitting_page.columns import PAD_LEFT, Column, tape_scale
-from ui.fitting_page.dress import Dress
 from ui.fitting_page.rows import BandRow, ModelRow, TapeCell, TapeHead, VerdictWord
 from ui.theme import Ink
 
@@ -77,7 +77,8 @@ class CellPainter:
         self._write(spot.painter, upper, row.model, self._strong)
         if row.wearer:
             after = self.dress.strong_width.horizontalAdvance(row.model) + 6 * unit
-            self._write(spot.painter, upper.adjusted(after, 0, 0, 0), row.wearer, self._quiet)
+            if after + self.dress.small_width.horizontalAdvance(row.wearer) <= upper.width():
+                self._write(spot.painter, upper.adjusted(after, 0, 0, 0), row.wearer, self._quiet)
         self._write(spot.painter, lower, row.edition, self._quiet)
 
     def size(self, spot: Spot, row: ModelRow) -> None:
@@ -114,8 +115,10 @@ class CellPainter:
             tape.paint(spot.painter, spot.box.top(), scale, drawn, cell.ink)
         elif scale is not None:
             tape.paint_line(spot.painter, scale.centre, spot.box.top(), spot.box.height())
-        if cell is not None:
+        if cell is not None and cell.spans:
             self._number(spot, cell, scale, both)
+        elif cell is not None:
+            self._absence(spot, cell, scale)
 
     def band(self, spot: Spot, row: BandRow, tapes: list[tuple[TapeHead, float, float]]) -> None:
         """A band's heading, with the rider's line passing through it."""
@@ -174,6 +177,16 @@ class CellPainter:
         plate = line.adjusted(-3 * unit, 0, 2 * unit, 0)
         spot.painter.fillRect(plate, self.dress.colours[spot.ground])
         self._write(spot.painter, line, text, hand)
+
+    def _absence(self, spot: Spot, cell: TapeCell, scale: Scale | None) -> None:
+        """Why there is no picture, right of the rider's line, on two lines where need be."""
+        unit, box = self.dress.unit, spot.box
+        left = scale.centre + 7 * unit if scale else box.left() + PAD_LEFT * unit
+        words = QRectF(left, box.top(), box.right() - left - 3 * unit, box.height() - 1)
+        spot.painter.setFont(self.dress.type_.small)
+        spot.painter.setPen(self.dress.colours[Ink.QUIET])
+        flags = int(Qt.AlignmentFlag.AlignVCenter) | int(Qt.TextFlag.TextWordWrap)
+        spot.painter.drawText(words, flags, cell.number)
 
     def _hand_of(self, cell: TapeCell) -> Hand:
         if cell.strong:

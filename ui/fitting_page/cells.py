@@ -110,11 +110,17 @@ def _nothing_compared(sheet: FitSheet, words: RowWords, dimension: Dimension, at
     published = sheet.table.ranges[lane][at]
     if absent is Absent.NOT_LISTED:
         text = words.words("cell-not-given")
+    elif absent is Absent.PRESENT and _is_read(sheet, dimension):
+        text = words.words("cell-other-definition")
     elif absent is Absent.PRESENT and published is not None:
         text = words.words("cell-for", published=published.published)
     else:
         text = words.words(f"cell-{absent.name.lower().replace('_', '-')}")
     return TapeCell(number=text, brief=text, ink=Ink.UNKNOWN)
+
+
+def _is_read(sheet: FitSheet, dimension: Dimension) -> bool:
+    return any(one.measure.dimension is dimension for one in sheet.body.settled)
 
 
 def _finite(value: float) -> float | None:

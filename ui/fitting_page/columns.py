@@ -31,13 +31,13 @@ TAPE_COLUMNS: Final[Mapping[Column, Dimension]] = dict(
 
 # All measures in pixels at a line of 16: narrow where room is short, wide where there is plenty.
 _NAMES: Final[Mapping[Column, tuple[float, float]]] = {
-    Column.MODEL: (128.0, 216.0),
+    Column.MODEL: (128.0, 236.0),
     Column.SIZE: (52.0, 80.0),
-    Column.VERDICT: (130.0, 150.0),
+    Column.VERDICT: (128.0, 146.0),
 }
-_NOTE: Final = 104.0
+_NOTE: Final = 98.0
 _TAPE_LEAST: Final = 124.0
-_TAPE_COMFORT: Final = 158.0
+_TAPE_COMFORT: Final = 147.0
 _TAPE_MOST: Final = 300.0
 PAD_LEFT: Final = 10.0
 PAD_RIGHT: Final = 12.0

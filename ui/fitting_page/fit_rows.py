@@ -8,6 +8,7 @@ from typing import Final
 import numpy as np
 
 from charts.schema import Dimension
+from harmonizer.explain import sentence
 from harmonizer.fit_row import FitRow
 from harmonizer.fit_sheet import FitSheet
 from harmonizer.offers import Offer
@@ -152,6 +153,14 @@ class FittingSheet:
             note=self._row_words.note(remarks_on(self.fit.row_of(at), self._words)),
         )
 
+    def members(self, row: ModelRow) -> tuple[int, ...]:
+        """Every offer of the model of ``row``, in the order of its chart."""
+        return self._groups.members[self._groups.group_of[row.at]]
+
+    def size_of(self, at: int) -> str:
+        """The size, and the length where there are several, of one offer."""
+        return self._size(self.fit.table.offers[at])
+
     def both_sides(self, row: ModelRow, dimension: Dimension) -> str:
         """What is left at either end of the best size, for the cell that has the focus."""
         margins = margins_at(self.fit, dimension, row.at)
@@ -170,7 +179,7 @@ class FittingSheet:
                 length=row.length.text,
             )
         reason = self.fit.row_of(row.at).dimensions[dimension].reason
-        return reason.say(self._words.wording, "reasons")
+        return sentence(reason, self._words.wording)
 
     def _verdict_words(self, at: int) -> tuple[VerdictWord, VerdictWord]:
         girth = list(GirthState)[self.fit.girths[at]].value
@@ -179,12 +188,11 @@ class FittingSheet:
         return self._row_words.girths(girth, chest_checked), self._row_words.length(length)
 
     def _edition(self, offer: Offer) -> str:
-        return self._listed(offer.supplier, offer.season)
+        kind = self._words(f"kind-{offer.kind}") if offer.kind else None
+        return self._listed(offer.supplier, kind, offer.season)
 
     def _wearer(self, offer: Offer) -> str:
-        band = self._words(f"band-{offer.band}") if offer.band else None
-        kind = self._words(f"kind-{offer.kind}") if offer.kind else None
-        return self._listed(band, kind)
+        return self._words(f"band-{offer.band}") if offer.band else ""
 
     def _listed(self, *parts: str | None) -> str:
         return self._words("separator").join(part for part in parts if part)

@@ -7,8 +7,8 @@ from PySide6.QtGui import QPainter, QPen
 from PySide6.QtWidgets import QHeaderView, QWidget
 
 from ui.drawing.head_painter import HeadPainter
+from ui.dress import Dress
 from ui.fitting_page.columns import PAD_LEFT, PAD_RIGHT, TAPE_COLUMNS, Column, tape_scale
-from ui.fitting_page.dress import Dress
 from ui.fitting_page.rows import TapeHead
 from ui.fitting_page.table_model import FittingModel
 from ui.theme import Ink

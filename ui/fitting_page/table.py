@@ -6,10 +6,10 @@ from PySide6.QtCore import QModelIndex, QPoint, QSignalBlocker, Qt, Signal
 from PySide6.QtGui import QKeyEvent, QMouseEvent, QResizeEvent
 from PySide6.QtWidgets import QAbstractItemView, QFrame, QHeaderView, QTableView, QWidget
 
+from ui.dress import Dress
 from ui.fitting_page.cell_painter import BAND_HEIGHT, CellPainter
 from ui.fitting_page.columns import TAPE_COLUMNS, Column, plan
 from ui.fitting_page.delegate import FittingDelegate
-from ui.fitting_page.dress import Dress
 from ui.fitting_page.head import TapeHeadView
 from ui.fitting_page.rows import BandRow, ModelRow, Sheet, TapeHead
 from ui.fitting_page.table_model import FittingModel

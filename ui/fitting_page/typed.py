@@ -121,13 +121,24 @@ def _without_unit(
 ) -> Typed:
     possible = _possible(measure, figure, child)
     if not possible:
-        usual = (Unit.KG, Unit.LB) if measure.family is Family.MASS else (Unit.CM, Unit.IN)
+        usual = _usual(measure)
         return Typed(Standing.ASK, text, figure=figure, choices=usual, code="typed-impossible")
     settled = _settled(possible, spoken)
     if settled is None:
-        choices = tuple(possible)
+        choices = tuple(dict.fromkeys((*possible, *_usual(measure))))
         return Typed(Standing.ASK, text, figure=figure, choices=choices, code="typed-unit")
     return Typed(Standing.PLAIN, text, canonical(figure, settled), settled, figure)
+
+
+def _usual(measure: Measure) -> tuple[Unit, Unit]:
+    return (Unit.KG, Unit.LB) if measure.family is Family.MASS else (Unit.CM, Unit.IN)
+
+
+def tidy(text: str, unit: Unit | None) -> str:
+    """``text`` with its unit behind it, unless it says one itself."""
+    if unit is None or any(mark.isalpha() or mark in "'\"" for mark in text):
+        return text
+    return f"{text} {unit.value}"
 
 
 def _possible(measure: Measure, figure: Decimal, child: bool) -> list[Unit]:

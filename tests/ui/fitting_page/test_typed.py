@@ -43,7 +43,7 @@ def test_stones_and_pounds_are_one_weight() -> None:
 def test_a_chest_of_36_is_asked_about_and_never_taken_as_centimetres() -> None:
     typed = interpret("36", Measure.CHEST)
     assert typed.standing is Standing.ASK
-    assert typed.choices == (Unit.IN,)
+    assert typed.choices == (Unit.IN, Unit.CM)
     assert typed.value is None
 
 

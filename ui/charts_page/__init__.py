@@ -1,0 +1,1 @@
+"""The charts page: every file that came in, what was read of it, and what is open."""

@@ -1,0 +1,1 @@
+"""The program's own small controls: they take their colours from the palette and fonts alone."""

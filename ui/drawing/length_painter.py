@@ -1,0 +1,76 @@
+"""Paints the plain length check, for the screen and for print."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import QLineF, QPointF, QRectF, Qt
+from PySide6.QtGui import QColor, QPainter, QPainterPath, QPen
+
+from ui.drawing.length_check import (
+    BODY,
+    EDGE_Y,
+    HAND_X,
+    HEAD,
+    NECK_BONE,
+    SADDLE,
+    SEAT_Y,
+    VEST,
+    Curve,
+    hand,
+    palm,
+)
+from ui.drawing.tape_painter import Inks, mixed
+from ui.theme import Ink
+
+
+def paint_length_check(painter: QPainter, box: QRectF, colours: Inks) -> None:
+    """The drawing in the largest square that fits ``box``."""
+    side = min(box.width(), box.height())
+    painter.save()
+    painter.setRenderHint(QPainter.RenderHint.Antialiasing, True)
+    painter.translate(box.left() + (box.width() - side) / 2, box.top() + (box.height() - side) / 2)
+    painter.scale(side / 100.0, side / 100.0)
+    ground, text = colours[Ink.GROUND], colours[Ink.TEXT]
+    _fill(painter, SADDLE, mixed(text, ground, 0.62), None)
+    _fill(painter, BODY, mixed(text, ground, 0.10), mixed(text, ground, 0.55))
+    painter.drawEllipse(QPointF(*HEAD[0]), HEAD[1], HEAD[1])
+    _fill(painter, VEST, mixed(colours[Ink.GOOD], ground, 0.55), colours[Ink.GOOD])
+    _hand(painter, colours)
+    _levels(painter, colours)
+    painter.setPen(Qt.PenStyle.NoPen)
+    painter.setBrush(text)
+    painter.drawEllipse(QPointF(*NECK_BONE), 1.9, 1.9)
+    painter.restore()
+
+
+def _path(curve: Curve) -> QPainterPath:
+    path = QPainterPath(QPointF(*curve.start))
+    for first, second, end in curve.pieces:
+        path.cubicTo(QPointF(*first), QPointF(*second), QPointF(*end))
+    if curve.closed:
+        path.closeSubpath()
+    return path
+
+
+def _fill(painter: QPainter, curve: Curve, fill: QColor, line: QColor | None) -> None:
+    painter.setPen(Qt.PenStyle.NoPen if line is None else QPen(line, 1.2))
+    painter.setBrush(fill)
+    painter.drawPath(_path(curve))
+
+
+def _hand(painter: QPainter, colours: Inks) -> None:
+    painter.setPen(QPen(colours[Ink.NEAR], 1.1))
+    painter.setBrush(mixed(colours[Ink.NEAR], colours[Ink.GROUND], 0.22))
+    flat = palm()
+    painter.drawRoundedRect(QRectF(flat.left, flat.top, flat.width, flat.height), 4.0, 4.0)
+    for finger in hand():
+        bar = QRectF(finger.left, finger.top, finger.width, finger.height)
+        painter.drawRoundedRect(bar, finger.height / 2, finger.height / 2)
+
+
+def _levels(painter: QPainter, colours: Inks) -> None:
+    """Dotted levels at the vest's edge and at the seat."""
+    pen = QPen(colours[Ink.TEXT], 0.9)
+    pen.setDashPattern([2.0, 2.0])
+    painter.setPen(pen)
+    for y in (EDGE_Y, SEAT_Y):
+        painter.drawLine(QLineF(54.0, y, HAND_X[1] + 13.0, y))

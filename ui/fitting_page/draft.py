@@ -1,0 +1,127 @@
+"""The rider as far as the call has come: what a file gave, and what was typed over it. No Qt."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass, field, replace
+from decimal import Decimal
+from types import MappingProxyType
+from typing import Final
+
+from charts.quantities import METRIC, Family, Unit
+from charts.schema import Definition
+from harmonizer.rider import BodyFigure, Measure, Reading, Rider, TakenBy
+from harmonizer.settings import DEFAULTS
+from ui.fitting_page.typed import Standing, Typed, tidy
+
+ASKED: Final = (
+    Measure.CHEST,
+    Measure.WAIST,
+    Measure.HIP,
+    Measure.BACK_LENGTH,
+    Measure.HEIGHT,
+    Measure.WEIGHT,
+    Measure.C7_ABOVE_SEAT,
+)
+"""The readings in the order in which a fitter asks for them."""
+
+NOBODY: Final = Rider("", figure=BodyFigure.WOMAN)
+
+
+@dataclass(frozen=True, slots=True)
+class Draft:
+    """One call. ``given`` is the rider as a file had it; ``typed`` goes before it, by measure.
+
+    An empty field takes back what the file had. ``c7_felt``: the helper felt for the neck bone as
+    told, which is what makes a helper's back length worth more.
+    """
+
+    given: Rider = NOBODY
+    typed: Mapping[Measure, Typed] = field(default_factory=dict)
+    c7_felt: bool = False
+
+    def typing(self, measure: Measure, typed: Typed) -> Draft:
+        """The draft with ``measure`` as it was typed now."""
+        return replace(self, typed=MappingProxyType({**self.typed, measure: typed}))
+
+    def with_given(self, **changes: object) -> Draft:
+        """The draft with another name, figure, taker or layers."""
+        return replace(self, given=replace(self.given, **changes))  # type: ignore[arg-type]  # dataclasses.replace checks the names when it runs
+
+    @property
+    def is_child(self) -> bool:
+        """Whether a child's figures are to be expected."""
+        return self.given.figure is BodyFigure.CHILD
+
+    @property
+    def spoken(self) -> Unit | None:
+        """A unit of the system in which this rider's lengths have been given so far."""
+        for measure in ASKED:
+            unit = self._unit_of(measure)
+            if unit is not None and measure.family is Family.LENGTH:
+                return unit
+        return None
+
+    @property
+    def has_readings(self) -> bool:
+        """Whether there is anything to compare."""
+        return any(reading.measure.dimension for reading in self.rider().readings)
+
+    def reading(self, measure: Measure) -> Reading | None:
+        """The first reading of ``measure``, as typed or as given."""
+        return next(iter(self.rider().of(measure)), None)
+
+    def rider(self) -> Rider:
+        """The rider as the engine takes one."""
+        kept = [one for one in self.given.readings if one.measure not in self.typed]
+        made = [
+            _reading(measure, typed, self._felt(measure))
+            for measure, typed in self.typed.items()
+            if typed.standing is Standing.PLAIN
+        ]
+        return replace(self.given, readings=(*kept, *made))
+
+    def _felt(self, measure: Measure) -> bool:
+        helper = self.given.taken_by is TakenBy.HELPER
+        return self.c7_felt and helper and measure is Measure.BACK_LENGTH
+
+    def _unit_of(self, measure: Measure) -> Unit | None:
+        typed = self.typed.get(measure)
+        if typed is not None:
+            return typed.unit if typed.standing is Standing.PLAIN else None
+        return next((reading.unit for reading in self.given.of(measure)), None)
+
+
+def _reading(measure: Measure, typed: Typed, felt: bool) -> Reading:
+    return Reading(
+        measure=measure,
+        value=typed.value if typed.value is not None else Decimal(0),
+        text=typed.text,
+        unit=typed.unit,
+        definition=_asked_definition(measure),
+        c7_felt=felt,
+    )
+
+
+def _asked_definition(measure: Measure) -> Definition:
+    """How the line under the field told the client to measure: as the shop's settings have it."""
+    dimension = measure.dimension
+    return DEFAULTS.default_definition(dimension) if dimension else Definition.UNKNOWN
+
+
+def text_of(reading: Reading) -> str:
+    """What stands in the field for a reading that a file gave."""
+    text = reading.text.strip()
+    if not text:
+        return (
+            f"{reading.value.normalize():f} {'kg' if reading.measure is Measure.WEIGHT else 'cm'}"
+        )
+    return tidy(text, reading.unit)
+
+
+def other_system(reading: Reading) -> Unit:
+    """The unit in which a reading is shown besides: inches for cm, kilograms for pounds."""
+    metric = reading.unit is None or reading.unit in METRIC
+    if reading.measure.family is Family.MASS:
+        return Unit.LB if metric else Unit.KG
+    return Unit.IN if metric else Unit.CM

@@ -1,0 +1,227 @@
+"""The fitting page: readings left, models on the rider's tapes right, reasons below."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from typing import Final
+
+from PySide6.QtCore import Signal
+from PySide6.QtWidgets import QHBoxLayout, QStackedWidget, QVBoxLayout, QWidget
+
+from charts.model_facts import VestKind
+from harmonizer.fit_sheet import FitSheet
+from harmonizer.range_table import RangeTable
+from harmonizer.rider import Needs, Rider
+from ui.controls.empty_state import EmptyState
+from ui.dress import Dress
+from ui.fitting_page.calls import Calls
+from ui.fitting_page.chosen import reasons_for
+from ui.fitting_page.draft import Draft
+from ui.fitting_page.fit_rows import FOLDED_AT_FIRST, FittingSheet
+from ui.fitting_page.folded_readings import FoldedReadings
+from ui.fitting_page.model_groups import ModelGroups
+from ui.fitting_page.readings_panel import ReadingsPanel
+from ui.fitting_page.reasons_panel import ReasonsPanel
+from ui.fitting_page.rows import Band, ModelRow
+from ui.fitting_page.table import FittingTable
+from ui.words import Words
+
+Compare = Callable[[Rider], FitSheet]
+_NEAREST: Final = (Band.TRY, Band.JUST_OUTSIDE)
+
+
+class FittingPage(QWidget):
+    """One rider on the line, compared with every model of the shop.
+
+    Attributes:
+        calls: the open riders.
+        table: the models on the rider's tapes.
+        readings: what is typed.
+
+    Signals:
+        riders_changed(): the strip of open riders shows something else now.
+        wanted_place(str, str): show this place of this file.
+        wanted(str): do the action of this key.
+    """
+
+    riders_changed = Signal()
+    wanted_place = Signal(str, str)
+    wanted = Signal(str)
+
+    def __init__(self, words: Words, dress: Dress, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.calls = Calls()
+        self._words = words
+        self._dress = dress
+        self._compare: Compare | None = None
+        self._groups: ModelGroups | None = None
+        self._sizes = 0
+        self._folded = FOLDED_AT_FIRST
+        self._sheet: FittingSheet | None = None
+        self.readings = ReadingsPanel(words, dress.type_, self)
+        self.strip = FoldedReadings(dress, words, self)
+        self.table = FittingTable(words, dress, self)
+        self.reasons = ReasonsPanel(dress, words, self)
+        self.empty = EmptyState(dress.type_.large, self)
+        self._build()
+        self._connect()
+        self.refresh()
+
+    def _build(self) -> None:
+        self.strip.hide()
+        self.empty.offer(
+            [
+                ("open-files", self._words("empty-open")),
+                ("open-folder", self._words("empty-folder")),
+                ("demo", self._words("empty-demo")),
+            ]
+        )
+        self.stack = QStackedWidget(self)
+        whole = QWidget(self.stack)
+        column = QVBoxLayout(whole)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.setSpacing(0)
+        column.addWidget(self.table, 1)
+        column.addWidget(self.reasons)
+        self.stack.addWidget(self.empty)
+        self.stack.addWidget(whole)
+        row = QHBoxLayout(self)
+        row.setContentsMargins(0, 0, 0, 0)
+        row.setSpacing(0)
+        row.addWidget(self.readings)
+        row.addWidget(self.strip)
+        row.addWidget(self.stack, 1)
+
+    def _connect(self) -> None:
+        self.readings.typing.connect(self._typing)
+        self.readings.changed.connect(self.refresh)
+        self.table.chosen.connect(self._chosen)
+        self.table.band_pressed.connect(self._band_pressed)
+        self.reasons.wanted_place.connect(self.wanted_place)
+        self.strip.pressed.connect(self.unfold_readings)
+        self.empty.pressed.connect(self.wanted)
+
+    # The shop
+
+    def show_shop(self, table: RangeTable, compare: Compare) -> None:
+        """Compare with another set of charts from now on."""
+        self._groups = ModelGroups.of(table) if table.offers else None
+        self._sizes = len(table.offers)
+        self._compare = compare
+        self.refresh()
+
+    @property
+    def sheet(self) -> FittingSheet | None:
+        """What is shown, None while nothing is compared."""
+        return self._sheet
+
+    def refresh(self) -> None:
+        """Compare the rider on the line and show what came out."""
+        draft = self.readings.draft
+        self.calls.keep(draft)
+        self.strip.show_draft(draft)
+        self._sheet = self._compared(draft)
+        if self._sheet is None:
+            self._show_empty()
+        else:
+            self.table.set_dimmed(False)
+            self.table.show_sheet(self._sheet)
+            self.stack.setCurrentIndex(1)
+        self.riders_changed.emit()
+
+    def _compared(self, draft: Draft) -> FittingSheet | None:
+        if self._compare is None or self._groups is None or not draft.has_readings:
+            return None
+        fit = self._compare(draft.rider())
+        sheet = FittingSheet(fit, self._groups, self._words, self._folded)
+        if Band.NO in self._folded and not any(sheet.counts[band] for band in _NEAREST):
+            # Nothing to try: then the nearest of those that do not fit are what is wanted.
+            sheet = FittingSheet(fit, self._groups, self._words, self._folded - {Band.NO})
+        return sheet
+
+    def _show_empty(self) -> None:
+        loaded = self._groups is not None
+        self.empty.say(
+            self._words("empty-ready" if loaded else "empty-title"),
+            self._words("empty-ready-body", count=len(self._groups.keys), sizes=self._sizes)
+            if self._groups is not None
+            else self._words("empty-body"),
+        )
+        self.table.show_sheet(None)
+        self.empty.show_offers(not loaded)
+        self.stack.setCurrentIndex(0)
+
+    # What a person does
+
+    def _typing(self) -> None:
+        self.table.set_dimmed(True)
+
+    def _chosen(self, row: ModelRow | None) -> None:
+        if row is None or self._sheet is None:
+            self.reasons.show_reasons(None)
+            return
+        self.reasons.show_reasons(reasons_for(self._sheet, row, self._words))
+
+    def _band_pressed(self, value: str) -> None:
+        self._folded = (self._sheet.folded if self._sheet else self._folded) ^ {Band(value)}
+        if self._sheet is not None and self._groups is not None:
+            fit = self._sheet.fit
+            self._sheet = FittingSheet(fit, self._groups, self._words, self._folded)
+            self.table.show_sheet(self._sheet)
+
+    def fold_readings(self, folded: bool) -> None:
+        """Fold the readings to a strip, or show them whole."""
+        self.readings.setVisible(not folded)
+        self.strip.setVisible(folded)
+
+    def unfold_readings(self) -> None:
+        """Show the readings whole."""
+        self.wanted.emit("fold-readings")
+
+    def show_draft(self, draft: Draft) -> None:
+        """Put another rider on the line."""
+        self._folded = FOLDED_AT_FIRST
+        self.readings.show_draft(draft)
+        self.refresh()
+
+    def new_rider(self) -> None:
+        """A nameless rider on the line; the present one is parked."""
+        self.readings.count_all()
+        self.show_draft(self.calls.new())
+        self.readings.start()
+
+    def next_rider(self) -> None:
+        """The next open rider on the line."""
+        self.go_rider(self.calls.at + 1)
+
+    def go_rider(self, place: int) -> None:
+        """The rider at ``place`` of the strip on the line."""
+        self.readings.count_all()
+        self.show_draft(self.calls.go(place))
+
+    def close_rider(self) -> None:
+        """Take the rider on the line away."""
+        self.show_draft(self.calls.close())
+
+    def open_riders(self, riders: list[Rider]) -> None:
+        """Put riders from files beside those that are open; the first of them on the line."""
+        first: int | None = None
+        for rider in riders:
+            self.calls.add(Draft(rider))
+            first = self.calls.at if first is None else first
+        if first is not None:
+            self.show_draft(self.calls.go(first))
+
+    def ask_kind(self, kind: VestKind | None) -> None:
+        """Offer only vests of this kind."""
+        needs = self.readings.draft.given.needs
+        self._ask(Needs(kind, needs.level, needs.in_stock))
+
+    def ask_level(self, level: str) -> None:
+        """Offer only vests of this level; "" for any."""
+        needs = self.readings.draft.given.needs
+        self._ask(Needs(needs.kind, level or None, needs.in_stock))
+
+    def _ask(self, needs: Needs) -> None:
+        self.readings.draft = self.readings.draft.with_given(needs=needs)
+        self.refresh()

@@ -1,0 +1,193 @@
+"""One reading: its name, the line to type in, what to ask the client, and the unit if need be."""
+
+from __future__ import annotations
+
+from typing import Final
+
+from PySide6.QtCore import Qt, QTimer, Signal
+from PySide6.QtGui import QFont, QKeyEvent, QPalette
+from PySide6.QtWidgets import QGridLayout, QHBoxLayout, QLabel, QWidget
+
+from charts.quantities import Unit
+from harmonizer.rider import Measure
+from ui.controls.buttons import FlatButton
+from ui.controls.field import FramedLine
+from ui.controls.strokes import px
+from ui.fitting_page.typed import Standing, Typed, interpret, tidy, with_unit
+from ui.words import Words
+
+_COUNTS_AFTER_MS: Final = 600
+
+
+class ReadingField(QWidget):
+    """A value counts on Enter, on Tab, or a moment after a plausible whole value.
+
+    Signals:
+        edited(): the text changed and does not count yet.
+        committed(object): a Typed counts now: plain, or empty to take the reading back.
+        advance(): Enter was pressed and the next field is due.
+    """
+
+    edited = Signal()
+    committed = Signal(object)
+    advance = Signal()
+
+    def __init__(self, measure: Measure, words: Words, small: QFont, parent: QWidget) -> None:
+        super().__init__(parent)
+        self.measure = measure
+        self.child = False
+        self.spoken: Unit | None = None
+        self._words = words
+        self._counted = Typed(Standing.EMPTY)
+        self._typed = self._counted
+        self._moment = QTimer(self)
+        self._moment.setSingleShot(True)
+        self._moment.setInterval(_COUNTS_AFTER_MS)
+        self._moment.timeout.connect(self._moment_passed)
+        self._build(small)
+
+    def _build(self, small: QFont) -> None:
+        self.label = QLabel(self._words(f"field-{self.measure.value}"), self)
+        self.line = FramedLine(self)
+        self.line.echo.setFont(small)
+        self.label.setBuddy(self.line.edit)
+        self.line.edit.setAccessibleName(self.label.text())
+        self.line.edit.setAccessibleDescription(self._hint())
+        self.line.edit.textEdited.connect(self._text_edited)
+        self.line.left.connect(self.count_now)
+        self.hint = QLabel(self._hint(), self)
+        self.hint.setFont(small)
+        self.hint.setForegroundRole(QPalette.ColorRole.PlaceholderText)
+        self.question = QWidget(self)
+        self._answers = QHBoxLayout(self.question)
+        self._answers.setContentsMargins(0, 0, 0, 0)
+        self._answers.setSpacing(px(self, 6))
+        self.question.hide()
+        grid = QGridLayout(self)
+        grid.setContentsMargins(0, 0, 0, 0)
+        grid.setHorizontalSpacing(px(self, 8))
+        grid.setVerticalSpacing(px(self, 1))
+        grid.setColumnMinimumWidth(0, px(self, 76))
+        grid.setColumnStretch(1, 1)
+        grid.addWidget(self.label, 0, 0)
+        grid.addWidget(self.line, 0, 1)
+        grid.addWidget(self.hint, 1, 0, 1, 2)
+        grid.addWidget(self.question, 1, 0, 1, 2)
+
+    @property
+    def pending(self) -> bool:
+        """Whether something stands in the line that does not count yet."""
+        return self._typed != self._counted
+
+    def show_value(self, text: str, echo: str) -> None:
+        """Put a counted value in the line, as a file or another rider gave it."""
+        self._moment.stop()
+        self._counted = self._typed = Typed(Standing.PLAIN, text) if text else Typed(Standing.EMPTY)
+        self.line.edit.setText(text)
+        self.line.echo.setText(echo)
+        self._calm()
+
+    def show_echo(self, echo: str) -> None:
+        """Say at the line's end how the value was understood."""
+        self.line.echo.setText(echo)
+
+    def count_now(self) -> None:
+        """Let what stands in the line count, or ask about it."""
+        self._moment.stop()
+        if self.pending and self._typed.standing not in (Standing.PLAIN, Standing.EMPTY):
+            self._ask()
+            return
+        if self.pending:
+            self._count(self._typed)
+        if self._typed.standing is Standing.PLAIN:
+            self.line.edit.setText(tidy(self._typed.text, self._typed.unit))
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        """Enter counts and moves on; Escape takes back what does not count yet."""
+        if event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter):
+            self.count_now()
+            if not self.pending:
+                self.advance.emit()
+            elif self.question.isVisible():
+                self._first_answer().setFocus(Qt.FocusReason.TabFocusReason)
+            return
+        if event.key() == Qt.Key.Key_Escape and self.pending:
+            self.line.edit.setText(self._counted.text)
+            self._typed = self._counted
+            self._calm()
+            self.committed.emit(self._counted)
+            return
+        super().keyPressEvent(event)
+
+    def _text_edited(self, text: str) -> None:
+        self._typed = interpret(text, self.measure, child=self.child, spoken=self.spoken)
+        self.line.echo.setText("")
+        self._calm()
+        self._moment.stop()
+        if self._typed.standing is Standing.PLAIN:
+            self._moment.start()
+        if self.pending:
+            self.edited.emit()
+
+    def _moment_passed(self) -> None:
+        if self._typed.standing is Standing.PLAIN and self.pending:
+            self._count(self._typed)
+
+    def _count(self, typed: Typed) -> None:
+        self._counted = self._typed = typed
+        self._calm()
+        self.committed.emit(typed)
+
+    def _calm(self) -> None:
+        self.line.want(False)
+        self.question.hide()
+        self.hint.setText(self._hint())
+        self.hint.setForegroundRole(QPalette.ColorRole.PlaceholderText)
+        self.hint.show()
+
+    def _ask(self) -> None:
+        """Ask for the unit in place, or say what is wanted instead."""
+        self.line.want(True)
+        if self._typed.standing is Standing.REFUSED:
+            self.hint.setText(self._words(self._typed.code))
+            self.hint.setForegroundRole(QPalette.ColorRole.LinkVisited)
+            return
+        self._clear_answers()
+        question = QLabel(self._words(self._typed.code), self.question)
+        question.setFont(self.hint.font())
+        self._answers.addWidget(question)
+        for place, unit in enumerate(self._typed.choices):
+            self._answers.addWidget(self._answer(unit, place == 0))
+        self._answers.addStretch(1)
+        self.hint.hide()
+        self.question.show()
+
+    def _answer(self, unit: Unit, first: bool) -> FlatButton:
+        button = FlatButton(unit.value, self.question, urgent=first)
+        button.setFont(self.hint.font())
+        button.setAccessibleName(self._words("answer-unit", text=self._typed.text, unit=unit.value))
+        button.setProperty("unit", unit.value)
+        button.clicked.connect(self._answered)
+        return button
+
+    def _answered(self) -> None:
+        sender = self.sender()
+        unit = Unit(str(sender.property("unit")))
+        typed = with_unit(self._typed, unit)
+        self.line.edit.setText(typed.text)
+        self._count(typed)
+        self.advance.emit()
+
+    def _first_answer(self) -> QWidget:
+        return self.question.findChildren(FlatButton)[0]
+
+    def _clear_answers(self) -> None:
+        while (item := self._answers.takeAt(0)) is not None:
+            widget = item.widget()
+            if widget is not None:
+                widget.hide()
+                widget.setParent(None)
+                widget.deleteLater()
+
+    def _hint(self) -> str:
+        return self._words(f"hint-{self.measure.value}")

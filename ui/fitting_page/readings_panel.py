@@ -1,0 +1,240 @@
+"""The readings, in the order in which a fitter asks for them on the telephone."""
+
+from __future__ import annotations
+
+from decimal import Decimal
+from typing import Final
+
+from PySide6.QtCore import Qt, Signal
+from PySide6.QtGui import QPalette
+from PySide6.QtWidgets import QCheckBox, QFrame, QLabel, QScrollArea, QVBoxLayout, QWidget
+
+from charts.notation import Reading as CellState
+from charts.notation import read_cell
+from charts.quantities import Unit, converted
+from harmonizer.layers import layer_allowance
+from harmonizer.rider import BodyFigure, Measure, TakenBy
+from ui.appearance import Type
+from ui.controls.field import FramedLine
+from ui.controls.segments import Choice, Segments
+from ui.controls.strokes import px
+from ui.fitting_page.draft import ASKED, Draft, other_system, text_of
+from ui.fitting_page.reading_field import ReadingField
+from ui.fitting_page.typed import Typed
+from ui.words import Words
+
+_MOST_LAYERS_MM: Final = 40
+
+
+class ReadingsPanel(QScrollArea):
+    """Holds one draft and keeps it as it is typed.
+
+    Signals:
+        typing(): something stands in a field that does not count yet.
+        changed(): the draft is another one now.
+    """
+
+    typing = Signal()
+    changed = Signal()
+
+    def __init__(self, words: Words, type_: Type, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.draft = Draft()
+        self._words = words
+        self._type = type_
+        self.fields: dict[Measure, ReadingField] = {}
+        self._build()
+        self.show_draft(self.draft)
+
+    def _build(self) -> None:
+        self.setFrameShape(QFrame.Shape.NoFrame)
+        self.setWidgetResizable(True)
+        self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        self.setFixedWidth(px(self, 272))
+        inner = QWidget(self)
+        inner.setBackgroundRole(QPalette.ColorRole.Button)
+        inner.setAutoFillBackground(True)
+        column = QVBoxLayout(inner)
+        column.setContentsMargins(px(self, 14), px(self, 12), px(self, 14), px(self, 10))
+        column.setSpacing(px(self, 5))
+        self._build_who(column)
+        for measure in ASKED:
+            column.addWidget(self._build_field(measure))
+            if measure is Measure.BACK_LENGTH:
+                column.addWidget(self._felt)
+        self._build_how(column)
+        column.addStretch(1)
+        self.setWidget(inner)
+
+    def _build_who(self, column: QVBoxLayout) -> None:
+        self.name = FramedLine(self)
+        self.name.edit.setFont(self._type.strong)
+        self.name.edit.setPlaceholderText(self._words("field-name"))
+        self.name.edit.setAccessibleName(self._words("field-name"))
+        self.name.edit.textEdited.connect(self._name_edited)
+        self.figure = Segments(
+            [Choice(one.value, self._words(f"figure-{one.value}")) for one in BodyFigure]
+        )
+        self.figure.picked.connect(self._figure_picked)
+        self._felt = QCheckBox(self._words("c7-felt"), self)
+        self._felt.setFont(self._type.small)
+        self._felt.toggled.connect(self._felt_toggled)
+        column.addWidget(self.name)
+        column.addWidget(self.figure)
+        column.addSpacing(px(self, 4))
+
+    def _build_field(self, measure: Measure) -> ReadingField:
+        field = ReadingField(measure, self._words, self._type.small, self)
+        field.committed.connect(self._field_committed)
+        field.edited.connect(self.typing)
+        field.advance.connect(self._advance)
+        self.fields[measure] = field
+        return field
+
+    def _build_how(self, column: QVBoxLayout) -> None:
+        self.taken_by = Segments(
+            [
+                Choice(
+                    one.value, self._words(f"taken-{one.value}"), self._words(f"taker-{one.value}")
+                )
+                for one in TakenBy
+            ],
+            per_row=2,
+        )
+        self.taken_by.picked.connect(self._taker_picked)
+        column.addSpacing(px(self, 3))
+        column.addWidget(self._caption("caption-taken-by"))
+        column.addWidget(self.taken_by)
+        column.addSpacing(px(self, 3))
+        column.addWidget(self._caption("caption-winter"))
+        self.winter = FramedLine(self)
+        self.winter.echo.setFont(self._type.small)
+        self.winter.edit.setAccessibleName(self._words("caption-winter"))
+        self.winter.edit.setPlaceholderText(self._words("winter-none"))
+        self.winter.edit.editingFinished.connect(self._winter_edited)
+        column.addWidget(self.winter)
+
+    def _caption(self, code: str) -> QLabel:
+        label = QLabel(self._words(code), self)
+        label.setFont(self._type.small)
+        label.setForegroundRole(QPalette.ColorRole.PlaceholderText)
+        return label
+
+    def start(self) -> None:
+        """Put the cursor where a call begins."""
+        self.fields[Measure.CHEST].line.edit.setFocus(Qt.FocusReason.OtherFocusReason)
+
+    def show_draft(self, draft: Draft) -> None:
+        """Show another rider's readings; tells nobody."""
+        self.draft = draft
+        given = draft.given
+        self.name.edit.setText(given.name)
+        self.figure.press((given.figure or BodyFigure.WOMAN).value)
+        self.taken_by.press(given.taken_by.value)
+        self.winter.edit.setText(f"{given.winter_mm.normalize():f}" if given.winter_mm else "")
+        self._felt.setChecked(draft.c7_felt)
+        for measure, field in self.fields.items():
+            reading = draft.reading(measure)
+            field.show_value(text_of(reading) if reading else "", self._echo(measure))
+        self._tell_fields()
+
+    def count_all(self) -> None:
+        """Let everything typed so far count."""
+        for field in self.fields.values():
+            field.count_now()
+
+    def _echo(self, measure: Measure) -> str:
+        """The reading in the other system of units."""
+        reading = self.draft.reading(measure)
+        if reading is None:
+            return ""
+        unit = other_system(reading)
+        wording = self._words.wording
+        match unit:
+            case Unit.IN:
+                figure = wording.inches(reading.value)
+            case Unit.CM:
+                figure = wording.cm(reading.value)
+            case _:
+                figure = wording.number(converted(reading.value, Unit.KG, unit), "0.5")
+        return self._words("value-and-unit", value=figure, unit=unit.value)
+
+    def _tell_fields(self) -> None:
+        spoken = self.draft.spoken
+        for field in self.fields.values():
+            field.child = self.draft.is_child
+            field.spoken = spoken
+        helper = self.draft.given.taken_by is TakenBy.HELPER
+        self._felt.setVisible(helper and self.draft.reading(Measure.BACK_LENGTH) is not None)
+        self._show_winter()
+
+    def _show_winter(self) -> None:
+        thick = self.draft.given.winter_mm
+        if not thick:
+            self.winter.echo.setText(self._words("winter-unit"))
+            return
+        adds = self._words.wording.margin(layer_allowance(float(thick)))
+        self.winter.echo.setText(self._words("winter-adds", adds=adds))
+
+    def _changed(self, draft: Draft) -> None:
+        self.draft = draft
+        self._tell_fields()
+        self.changed.emit()
+
+    def _field_committed(self, typed: Typed) -> None:
+        field = self.sender()
+        if not isinstance(field, ReadingField):
+            return
+        self._changed(self.draft.typing(field.measure, typed))
+        field.show_echo(self._echo(field.measure))
+
+    def _advance(self) -> None:
+        field = self.sender()
+        places = list(self.fields.values())
+        if field not in places:
+            return
+        following = places.index(field) + 1
+        if following < len(places):
+            places[following].line.edit.setFocus(Qt.FocusReason.TabFocusReason)
+            places[following].line.edit.selectAll()
+        else:
+            self.taken_by.setFocus(Qt.FocusReason.TabFocusReason)
+
+    def _name_edited(self, name: str) -> None:
+        self._changed(self.draft.with_given(name=name))
+
+    def _figure_picked(self, key: str) -> None:
+        self._changed(self.draft.with_given(figure=BodyFigure(key)))
+
+    def _taker_picked(self, key: str) -> None:
+        self._changed(self.draft.with_given(taken_by=TakenBy(key)))
+
+    def _felt_toggled(self, felt: bool) -> None:
+        if felt != self.draft.c7_felt:
+            given = self.draft
+            self._changed(Draft(given.given, given.typed, felt))
+
+    def _winter_edited(self) -> None:
+        thick = _millimetres(self.winter.edit.text())
+        if thick is None:
+            self.winter.want(True)
+            self.winter.echo.setText(self._words("winter-refused"))
+            return
+        self.winter.want(False)
+        if thick != self.draft.given.winter_mm:
+            self._changed(self.draft.with_given(winter_mm=thick))
+
+
+def _millimetres(text: str) -> Decimal | None:
+    """A thickness in mm from 0 to what can be worn; empty is none; None if it is no thickness."""
+    if not text.strip():
+        return Decimal(0)
+    reading = read_cell(text.strip())
+    quantity = reading.quantity
+    if reading.reading is not CellState.READ or quantity is None or quantity.value is None:
+        return None
+    unit = quantity.unit or Unit.MM
+    if unit not in (Unit.MM, Unit.CM, Unit.IN):
+        return None
+    thick = converted(quantity.value.value, unit, Unit.MM)
+    return thick if thick <= _MOST_LAYERS_MM else None

@@ -1,0 +1,220 @@
+"""The reasons for the chosen row below the table, and the plain length check beside them."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from typing import Final
+
+from PySide6.QtCore import QRectF, QSize, Qt, Signal
+from PySide6.QtGui import QFontMetricsF, QPainter, QPaintEvent, QResizeEvent
+from PySide6.QtWidgets import (
+    QFrame,
+    QHBoxLayout,
+    QLabel,
+    QScrollArea,
+    QSizePolicy,
+    QVBoxLayout,
+    QWidget,
+)
+
+from ui.controls.buttons import FlatButton
+from ui.drawing.length_painter import paint_length_check
+from ui.drawing.marks import paint_mark
+from ui.dress import Dress
+from ui.fitting_page.chosen import ChosenReasons, ReasonLine
+from ui.theme import Ink
+from ui.words import Words
+
+_HEIGHT: Final = 132.0
+_LEFT_LINES: Final = 4
+_TWO_COLUMNS: Final = 620.0
+_LEFT_SHARE: Final = 0.56
+_INDENT: Final = 17.0
+_WRAP: Final = int(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignTop) | int(
+    Qt.TextFlag.TextWordWrap
+)
+
+
+class SentenceList(QWidget):
+    """Sentences one below the other, each with the mark of its state."""
+
+    def __init__(self, dress: Dress, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.dress = dress
+        self._lines: tuple[ReasonLine, ...] = ()
+        self._boxes: list[QRectF] = []
+        self.setSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Fixed)
+
+    def show_lines(self, lines: tuple[ReasonLine, ...]) -> None:
+        """Show other sentences."""
+        self._lines = lines
+        self.setAccessibleDescription("\n".join(line.text for line in lines))
+        self._lay()
+
+    def sizeHint(self) -> QSize:
+        """As high as the sentences are."""
+        high = self._boxes[-1].bottom() if self._boxes else 0.0
+        return QSize(self.dress.type_.px(240), int(high) + 1)
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Break the sentences anew."""
+        super().resizeEvent(event)
+        self._lay()
+
+    def _lay(self) -> None:
+        """One column, or two where there is room: the four tapes left, the rest right."""
+        unit = self.dress.unit
+        gap = 24 * unit
+        lines = self._lines
+        two = len(lines) > _LEFT_LINES and self.width() > _TWO_COLUMNS * unit
+        split = max(_LEFT_LINES, -(-len(lines) // 2)) if two else len(lines)
+        left = (self.width() - gap) * _LEFT_SHARE if two else float(self.width())
+        self._boxes = self._column(lines[:split], 0.0, left)
+        if two:
+            right = self.width() - left - gap
+            self._boxes += self._column(lines[split:], left + gap, right)
+        high = max((box.bottom() for box in self._boxes), default=1.0)
+        self.setFixedHeight(max(1, int(high) + 1))
+        self.update()
+
+    def _column(self, lines: Sequence[ReasonLine], left: float, wide: float) -> list[QRectF]:
+        """The boxes of sentences one below the other, broken to ``wide`` pixels."""
+        unit = self.dress.unit
+        measure = QFontMetricsF(self.dress.type_.plain)
+        room = max(wide - _INDENT * unit, 40.0)
+        boxes: list[QRectF] = []
+        top = 0.0
+        for line in lines:
+            wanted = measure.boundingRect(QRectF(0, 0, room, 10000), _WRAP, line.text)
+            boxes.append(QRectF(left + _INDENT * unit, top, room, wanted.height() + 1))
+            top += wanted.height() + 2.5 * unit
+        return boxes
+
+    def paintEvent(self, event: QPaintEvent) -> None:
+        """Marks and sentences."""
+        del event
+        painter = QPainter(self)
+        colours, unit = self.dress.colours, self.dress.unit
+        painter.setFont(self.dress.type_.plain)
+        side = 9.5 * unit
+        for line, box in zip(self._lines, self._boxes, strict=True):
+            middle = box.top() + self.dress.type_.line / 2
+            sign = QRectF(box.left() - (_INDENT - 1) * unit, middle - side / 2, side, side)
+            ink = colours[line.look.ink]
+            painter.save()
+            paint_mark(painter, sign, line.look.mark, ink, colours[Ink.GROUND])
+            painter.restore()
+            painter.setPen(colours[Ink.TEXT])
+            painter.drawText(box, _WRAP, line.text)
+        painter.end()
+
+
+class LengthCheckView(QWidget):
+    """The drawing with its two lines of words."""
+
+    def __init__(self, dress: Dress, words: Words, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.dress = dress
+        self._words = words
+        self.setAccessibleName(words("length-check-title"))
+        self.setAccessibleDescription(words("length-check-line"))
+        self.setSizePolicy(QSizePolicy.Policy.Fixed, QSizePolicy.Policy.Expanding)
+
+    def sizeHint(self) -> QSize:
+        """Room for the drawing and the words at its side."""
+        return QSize(self.dress.type_.px(252), self.dress.type_.px(_HEIGHT - 20))
+
+    def paintEvent(self, event: QPaintEvent) -> None:
+        """Drawing left, words right."""
+        del event
+        painter = QPainter(self)
+        type_, colours = self.dress.type_, self.dress.colours
+        side = float(min(self.height(), type_.px(118)))
+        paint_length_check(painter, QRectF(0, 0, side, self.height()), colours)
+        words = QRectF(side + type_.px(10), 0, self.width() - side - type_.px(10), self.height())
+        rows = (
+            ("length-check-title", type_.small_strong, Ink.TEXT),
+            ("length-check-line", type_.small, Ink.TEXT),
+            ("length-check-scale", type_.small, Ink.QUIET),
+        )
+        top = type_.px(8)
+        for code, font, ink in rows:
+            painter.setFont(font)
+            painter.setPen(colours[ink])
+            box = words.adjusted(0, top, 0, 0)
+            drawn = painter.drawText(box, _WRAP, self._words(code))
+            del drawn
+            top += int(QFontMetricsF(font).boundingRect(box, _WRAP, self._words(code)).height())
+            top += type_.px(4)
+        painter.end()
+
+
+class ReasonsPanel(QFrame):
+    """Heading, sentences and source of the chosen row.
+
+    Signals:
+        wanted_place(str, str): show this place of this file.
+    """
+
+    wanted_place = Signal(str, str)
+
+    def __init__(self, dress: Dress, words: Words, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.dress = dress
+        self._words = words
+        self._shown: ChosenReasons | None = None
+        self.setFixedHeight(dress.type_.px(_HEIGHT))
+        self.heading = QLabel(self)
+        self.heading.setFont(dress.type_.title)
+        self.source = FlatButton("", self, plain=True)
+        self.source.setFont(dress.type_.small)
+        self.source.clicked.connect(self.ask_place)
+        self.sentences = SentenceList(dress, self)
+        self.check = LengthCheckView(dress, words, self)
+        self._build()
+        self.show_reasons(None)
+
+    def _build(self) -> None:
+        px = self.dress.type_.px
+        scroll = QScrollArea(self)
+        scroll.setFrameShape(QFrame.Shape.NoFrame)
+        scroll.setWidgetResizable(True)
+        scroll.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        scroll.setWidget(self.sentences)
+        scroll.setFocusPolicy(Qt.FocusPolicy.NoFocus)
+        top = QHBoxLayout()
+        top.setSpacing(px(10))
+        top.addWidget(self.heading)
+        top.addStretch(1)
+        top.addWidget(self.source)
+        left = QVBoxLayout()
+        left.setSpacing(px(4))
+        left.addLayout(top)
+        left.addWidget(scroll, 1)
+        row = QHBoxLayout(self)
+        row.setContentsMargins(px(10), px(7), px(12), px(4))
+        row.setSpacing(px(16))
+        row.addLayout(left, 1)
+        row.addWidget(self.check)
+
+    def paintEvent(self, event: QPaintEvent) -> None:
+        """A hairline that parts the reasons from the table."""
+        super().paintEvent(event)
+        painter = QPainter(self)
+        painter.fillRect(0, 0, self.width(), 1, self.dress.colours[Ink.EDGE])
+        painter.end()
+
+    def show_reasons(self, reasons: ChosenReasons | None) -> None:
+        """Speak of another row, or of none."""
+        self._shown = reasons
+        self.heading.setText(reasons.heading if reasons else self._words("reasons-none"))
+        self.source.setVisible(reasons is not None)
+        if reasons is not None:
+            self.source.setText(reasons.source)
+            self.source.updateGeometry()
+        self.sentences.show_lines(reasons.lines if reasons else ())
+
+    def ask_place(self) -> None:
+        """Ask for the place in the supplier's file."""
+        if self._shown is not None:
+            self.wanted_place.emit(self._shown.file, self._shown.place)

@@ -1,0 +1,168 @@
+"""The frame: menus, the strip over the pages, the pages themselves, and the cautions below."""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+from PySide6.QtCore import QMimeData, Signal
+from PySide6.QtGui import QCloseEvent, QDragEnterEvent, QDropEvent, QPalette
+from PySide6.QtWidgets import QLabel, QLayout, QMainWindow, QStackedWidget, QVBoxLayout, QWidget
+
+from charts.findings import Level
+from charts.model_facts import VestKind
+from harmonizer.workspace import Workspace
+from ui.actions import Actions
+from ui.charts_page.page import ChartsPage
+from ui.controls.notices import NoticeStrip, ProgressStrip
+from ui.dress import Dress
+from ui.fitting_page.page import FittingPage
+from ui.operations import Operations
+from ui.top_strip import ANY, TopStrip
+from ui.words import Words
+
+PAGES = ("fitting", "charts")
+
+
+class MainWindow(QMainWindow):
+    """Composes the pages over one workspace; what is done to it stands in ``ui.commands``.
+
+    Attributes:
+        workspace: the charts and riders.
+        operations: long work beside the screen.
+
+    Signals:
+        dropped(object): a list of the paths that were dragged onto the window.
+    """
+
+    dropped = Signal(object)
+
+    def __init__(self, workspace: Workspace, words: Words, dress: Dress) -> None:
+        super().__init__()
+        self.workspace = workspace
+        self.words = words
+        self.dress = dress
+        self.operations = Operations(self)
+        self.actions_ = Actions(self, words)
+        self.top = TopStrip(words, dress.type_, self)
+        self.progress = ProgressStrip(words("stop"), self)
+        self.notice = NoticeStrip(words("close"), self)
+        self.fitting = FittingPage(words, dress, self)
+        self.charts = ChartsPage(words, dress, self)
+        self.cautions = QLabel(words("cautions-line"), self)
+        self._build()
+        self._connect()
+        workspace.on_change.append(self._workspace_changed)
+        self._workspace_changed(frozenset({"charts"}))
+
+    def _build(self) -> None:
+        px = self.dress.type_.px
+        self.setWindowTitle(self.words("window-title"))
+        self.setAcceptDrops(True)
+        # The pages shrink by their own rules; what they would like to be never moves the frame.
+        frame = self.layout()
+        if frame is not None:
+            frame.setSizeConstraint(QLayout.SizeConstraint.SetNoConstraint)
+        self.stack = QStackedWidget(self)
+        self.stack.addWidget(self.fitting)
+        self.stack.addWidget(self.charts)
+        self.cautions.setFont(self.dress.type_.small)
+        self.cautions.setForegroundRole(QPalette.ColorRole.PlaceholderText)
+        self.cautions.setContentsMargins(px(14), px(4), px(14), px(5))
+        self.cautions.setWordWrap(True)
+        whole = QWidget(self)
+        column = QVBoxLayout(whole)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.setSpacing(0)
+        for widget in (self.top, self.progress, self.notice):
+            column.addWidget(widget)
+        column.addWidget(self.stack, 1)
+        column.addWidget(self.cautions)
+        self.setCentralWidget(whole)
+
+    def _connect(self) -> None:
+        self.top.page_picked.connect(self.show_page)
+        self.top.riders.picked.connect(self.fitting.go_rider)
+        self.top.riders.wanted_new.connect(self.fitting.new_rider)
+        self.top.kind_picked.connect(self._kind_picked)
+        self.top.level_picked.connect(self.fitting.ask_level)
+        self.fitting.riders_changed.connect(self._show_riders)
+        self.fitting.wanted_place.connect(self.show_place)
+        self.progress.cancelled.connect(self.operations.cancel)
+        self.operations.started.connect(self._job_started)
+        self.operations.progressed.connect(self.progress.show_progress)
+        self.operations.finished.connect(self.progress.hide)
+
+    # What the workspace holds now
+
+    def _workspace_changed(self, parts: frozenset[str]) -> None:
+        workspace = self.workspace
+        if parts & {"charts", "settings"}:
+            readings = workspace.charts()
+            self.charts.show_files(readings)
+            self.fitting.show_shop(workspace.table, workspace.fit)
+        self.actions_["undo"].setEnabled(workspace.can_undo)
+        self.actions_["redo"].setEnabled(workspace.can_redo)
+        self.actions_["export-combined"].setEnabled(bool(workspace.offers))
+        self._show_page_names()
+        self._show_riders()
+
+    @property
+    def page(self) -> str:
+        """The page in front."""
+        return PAGES[self.stack.currentIndex()]
+
+    def show_page(self, page: str) -> None:
+        """Bring a page to the front."""
+        self.stack.setCurrentIndex(PAGES.index(page))
+        self.actions_[f"page-{page}"].setChecked(True)
+        self._show_page_names()
+
+    def show_place(self, file: str, place: str) -> None:
+        """Show one cell of a supplier's file."""
+        self.show_page("charts")
+        self.charts.show_place(file, place)
+
+    def _show_page_names(self) -> None:
+        findings = [one for file in self.workspace.charts() for one in file.findings]
+        self.top.show_page(self.page, sum(one.level is not Level.NOTE for one in findings))
+
+    def _show_riders(self) -> None:
+        calls = self.fitting.calls
+        names = [draft.given.name for draft in calls.drafts]
+        self.top.riders.show_riders(names, calls.at)
+        needs = calls.current.given.needs
+        levels = sorted({fact.level for fact in self.workspace.facts if fact.level})
+        self.top.show_needs(needs.kind.value if needs.kind else ANY, needs.level or "", levels)
+
+    def _kind_picked(self, key: str) -> None:
+        self.fitting.ask_kind(None if key == ANY else VestKind(key))
+
+    # Long work
+
+    def _job_started(self, says: str) -> None:
+        self.notice.hide()
+        self.progress.show_progress(says, 0.0)
+
+    # Files by dragging
+
+    def dragEnterEvent(self, event: QDragEnterEvent) -> None:
+        """Files and folders are welcome."""
+        if dropped_paths(event.mimeData()):
+            event.acceptProposedAction()
+
+    def dropEvent(self, event: QDropEvent) -> None:
+        """Open what was dropped."""
+        paths = dropped_paths(event.mimeData())
+        if paths:
+            event.acceptProposedAction()
+            self.dropped.emit(paths)
+
+    def closeEvent(self, event: QCloseEvent) -> None:
+        """Stop long work before the window goes."""
+        self.operations.close()
+        event.accept()
+
+
+def dropped_paths(data: QMimeData) -> list[Path]:
+    """The local files and folders of something dragged."""
+    return [Path(url.toLocalFile()) for url in data.urls() if url.isLocalFile()]

@@ -1,0 +1,106 @@
+"""The strip over the pages: which page, which rider, and what kind of vest is wanted."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from PySide6.QtCore import Signal
+from PySide6.QtGui import QAction, QActionGroup
+from PySide6.QtWidgets import QHBoxLayout, QMenu, QWidget
+
+from charts.model_facts import VestKind
+from ui.appearance import Type
+from ui.controls.buttons import FlatButton
+from ui.controls.segments import Choice, Segments
+from ui.fitting_page.riders_strip import RidersStrip
+from ui.words import Words
+
+ANY = "any"
+
+
+class TopStrip(QWidget):
+    """Pages left, open riders in the middle, filters right.
+
+    Signals:
+        page_picked(str): "fitting" or "charts".
+        kind_picked(str): "any", "foam" or "inflatable".
+        level_picked(str): a level, or "" for any.
+    """
+
+    page_picked = Signal(str)
+    kind_picked = Signal(str)
+    level_picked = Signal(str)
+
+    def __init__(self, words: Words, type_: Type, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._words = words
+        self._levels: tuple[str, ...] = ()
+        self.pages = Segments(
+            [Choice("fitting", words("page-fitting")), Choice("charts", words("page-charts"))]
+        )
+        self.pages.picked.connect(self.page_picked)
+        self.riders = RidersStrip(words, type_.small, self)
+        self.kinds = Segments(
+            [
+                Choice(ANY, words("kind-any")),
+                *(Choice(kind.value, words(f"kind-{kind.value}")) for kind in VestKind),
+            ]
+        )
+        self.kinds.setFont(type_.small)
+        self.kinds.picked.connect(self.kind_picked)
+        self.level = FlatButton("", self)
+        self.level.setFont(type_.small)
+        self.level.clicked.connect(self._open_levels)
+        self._level_menu = QMenu(self)
+        self._lay(type_)
+        self.pages.press("fitting")
+        self.kinds.press(ANY)
+
+    def _lay(self, type_: Type) -> None:
+        px = type_.px
+        self.pages.setFixedWidth(px(244))
+        row = QHBoxLayout(self)
+        row.setContentsMargins(px(14), px(6), px(12), px(6))
+        row.setSpacing(px(14))
+        row.addWidget(self.pages)
+        row.addWidget(self.riders, 100)
+        row.addStretch(1)
+        row.addWidget(self.kinds)
+        row.addWidget(self.level)
+
+    def show_page(self, page: str, questions: int) -> None:
+        """Press the page's button; filters belong to the fitting page only."""
+        self.pages.press(page)
+        title = self._words("page-charts-open", count=questions) if questions else ""
+        self.pages.retitle("charts", title or self._words("page-charts"))
+        fitting = page == "fitting"
+        self.riders.setVisible(fitting)
+        self.kinds.setVisible(fitting)
+        self.level.setVisible(fitting and bool(self._levels))
+
+    def show_needs(self, kind: str, level: str, levels: Sequence[str]) -> None:
+        """Show what is wanted, and the levels that there are."""
+        self.kinds.press(kind)
+        self._levels = tuple(levels)
+        self.level.setText(
+            self._words("level-asked", level=level) if level else self._words("level-any")
+        )
+        self.level.updateGeometry()
+        self.level.setVisible(bool(levels) and self.kinds.isVisibleTo(self))
+        self._level_menu.clear()
+        group = QActionGroup(self._level_menu)
+        for value in ("", *self._levels):
+            text = self._words("level-asked", level=value) if value else self._words("level-any")
+            action = QAction(text, self._level_menu)
+            action.setData(value)
+            action.setCheckable(True)
+            action.setChecked(value == level)
+            group.addAction(action)
+            self._level_menu.addAction(action)
+        group.triggered.connect(self._level_chosen)
+
+    def _open_levels(self) -> None:
+        self._level_menu.popup(self.level.mapToGlobal(self.level.rect().bottomLeft()))
+
+    def _level_chosen(self, action: QAction) -> None:
+        self.level_picked.emit(str(action.data()))
