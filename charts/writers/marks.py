@@ -7,7 +7,7 @@ from typing import Final
 from charts.schema import Basis, Definition, Range
 from charts.wording import Wording
 
-_SIGNS: Final = ("†", "‡", "§", "¶", "#")
+_SIGNS: Final = ("†", "‡", "§", "¶", "#", "◊", "∆", "¤")
 _WORTH_A_MARK: Final = (Basis.FINISHED, Basis.FLAT)
 
 

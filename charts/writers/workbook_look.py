@@ -44,7 +44,7 @@ HEAD: Final = Look(bold=True, fill=_HEAD_FILL, centred=True, line_above=True)
 FOOTNOTE: Final = Look(size=10)
 CAUTION: Final = Look(size=11, bold=True)
 LAST_LINE: Final = Look(line_above=True)
-LISTED: Final = Look(size=10, line_above=True)
+LISTED: Final = Look(size=10, line_above=True, line_left=True)
 
 _ROLES: Final = {
     Role.NAME: Look(bold=True),
