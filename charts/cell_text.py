@@ -4,7 +4,11 @@ from __future__ import annotations
 
 import html
 import re
+import unicodedata
 from typing import Final
+
+_MAX_LENGTH: Final = 2000
+_PLAIN: Final = re.compile(r"[\w.,+/\"'-]+(?: [\w.,+/\"'-]+)*", re.ASCII)
 
 _VULGAR: Final = {
     "½": "1/2",
@@ -14,44 +18,91 @@ _VULGAR: Final = {
     "⅜": "3/8",
     "⅝": "5/8",
     "⅞": "7/8",
-    "⅓": "1/3",
-    "⅔": "2/3",
 }
 _SPACES: Final = "\u00a0\u1680\u202f\u205f\u3000\t\r\f\v" + "".join(map(chr, range(0x2000, 0x200B)))
 _NOTHING: Final = "\u00ad\u200b\u200c\u200d\u2060\ufeff\u200e\u200f"
+_DASHES: Final = "\u2010\u2011\u2012\u2013\u2014\u2015\u2212\x96\x97\ufe58\ufe63\uff0d"
 _SINGLE: Final = str.maketrans(
     dict.fromkeys(_SPACES, " ")
     | dict.fromkeys(_NOTHING, "")
-    | dict.fromkeys("\u2010\u2011\u2012\u2013\u2014\u2015\u2212\x96\x97\ufe58\ufe63\uff0d", "-")
+    | dict.fromkeys(_DASHES, "-")
     | dict.fromkeys("”“″„‟\x93\x94＂", '"')
     | dict.fromkeys("’′‛‘´`\x91\x92", "'")
+    | {"\u223c": "~", "\uff5e": "~", "\u301c": "~", "\u02dc": "~"}
     | {mark: f" {plain}" for mark, plain in _VULGAR.items()}
 )
-_SUPERSCRIPT: Final = re.compile(
-    r"<sup>\s*(\d+)\s*</sup>\s*[/\u2044]\s*<sub>\s*(\d+)\s*</sub>", re.IGNORECASE
+# UTF-8 read as cp1252 where the repair of the whole text fails.
+_MISREAD: Final = {
+    "â€“": "-",
+    "â€”": "-",
+    "â€™": "'",
+    "â€˜": "'",
+    "â€œ": '"',
+    "â€\x9d": '"',
+    "â€³": '"',
+    "Â½": " 1/2",
+    "Â¼": " 1/4",
+    "Â¾": " 3/4",
+    "Â ": " ",
+    "Â\u00a0": " ",
+}
+_SUPERSCRIPTS: Final = str.maketrans("⁰¹²³⁴⁵⁶⁷⁸⁹₀₁₂₃₄₅₆₇₈₉", "01234567890123456789")
+_SET_FRACTION: Final = re.compile(
+    r"<sup>\s*(\d{1,2})\s*</sup>\s*[/\u2044]\s*<sub>\s*(\d{1,2})\s*</sub>", re.IGNORECASE
 )
-_BREAK: Final = re.compile(r"<br\s*/?>", re.IGNORECASE)
+_RAISED_FRACTION: Final = re.compile(r"([⁰¹²³⁴-⁹]{1,2})\s*[/\u2044]\s*([₀-₉]{1,2})")
+_SUP: Final = re.compile(r"(\w?)<sup>\s*([^<]{0,8}?)\s*</sup>", re.IGNORECASE)
+_BREAK: Final = re.compile(r"\s*<br\s*/?>\s*", re.IGNORECASE)
 _SLASH_FRACTION: Final = re.compile(r"(\d)\u2044(\d)")
-_FOOTNOTE: Final = re.compile(r"\s*[*†‡¹²³]+$")
-_RUN: Final = re.compile(r" {2,}")
-_MAX_LENGTH: Final = 2000
+_RUN: Final = re.compile(r" {2,}| ?\n\s*")
+_MARKS: Final = " *†‡¹²³⁴⁵⁶⁷⁸⁹"
 
 
 def clean(text: str) -> str:
-    r"""``text`` with entities, spaces, dashes, primes and vulgar fractions made plain.
+    r"""Make ``text`` plain: entities, spaces, dashes, primes, vulgar fractions, footnote marks.
 
-    Line breaks stay as ``\\n``; a footnote mark at the end and one pair of parentheses round
-    everything go. Text longer than a cell can sensibly be comes back cut to 2,000 characters.
+    Line breaks stay as ``\n``; one pair of parentheses round everything goes. A text longer than
+    a cell can sensibly be comes back cut to 2,000 characters.
     """
     text = text[:_MAX_LENGTH]
+    if _PLAIN.fullmatch(text) and "''" not in text:
+        return text
     if "&" in text:
-        text = html.unescape(text)
+        text = html.unescape(html.unescape(text))
+    if not text.isascii():
+        text = unicodedata.normalize("NFC", _reread(text))
+        text = _RAISED_FRACTION.sub(_lowered, text)
     if "<" in text:
-        text = _SUPERSCRIPT.sub(r" \1/\2", text)
-        text = _BREAK.sub("\n", text)
+        text = _BREAK.sub("\n", _SUP.sub(_footnote, _SET_FRACTION.sub(r" \1/\2", text)))
     text = _SLASH_FRACTION.sub(r"\1/\2", text).translate(_SINGLE).replace("''", '"')
-    text = _RUN.sub(" ", text).strip()
-    text = _FOOTNOTE.sub("", text)
-    if text.startswith("(") and text.endswith(")") and text.count("(") == text.count(")") == 1:
-        text = text[1:-1].strip()
-    return text
+    text = _RUN.sub(lambda run: "\n" if "\n" in run[0] else " ", text).strip().rstrip(_MARKS)
+    return _unwrapped(text)
+
+
+def _reread(text: str) -> str:
+    """UTF-8 that was read as cp1252, read again: "GrÃ¶ÃŸe" is "Größe"."""
+    if not any(sign in text for sign in ("Ã", "Â", "â€", "Å")):
+        return text
+    try:
+        return text.encode("cp1252").decode("utf-8")
+    except UnicodeError:
+        for misread, plain in _MISREAD.items():
+            text = text.replace(misread, plain)
+        return text
+
+
+def _lowered(match: re.Match[str]) -> str:
+    over, under = (part.translate(_SUPERSCRIPTS) for part in match.groups())
+    return f" {over}/{under}"
+
+
+def _footnote(match: re.Match[str]) -> str:
+    """A raised fraction stays; anything else raised is a footnote mark."""
+    before, raised = match.groups()
+    return f"{before} {raised}" if "/" in raised or raised in _VULGAR else before
+
+
+def _unwrapped(text: str) -> str:
+    inner = text[1:-1]
+    whole = text.startswith("(") and text.endswith(")") and not {"(", ")"} & set(inner)
+    return inner.strip() if whole else text

@@ -1,111 +1,183 @@
-"""What a heading says: which column it is, what is measured, in which unit, whose measure."""
+"""What a heading says: which column it is, what is measured, in which unit, whose measure.
+
+The words stand in ``resources/vocabulary``, one file a language. What a word of the trade can
+mean twice comes back as candidates; an unknown heading is offered near ones and never taken.
+"""
 
 from __future__ import annotations
 
-import re
-from dataclasses import dataclass
-from decimal import Decimal
-from enum import StrEnum
-from typing import Final
+from collections.abc import Sequence
+from functools import cache, lru_cache
+from typing import Final, TypeVar
 
 from charts.cell_text import clean
+from charts.heading_meaning import Meant, meant
+from charts.heading_parts import Hit, hits_of, parts_of
+from charts.heading_reading import HeadingReading, Role
+from charts.heading_words import entries
+from charts.plausible_ranges import plausible, usual
 from charts.quantities import Unit
 from charts.schema import Basis, Definition, Dimension
+from charts.unit_words import find_units
+from charts.vocabulary import normal
+
+__all__ = [
+    "HeadingReading",
+    "Role",
+    "find_units",
+    "plausible",
+    "read_band",
+    "read_heading",
+    "usual",
+]
+
+_T = TypeVar("_T")
+_LONGEST: Final = 200
+_NEAR_SORTED: Final = 80
+_NEAR_SET: Final = 90
+_NEAR_COUNT: Final = 3
+_NEAR_WORDS: Final = 6
+_NEAR_LETTERS: Final = 4
+_GARMENT_PARTS: Final = frozenset({"garment", "finished", "flat"})
+_SMALL_OF: Final = {Unit.FT: Unit.IN, Unit.ST: Unit.LB}
 
 
-class Role(StrEnum):
-    """What a row or column is for."""
+def read_heading(text: str, language: str | None = None) -> HeadingReading:
+    """What the heading ``text`` says of its column or row.
 
-    MEASURE = "measure"
-    LABEL = "label"
-    LENGTH_AXIS = "length_axis"
-    UNIT = "unit"
-    LOW_END = "low_end"
-    HIGH_END = "high_end"
-    TOLERANCE = "tolerance"
-    STEP = "step"
-    NOTE = "note"
-    BAND = "band"
-    IDENTITY = "identity"
-    OTHER = "other"
-    UNKNOWN = "unknown"
-
-
-@dataclass(frozen=True, slots=True)
-class HeadingReading:
-    """One heading, read.
-
-    LOW_END, HIGH_END and TOLERANCE carry the dimension they belong to when the heading names
-    one. ``candidates`` are the readings of a false friend, the likelier first; ``role`` and
-    ``dimension`` are then the first of them. ``near`` are known headings an unknown one
-    resembles. ``rest`` are the words that were not understood.
+    ``language`` ("nl") settles a word that is a false friend between languages, where the other
+    headings of a table have told which it speaks.
     """
-
-    role: Role
-    dimension: Dimension | None = None
-    definition: Definition = Definition.UNKNOWN
-    basis: Basis = Basis.UNKNOWN
-    unit: Unit | None = None
-    second_unit: Unit | None = None
-    band: str | None = None
-    candidates: tuple[tuple[Role, Dimension | None], ...] = ()
-    near: tuple[str, ...] = ()
-    language: str | None = None
-    garment_sign: bool = False
-    rest: str = ""
+    return _read(text[:_LONGEST], language)
 
 
-_MEASURES: Final = {
-    "chest": Dimension.CHEST,
-    "bust": Dimension.CHEST,
-    "brustumfang": Dimension.CHEST,
-    "waist": Dimension.WAIST,
-    "taillenumfang": Dimension.WAIST,
-    "hip": Dimension.HIP,
-    "hips": Dimension.HIP,
-    "back length": Dimension.BACK_LENGTH,
-    "height": Dimension.HEIGHT,
-    "weight": Dimension.WEIGHT,
-}
-_UNITS: Final = {
-    "cm": Unit.CM,
-    "in": Unit.IN,
-    "inches": Unit.IN,
-    "kg": Unit.KG,
-    "lb": Unit.LB,
-    "lbs": Unit.LB,
-}
-_BANDS: Final = {"women": "women", "women's": "women", "ladies": "women", "men": "men"}
+@lru_cache(maxsize=8192)
+def _read(text: str, language: str | None) -> HeadingReading:
+    parts = parts_of(text)
+    units = _units(parts.units)
+    found = meant(parts.hits, has_unit=bool(units), language=language)
+    role = Role.UNIT if units and not parts.hits else found.role
+    first = found.candidates[0][1] if found.candidates else None
+    dimension = first or _one_of({one.dimension for one in found.meanings})
+    unknown = role is Role.UNKNOWN and not found.used
+    return HeadingReading(
+        role,
+        dimension,
+        _definition(found, parts.hits, dimension),
+        _basis(found, parts.hits),
+        units[0] if units else None,
+        units[1] if len(units) > 1 else None,
+        _band_of({band for hit in parts.hits if hit.entry for band in hit.entry.bands}),
+        found.candidates if len(found.candidates) > 1 else (),
+        _near(parts.words) if unknown else (),
+        _one_of({one.language for one in found.meanings}) or None,
+        _garment_sign(found, parts.hits),
+        _rest(found, parts.hits),
+    )
 
 
-def read_heading(text: str) -> HeadingReading:
-    """What the heading ``text`` says of its column or row."""
-    words = clean(text[:200]).lower()
-    units = find_units(words)
-    unit = units[0] if units else None
-    words = re.sub(r"\(.*?\)", "", words).strip()
-    if words in {"size", "größe"}:
-        return HeadingReading(Role.LABEL, unit=unit)
-    if words in _MEASURES:
-        return HeadingReading(Role.MEASURE, _MEASURES[words], unit=unit)
-    return HeadingReading(Role.UNKNOWN, unit=unit, rest=words)
+def _one_of(values: set[_T]) -> _T | None:
+    """The only one of several, None where there is none or a choice."""
+    return next(iter(values)) if len(values) == 1 else None
 
 
-def find_units(text: str) -> tuple[Unit, ...]:
-    """The units named in a heading, caption or note, in their order; "in" only as a unit."""
-    found = [_UNITS[word] for word in re.findall(r"[a-z]+", text[:2000].lower()) if word in _UNITS]
-    return tuple(dict.fromkeys(found))
+def _units(units: tuple[Unit, ...]) -> tuple[Unit, ...]:
+    """Feet and inches side by side are one way to print a length, no two units; so are stones."""
+    found = list(units)
+    for big, small in _SMALL_OF.items():
+        if big in found and small in found:
+            found.remove(small)
+    return tuple(found)
+
+
+def _definition(found: Meant, hits: Sequence[Hit], dimension: Dimension | None) -> Definition:
+    if dimension is None:
+        return Definition.UNKNOWN
+    said = {one.definition for one in found.meanings if one.dimension is dimension}
+    if said <= {Definition.UNKNOWN}:
+        said = {hit.entry.points.get(dimension, Definition.UNKNOWN) for hit in hits if hit.entry}
+    return _one_of(said - {Definition.UNKNOWN}) or Definition.UNKNOWN
+
+
+def _parts(found: Meant, hits: Sequence[Hit]) -> set[str]:
+    """The kinds of part that stand beside the measuring words."""
+    beside = [hit.entry for hit in hits if hit.entry and hit.phrase not in found.used]
+    return {part for entry in beside for part in entry.parts}
+
+
+def _basis(found: Meant, hits: Sequence[Hit]) -> Basis:
+    """What is said beside the measuring words, else by them; several readings must share it."""
+    parts = _parts(found, hits)
+    for part, basis in (("flat", Basis.FLAT), ("finished", Basis.FINISHED), ("body", Basis.BODY)):
+        if part in parts:
+            return basis
+    said = {one.basis for one in found.meanings}
+    if len(found.candidates) == 1:
+        said -= {Basis.UNKNOWN}
+    return _one_of(said) or Basis.UNKNOWN
+
+
+def _garment_sign(found: Meant, hits: Sequence[Hit]) -> bool:
+    parts = _parts(found, hits)
+    if parts & _GARMENT_PARTS:
+        return "body" not in parts or bool(parts & {"finished", "flat"})
+    if len(found.candidates) > 1 or not found.meanings or "body" in parts:
+        return False
+    return all(one.garment or one.basis in {Basis.FLAT, Basis.FINISHED} for one in found.meanings)
+
+
+def _rest(found: Meant, hits: Sequence[Hit]) -> str:
+    """The words that are neither the measure nor a known part beside it."""
+    return " ".join(
+        hit.phrase
+        for hit in hits
+        if hit.phrase not in found.used
+        and (hit.entry is None or not (hit.entry.parts or hit.entry.bands or hit.entry.points))
+    )
+
+
+@lru_cache(maxsize=4096)
+def _near(words: str) -> tuple[str, ...]:
+    """Known headings that an unknown one resembles, as they are spelled in the vocabulary."""
+    if len(words) < _NEAR_LETTERS or len(words.split()) > _NEAR_WORDS:
+        return ()
+    from rapidfuzz import fuzz, process
+
+    known = _known_headings()
+    for scorer, cutoff in (
+        (fuzz.token_sort_ratio, _NEAR_SORTED),
+        (fuzz.token_set_ratio, _NEAR_SET),
+    ):
+        hits = process.extract(words, known, scorer=scorer, score_cutoff=cutoff, limit=_NEAR_COUNT)
+        if hits:
+            return tuple(dict.fromkeys(entries()[phrase].spelled for phrase, _, _ in hits))
+    return ()
+
+
+@cache
+def _known_headings() -> tuple[str, ...]:
+    return tuple(
+        phrase
+        for phrase, entry in entries().items()
+        if len(phrase) >= _NEAR_LETTERS
+        and any(one.role in {Role.MEASURE, Role.LABEL} for one in entry.columns)
+    )
 
 
 def read_band(text: str) -> str | None:
     """The band ``text`` names: women, men, girls, boys, kids, baby, unisex; or None."""
-    for word in clean(text[:200]).lower().split():
-        if word in _BANDS:
-            return _BANDS[word]
-    return None
+    hits = hits_of(normal(clean(text[:_LONGEST])), only_bands=True)
+    return _band_of({band for hit in hits if hit.entry for band in hit.entry.bands})
 
 
-def plausible(dimension: Dimension, unit: Unit) -> tuple[Decimal, Decimal] | None:
-    """The lowest and highest figure in ``unit`` that a body, adult or child, can have."""
-    del dimension, unit
-    return None
+def _band_of(named: set[str]) -> str | None:
+    """One band of several words: women and men are unisex, girls and boys are kids."""
+    bands = named - {"adult"}
+    if len(bands) <= 1:
+        return next(iter(bands), None)
+    if bands <= {"women", "men", "unisex"}:
+        return "unisex"
+    bands -= {"unisex"}
+    if len(bands - {"kids"}) == 1 and not bands & {"women", "men"}:
+        return (bands - {"kids"}).pop() if "baby" not in bands else "kids"
+    return "kids" if bands <= {"girls", "boys", "kids", "baby"} else None

@@ -9,7 +9,7 @@ from decimal import Decimal
 from typing import Final
 
 from charts.cell_reading import CellReading, Expected, Quantity, Reading
-from charts.grammar.dates import month_and_day
+from charts.date_texts import month_and_day
 from charts.grammar.numbers import Cell
 from charts.grammar.outcome import asked
 from charts.grammar.ranges import lost_plus_minus, quantity
