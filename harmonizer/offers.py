@@ -1,7 +1,7 @@
 """Rows to compare: one offer is one model in one size and one length.
 
 A width table and a length table of one model are multiplied out here, each value keeping its own
-cell. Names come from the chart, else from ``models.toml``, else from the sheet or the file.
+cell. Names come from ``models.toml``, else from the chart, the sheet, the file or the folder.
 """
 
 from __future__ import annotations
@@ -18,6 +18,7 @@ from charts.model_facts import ModelFacts
 from charts.schema import Chart, Dimension, FileReading, Range, Size
 
 _GIRTHS: Final = frozenset({Dimension.CHEST, Dimension.WAIST, Dimension.HIP})
+_GUESSED_FROM: Final = frozenset({"file", "folder"})
 _NO_SHEET_NAME: Final = ("sheet", "table", "page", "tabelle", "blatt", "feuil", "hoja", "line")
 
 
@@ -79,9 +80,7 @@ class _Named:
     @classmethod
     def of(cls, reading: FileReading, chart: Chart, facts: ModelFacts | None) -> _Named:
         folder = PurePosixPath(reading.file).parent.name or None
-        said = [said.text if said else None for said in (chart.supplier, chart.model, chart.season)]
-        known = (facts.supplier, facts.model, facts.season) if facts else (None, None, None)
-        supplier, model, season = (one or other for one, other in zip(said, known, strict=True))
+        supplier, model, season = _names(chart, facts)
         asked = (item.id for item in reading.findings if item.level is Level.QUESTION)
         return cls(
             reading=reading,
@@ -111,6 +110,24 @@ class _Named:
             facts=self.facts,
             open_questions=tuple(dict.fromkeys(one for one in findings if one in self.questions)),
         )
+
+
+def _names(chart: Chart, facts: ModelFacts | None) -> tuple[str | None, str | None, str | None]:
+    """Supplier, model and season. What was written of a chart goes before what was guessed of it.
+
+    A season that the chart itself prints stands: last year's ``models.toml`` may still be there.
+    """
+    supplier, model, season = (
+        said.text if said else None for said in (chart.supplier, chart.model, chart.season)
+    )
+    if facts is None:
+        return supplier, model, season
+    if model is None or not _same(model, facts.model):
+        model = facts.model
+    guessed = chart.season is not None and chart.season.source in _GUESSED_FROM
+    if season is None or guessed:
+        season = facts.season or season
+    return facts.supplier or supplier, model, season
 
 
 def facts_of(file: str, chart: Chart, facts: Sequence[ModelFacts]) -> ModelFacts | None:

@@ -74,6 +74,25 @@ def test_names_come_from_the_facts_next_and_the_file_last() -> None:
     assert row.model == "two"
 
 
+def test_what_is_written_of_a_chart_goes_before_what_its_file_and_titles_suggest() -> None:
+    suggested = rows_chart(
+        {"S": ((84, 90),)},
+        supplier=Said("alder", "folder"),
+        model=Said("Dear customers", "title"),
+        season=Said("2026", "file"),
+    )
+    facts = ModelFacts(model="Elm", supplier="Alderbrook", file="elm.csv", season="spring 2027")
+    (row,) = of(suggested, facts=(facts,))
+    assert (row.model, row.supplier, row.season) == ("Elm", "Alderbrook", "spring 2027")
+
+
+def test_a_season_that_the_chart_prints_stands_against_older_notes() -> None:
+    printed = rows_chart({"S": ((84, 90),)}, season=Said("spring 2028", "title"))
+    facts = ModelFacts(model="Elm", file="elm.csv", season="spring 2027")
+    (row,) = of(printed, facts=(facts,))
+    assert row.season == "spring 2028"
+
+
 def test_sheets_that_tell_charts_apart_name_the_models() -> None:
     women = rows_chart({"S": ((84, 90),)}, place="Women!A1:B3")
     men = rows_chart({"S": ((94, 100),)}, place="Men!A1:B3")
