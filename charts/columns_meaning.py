@@ -2,16 +2,16 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass, replace
 from decimal import Decimal
 
 from charts.columns_words import Surroundings, dimension_in, of_family
-from charts.dimensions import Role, plausible
+from charts.dimensions import HeadingReading, Role, plausible, read_heading, usual
 from charts.findings import Candidate
 from charts.layout.fields import Field, FieldKind
 from charts.layout.looks import look
-from charts.quantities import CANONICAL, FAMILY, Unit
+from charts.quantities import FAMILY, Unit
 from charts.schema import Basis, Definition, Dimension, UnitFrom
 
 _LENGTH_UNITS = (Unit.CM, Unit.IN, Unit.MM, Unit.M)
@@ -65,8 +65,17 @@ def _in_labels(around: Surroundings) -> list[Field]:
     return found
 
 
+def _in_its_language(one: Field, around: Surroundings) -> HeadingReading:
+    """A false friend between languages, read in the one language the other headings speak."""
+    spoken = {other.heading.language for other in around.table.fields} - {None}
+    if not one.heading.candidates or len(spoken) != 1:
+        return one.heading
+    settled = read_heading(one.printed_heading, spoken.pop())
+    return settled if settled.dimension and not settled.candidates else one.heading
+
+
 def _column(number: int, one: Field, around: Surroundings) -> Column:
-    reading = one.heading
+    reading = _in_its_language(one, around)
     first = one.heads[-1] if one.heads else next(cell[0] for cell in one.cells if cell)
     column = Column(
         number=number,
@@ -94,7 +103,7 @@ def _column(number: int, one: Field, around: Surroundings) -> Column:
 def _between_readings(column: Column, around: Surroundings) -> Column:
     """A false friend: the values decide when they fit one reading only, else a person does."""
     dimensions = [dim for role, dim in column.field.heading.candidates if role is Role.MEASURE]
-    fitting = [dim for dim in dimensions if dim is not None and fits(column.field, dim)]
+    fitting = [dim for dim in dimensions if dim and fits(column.field, dim, limits=usual)]
     if not fitting:
         fitting = [dim for dim in dimensions if dim is not None]
     chosen = replace(column, dimension=fitting[0]) if fitting else column
@@ -159,22 +168,30 @@ def _all_masses(one: Field) -> bool:
     return bool(units) and all(unit in {Unit.KG, Unit.LB, Unit.ST} for unit in units)
 
 
-def fits(one: Field, dimension: Dimension, unit: Unit | None = None) -> bool:
-    """Whether every figure of a column can be one of ``dimension``, in its unit or in any."""
+def fits(
+    one: Field,
+    dimension: Dimension,
+    unit: Unit | None = None,
+    *,
+    limits: Callable[[Dimension, Unit], tuple[Decimal, Decimal] | None] = plausible,
+) -> bool:
+    """Whether every figure of a column can be one of ``dimension``, in its unit or in any.
+
+    ``limits`` is what is plausible at all, or the usual values that tell false friends apart.
+    """
     figures = printed_figures(one)
     units = _MASS_UNITS if dimension is Dimension.WEIGHT else _LENGTH_UNITS
     said = unit or next(iter(of_family((one.heading.unit,), FAMILY[units[0]])), None)
     for trial in (said,) if said else units:
-        if figures and all(_fits(value, own or trial, dimension) for value, own in figures):
+        if figures and all(
+            _within(limits(dimension, own or trial), value) for value, own in figures
+        ):
             return True
     return False
 
 
-def _fits(value: Decimal, unit: Unit, dimension: Dimension) -> bool:
-    limits = plausible(dimension, unit)
-    if limits is None:
-        return FAMILY[unit] in CANONICAL
-    return limits[0] <= value <= limits[1]
+def _within(limits: tuple[Decimal, Decimal] | None, value: Decimal) -> bool:
+    return limits is None or limits[0] <= value <= limits[1]
 
 
 def printed_figures(one: Field) -> list[tuple[Decimal, Unit | None]]:

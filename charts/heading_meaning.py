@@ -17,6 +17,8 @@ _DISTANCE: Final = frozenset(
 _ENDS: Final = {"low_end": Role.LOW_END, "high_end": Role.HIGH_END}
 _KEPT_APART: Final = {"tolerance": Role.TOLERANCE, "step": Role.STEP}
 _LABEL: Final = (Role.LABEL, None)
+_OTHER: Final = (Role.MEASURE, Dimension.OTHER)
+_ELSEWHERE: Final = (Meaning(Role.MEASURE, Dimension.OTHER),)
 
 
 class Meant(NamedTuple):
@@ -41,10 +43,12 @@ def meant(hits: Sequence[Hit], *, has_unit: bool, language: str | None) -> Meant
     cores = _before_a_place(hits, cores)
     if not cores:
         return Meant(Role.UNKNOWN)
-    if _is_distance(hits, cores):
-        elsewhere = (Meaning(Role.MEASURE, Dimension.OTHER),)
-        return Meant(Role.MEASURE, elsewhere, used=frozenset(hit.phrase for hit in cores))
     found = _measured(hits, cores, has_unit=has_unit, language=language)
+    if _is_distance(hits, cores) or any(_is(hit, "thing") for hit in hits):
+        return found._replace(role=Role.MEASURE, meanings=_ELSEWHERE, candidates=(_OTHER,))
+    lone = len(found.candidates) == 1 and found.candidates[0] != _OTHER
+    if lone and found.role is Role.MEASURE and _has_unknown(hits):
+        found = found._replace(candidates=(found.candidates[0], _OTHER))
     return found._replace(role=_end_of(hits) or found.role)
 
 
@@ -74,6 +78,13 @@ def _before_a_place(hits: Sequence[Hit], cores: list[Hit]) -> list[Hit]:
         if _is(hit, "location") and hit.phrase not in _DISTANCE and not end:
             return [core for core in cores if hits.index(core) < at]
     return cores
+
+
+def _has_unknown(hits: Sequence[Hit]) -> bool:
+    """A word that may make it a measure of something else: "packed height"."""
+    return any(
+        hit.entry is None and len(hit.phrase) > 1 and not hit.phrase[0].isdigit() for hit in hits
+    )
 
 
 def _is_distance(hits: Sequence[Hit], cores: list[Hit]) -> bool:
