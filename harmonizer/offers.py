@@ -115,7 +115,8 @@ class _Named:
 def _names(chart: Chart, facts: ModelFacts | None) -> tuple[str | None, str | None, str | None]:
     """Supplier, model and season. What was written of a chart goes before what was guessed of it.
 
-    A season that the chart itself prints stands: last year's ``models.toml`` may still be there.
+    A season that the chart itself prints stands, for last year's ``models.toml`` may still be
+    there, unless the notes say the same and more ("2027", "spring 2027").
     """
     supplier, model, season = (
         said.text if said else None for said in (chart.supplier, chart.model, chart.season)
@@ -125,8 +126,8 @@ def _names(chart: Chart, facts: ModelFacts | None) -> tuple[str | None, str | No
     if model is None or not _same(model, facts.model):
         model = facts.model
     guessed = chart.season is not None and chart.season.source in _GUESSED_FROM
-    if season is None or guessed:
-        season = facts.season or season
+    if facts.season and (season is None or guessed or season in facts.season):
+        season = facts.season
     return facts.supplier or supplier, model, season
 
 

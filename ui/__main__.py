@@ -64,8 +64,13 @@ def _window(request: Request, wording: Wording) -> int:
         return _NOT_USABLE
     if request.picture is None:
         return open_window(demo=request.verb == "demo")
-    for path in draw_pages(Path(request.picture)):
-        sys.stdout.write(f"{path}\n")
+    try:
+        pages = draw_pages(Path(request.picture))
+    except OSError as fault:
+        values = {"path": request.picture, "reason": fault.strerror or str(fault)}
+        _complain(wording.say("faces", "target-failed", **values))
+        return _NOT_USABLE
+    sys.stdout.write("".join(f"{page}\n" for page in pages))
     return 0
 
 

@@ -19,17 +19,18 @@ _STYLE: Final = """
 body { font: 11pt Calibri, Carlito, "Segoe UI", sans-serif; color: #1a1a1a; margin: 1.5em }
 h1 { font-size: 18pt; margin: 0 } h2 { font-size: 14pt; margin: 1.5em 0 .5em }
 p { margin: .3em 0 } p.key, p.footnote { font-size: 10pt } p.caution { font-weight: 600 }
-table { border-collapse: collapse; width: 100%; margin: 1em 0 }
+table { border-collapse: collapse; width: 100%; margin: 1em 0; table-layout: fixed }
 thead { display: table-header-group } tr { break-inside: avoid }
 th { background: #e3e6ea; print-color-adjust: exact }
-th, td { border-top: 1px solid #b0b4ba; padding: 2px 5px; vertical-align: top }
+th, td { border-top: 1px solid #b0b4ba; padding: 2px 5px; vertical-align: middle;
+  overflow-wrap: anywhere }
+td.group { border-left: 1px solid #b0b4ba }
 td { white-space: pre-line; text-align: left; font-size: 9pt }
 tr.model > td { border-top: 2px solid #404040 }
 td.name, td.size { font-weight: 700; font-size: 11pt }
 td.repeated { color: #5a5a5a; font-size: 11pt }
-td.published { font-weight: 700; text-align: center; font-size: 11pt; white-space: pre }
-td.converted { font-style: italic; color: #5a5a5a; text-align: center; font-size: 11pt;
-  white-space: pre }
+td.published { font-weight: 700; text-align: center; font-size: 11pt }
+td.converted { font-style: italic; color: #5a5a5a; text-align: center; font-size: 11pt }
 td.missing { color: #5a5a5a; text-align: center; font-size: 8pt }
 td.open { background: #fff1c7; print-color-adjust: exact }
 """
@@ -46,9 +47,10 @@ def web_page_bytes(chart: InHouseChart, wording: Wording) -> bytes:
         f"<h1>{escape(table.title)}</h1><p>{escape(table.subtitle)}</p>",
         f'<p class="key">{escape(table.key)}</p>',
         "<table>",
+        _widths([column.width for column in table.columns]),
         *_heads(table.columns),
         "<tbody>",
-        *(_row(row) for row in table.rows),
+        *(_row(row, _group_starts(table.columns)) for row in table.rows),
         "</tbody></table>",
         *_foot(table, day_words(chart.made_on, wording)),
         *(_questions(table.questions) if table.questions is not None else ()),
@@ -70,12 +72,27 @@ def _heads(columns: Sequence[TableColumn]) -> Iterator[str]:
     yield "</tr></thead>"
 
 
-def _row(row: TableRow) -> str:
-    cells = "".join(
-        f'<td class="{cell.role.value}{" open" if cell.open else ""}">{escape(cell.text)}</td>'
-        for cell in row.cells
-    )
-    return f'<tr class="model">{cells}</tr>' if row.starts_model else f"<tr>{cells}</tr>"
+def _widths(widths: Sequence[float]) -> str:
+    share = 100 / sum(widths)
+    columns = "".join(f'<col style="width: {width * share:.2f}%">' for width in widths)
+    return f"<colgroup>{columns}</colgroup>"
+
+
+def _group_starts(columns: Sequence[TableColumn]) -> list[bool]:
+    """Whether each column begins a group of its own."""
+    before = [None, *columns[:-1]]
+    return [
+        above is None or not column.unit or above.head != column.head
+        for above, column in zip(before, columns, strict=True)
+    ]
+
+
+def _row(row: TableRow, starts: Sequence[bool]) -> str:
+    cells = []
+    for cell, starts_group in zip(row.cells, starts, strict=True):
+        marks = [cell.role.value, *["open"] * cell.open, *["group"] * starts_group]
+        cells.append(f'<td class="{" ".join(marks)}">{escape(cell.text)}</td>')
+    return f"<tr{' class=model' if row.starts_model else ''}>{''.join(cells)}</tr>"
 
 
 def _foot(table: InHouseTable, today: str) -> Iterator[str]:
@@ -86,7 +103,9 @@ def _foot(table: InHouseTable, today: str) -> Iterator[str]:
 
 
 def _questions(questions: QuestionList) -> Iterator[str]:
-    yield f"<h2>{escape(questions.title)}</h2><table><thead><tr>"
+    yield f"<h2>{escape(questions.title)}</h2><table>"
+    yield _widths(questions.widths)
+    yield "<thead><tr>"
     yield from (f"<th>{escape(head)}</th>" for head in questions.heads)
     yield "</tr></thead><tbody>"
     for row in questions.rows:

@@ -93,6 +93,13 @@ def test_a_season_that_the_chart_prints_stands_against_older_notes() -> None:
     assert row.season == "spring 2028"
 
 
+def test_notes_that_say_the_same_season_and_more_are_taken() -> None:
+    printed = rows_chart({"S": ((84, 90),)}, season=Said("2027", "title"))
+    facts = ModelFacts(model="Elm", file="elm.csv", season="spring 2027")
+    (row,) = of(printed, facts=(facts,))
+    assert row.season == "spring 2027"
+
+
 def test_sheets_that_tell_charts_apart_name_the_models() -> None:
     women = rows_chart({"S": ((84, 90),)}, place="Women!A1:B3")
     men = rows_chart({"S": ((94, 100),)}, place="Men!A1:B3")
