@@ -17,23 +17,24 @@ from charts.writers.printed_table import InHouseTable, QuestionList, TableColumn
 _STYLE: Final = """
 @page { size: A3 landscape; margin: 12mm 10mm }
 body { font: 11pt Calibri, Carlito, "Segoe UI", sans-serif; color: #1a1a1a; margin: 1.5em }
-h1 { font-size: 18pt; margin: 0 } h2 { font-size: 14pt; margin: 1.5em 0 .5em }
-p { margin: .3em 0 } p.key, p.footnote { font-size: 10pt } p.caution { font-weight: 600 }
-table { border-collapse: collapse; width: 100%; margin: 1em 0; table-layout: fixed }
+h1 { font-size: 1.6em; margin: 0 } h2 { font-size: 1.3em; margin: 1.5em 0 .5em }
+p { margin: .3em 0 } p.key, p.footnote { font-size: .9em } p.caution { font-weight: 600 }
+table { border-collapse: collapse; margin: 1em 0; table-layout: fixed }
 thead { display: table-header-group } tr { break-inside: avoid }
 th { background: #e3e6ea; print-color-adjust: exact }
-th, td { border-top: 1px solid #b0b4ba; padding: 2px 5px; vertical-align: middle;
-  overflow-wrap: anywhere }
+th, td { border-top: 1px solid #b0b4ba; padding: 2px 4px; overflow-wrap: anywhere }
+td { white-space: pre-line; text-align: left; vertical-align: middle }
 td.group { border-left: 1px solid #b0b4ba }
-td { white-space: pre-line; text-align: left; font-size: 9pt }
 tr.model > td { border-top: 2px solid #404040 }
-td.name, td.size { font-weight: 700; font-size: 11pt }
-td.repeated { color: #5a5a5a; font-size: 11pt }
-td.published { font-weight: 700; text-align: center; font-size: 11pt }
-td.converted { font-style: italic; color: #5a5a5a; text-align: center; font-size: 11pt }
-td.missing { color: #5a5a5a; text-align: center; font-size: 8pt }
+td.name, td.size { font-weight: 700 } td.repeated { color: #5a5a5a }
+td.words { font-size: .85em }
+td.published, td.converted { text-align: center; white-space: pre }
+td.published { font-weight: 700 } td.converted { font-style: italic; color: #5a5a5a }
+td.missing { color: #5a5a5a; text-align: center; font-size: .75em }
 td.open { background: #fff1c7; print-color-adjust: exact }
+@media print { body { font-size: 8.5pt; margin: 0 } }
 """
+_EMS_A_CHARACTER: Final = 0.55
 
 
 def web_page_bytes(chart: InHouseChart, wording: Wording) -> bytes:
@@ -46,8 +47,7 @@ def web_page_bytes(chart: InHouseChart, wording: Wording) -> bytes:
         f"<title>{escape(table.title)}</title><style>{_STYLE}</style></head><body>",
         f"<h1>{escape(table.title)}</h1><p>{escape(table.subtitle)}</p>",
         f'<p class="key">{escape(table.key)}</p>',
-        "<table>",
-        _widths([column.width for column in table.columns]),
+        *_table([column.width for column in table.columns]),
         *_heads(table.columns),
         "<tbody>",
         *(_row(row, _group_starts(table.columns)) for row in table.rows),
@@ -72,10 +72,12 @@ def _heads(columns: Sequence[TableColumn]) -> Iterator[str]:
     yield "</tr></thead>"
 
 
-def _widths(widths: Sequence[float]) -> str:
-    share = 100 / sum(widths)
-    columns = "".join(f'<col style="width: {width * share:.2f}%">' for width in widths)
-    return f"<colgroup>{columns}</colgroup>"
+def _table(widths: Sequence[float]) -> Iterator[str]:
+    """The opening of a table whose columns are as wide as their characters in any font size."""
+    whole = sum(widths)
+    yield f'<table style="width: {whole * _EMS_A_CHARACTER:.1f}em"><colgroup>'
+    yield from (f'<col style="width: {width / whole:.2%}">' for width in widths)
+    yield "</colgroup>"
 
 
 def _group_starts(columns: Sequence[TableColumn]) -> list[bool]:
@@ -103,8 +105,8 @@ def _foot(table: InHouseTable, today: str) -> Iterator[str]:
 
 
 def _questions(questions: QuestionList) -> Iterator[str]:
-    yield f"<h2>{escape(questions.title)}</h2><table>"
-    yield _widths(questions.widths)
+    yield f"<h2>{escape(questions.title)}</h2>"
+    yield from _table(questions.widths)
     yield "<thead><tr>"
     yield from (f"<th>{escape(head)}</th>" for head in questions.heads)
     yield "</tr></thead><tbody>"
