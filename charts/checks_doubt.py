@@ -9,6 +9,7 @@ from itertools import groupby
 
 from charts.findings import LEVELS, Candidate, FindingLog, Level
 from charts.schema import Basis, Chart, Definition, Dimension, Kind, Range
+from charts.size_labels import read_label
 
 Spot = tuple[int, int]
 """A value of a chart: the number of its size, the number of its range within the size."""
@@ -58,7 +59,8 @@ def columns(chart: Chart) -> list[Column]:
     """The columns of a chart, each within one length of its second axis, figures only."""
     found: dict[tuple[object, ...], list[tuple[Spot, Range]]] = {}
     for number, size in enumerate(chart.sizes):
-        axis = size.length if size.label is not None else None
+        label = read_label(size.label) if size.label is not None else None
+        axis = (size.length, label.length) if label is not None else None
         for place, value in enumerate(size.ranges):
             if value.kind is Kind.UNREAD:
                 continue

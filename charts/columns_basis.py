@@ -6,6 +6,7 @@ figure is the body's. A sign of garment measures without a word that says so is 
 
 from __future__ import annotations
 
+import re
 from collections.abc import Sequence
 from dataclasses import replace
 from typing import Final
@@ -13,9 +14,16 @@ from typing import Final
 from charts.columns_meaning import Column
 from charts.columns_words import Surroundings
 from charts.layout.fields import FieldKind
-from charts.schema import Basis, Dimension
+from charts.schema import Basis, Dimension, UnitFrom
 
 _OF_THE_BODY: Final = frozenset({Dimension.HEIGHT, Dimension.WEIGHT, Dimension.AGE})
+_BODY: Final = re.compile(
+    r"\bbody (?:measure|dimension|size)|\bkörperma|\bmensurations|mesures (?:du corps|corporelles)"
+    r"|lichaamsma|misure (?:del corpo|corporee)|medidas (?:corporales|del cuerpo|do corpo)"
+    r"|kroppsmått|kropsmål|wymiary ciała|tělesné míry|\bto fit\b",
+    re.IGNORECASE,
+)
+"""Titles that say whose measures follow."""
 _SILENT: Final = frozenset({Dimension.INSEAM, Dimension.OTHER})
 """Beside a person's height an inseam is still the trousers' own as often as the leg's."""
 
@@ -30,9 +38,11 @@ def with_basis(columns: Sequence[Column], around: Surroundings) -> list[Column]:
 
 
 def _titled(around: Surroundings) -> Basis:
-    for _, reading in around.readings():
+    for words, reading in around.readings():
         if reading.basis is not Basis.UNKNOWN:
             return reading.basis
+        if words.kind is not UnitFrom.SHEET and _BODY.search(words.text):
+            return Basis.BODY
     return Basis.UNKNOWN
 
 

@@ -22,6 +22,14 @@ _UPPER: Final = re.compile(
     r"|højst|opp til|até",
     re.IGNORECASE,
 )
+_FIGURE_ABOVE: Final = re.compile(
+    r"(?:above|over|larger than|bigger than|greater than|higher than|more than)"
+    r" (?:your|you|the body|the wearer|the rider)"
+    r"|(?:largest|biggest|greatest|highest) (?:\w+ ){0,5}(?:fits?|wearer|rider|body|measures?)\b"
+    r"|über (?:ihr|dein|eur|dem eigenen)|gr(?:ö|oe)(?:ß|ss)te[rs]? (?:\w+ ){0,4}(?:passt|umfang)",
+    re.IGNORECASE,
+)
+"""The figure is compared with the wearer, the other way round: it is the larger of the two."""
 _LOWER: Final = re.compile(
     r"equal (?:to )?or (?:above|more|greater)|(?:above|more than|greater than) or equal"
     r"|at least|lower limit|minimum|mindestens|untergrenze|au moins|au minimum|como mínimo|almeno",
@@ -56,6 +64,8 @@ def _says(words: Words) -> Kind | None:
         return None
     if not _OF_FIGURES.search(text):
         return None
+    if _FIGURE_ABOVE.search(text):
+        return Kind.AT_MOST
     upper, lower = _UPPER.search(text), _LOWER.search(text)
     if upper is None:
         return Kind.AT_LEAST if lower else None

@@ -11,11 +11,14 @@ from charts.dimensions import HeadingReading, Role, plausible, read_heading, usu
 from charts.findings import Candidate
 from charts.layout.fields import Field, FieldKind
 from charts.layout.looks import look
-from charts.quantities import FAMILY, Unit
+from charts.plausible_ranges import Limits
+from charts.quantities import FAMILY, Unit, factor
 from charts.schema import Basis, Definition, Dimension, UnitFrom
 
 _LENGTH_UNITS = (Unit.CM, Unit.IN, Unit.MM, Unit.M)
 _MASS_UNITS = (Unit.KG, Unit.LB)
+_GARMENT_LENGTH_CM = (Decimal(20), Decimal(110))
+"""What a vest or a coat is long (common practice, no source); a person is taller."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -102,14 +105,26 @@ def _column(number: int, one: Field, around: Surroundings) -> Column:
 
 def _between_readings(column: Column, around: Surroundings) -> Column:
     """A false friend: the values decide when they fit one reading only, else a person does."""
-    dimensions = [dim for role, dim in column.field.heading.candidates if role is Role.MEASURE]
-    fitting = [dim for dim in dimensions if dim and fits(column.field, dim, limits=usual)]
-    if not fitting:
-        fitting = [dim for dim in dimensions if dim is not None]
+    dimensions = [
+        dim
+        for role, dim in column.field.heading.candidates
+        if role is Role.MEASURE and dim is not None
+    ]
+    fitting = [dim for dim in dimensions if fits(column.field, dim, limits=_telling)]
+    fitting = fitting or [dim for dim in dimensions if fits(column.field, dim)] or dimensions
     chosen = replace(column, dimension=fitting[0]) if fitting else column
-    if len(fitting) == 1 and Role.MEASURE is column.role:
+    if len(fitting) == 1 and (column.role is not Role.LABEL or column.unit is not None):
         return chosen
     return _asked(chosen, fitting, around)
+
+
+def _telling(dimension: Dimension, unit: Unit, definition: Definition) -> Limits | None:
+    """The narrower limits that tell two readings apart. What a garment's length can be is ours."""
+    if dimension is Dimension.OTHER:
+        low, high = _GARMENT_LENGTH_CM
+        return low / factor(unit), high / factor(unit)
+    del definition
+    return usual(dimension, unit)
 
 
 def _size_over_measures(column: Column, around: Surroundings) -> Column:
@@ -173,7 +188,7 @@ def fits(
     dimension: Dimension,
     unit: Unit | None = None,
     *,
-    limits: Callable[[Dimension, Unit], tuple[Decimal, Decimal] | None] = plausible,
+    limits: Callable[[Dimension, Unit, Definition], Limits | None] = plausible,
 ) -> bool:
     """Whether every figure of a column can be one of ``dimension``, in its unit or in any.
 
@@ -182,15 +197,16 @@ def fits(
     figures = printed_figures(one)
     units = _MASS_UNITS if dimension is Dimension.WEIGHT else _LENGTH_UNITS
     said = unit or next(iter(of_family((one.heading.unit,), FAMILY[units[0]])), None)
+    definition = one.heading.definition
     for trial in (said,) if said else units:
         if figures and all(
-            _within(limits(dimension, own or trial), value) for value, own in figures
+            _within(limits(dimension, own or trial, definition), value) for value, own in figures
         ):
             return True
     return False
 
 
-def _within(limits: tuple[Decimal, Decimal] | None, value: Decimal) -> bool:
+def _within(limits: Limits | None, value: Decimal) -> bool:
     return limits is None or limits[0] <= value <= limits[1]
 
 

@@ -52,7 +52,7 @@ def _unit_doubted(column: Column, around: Surroundings) -> Column:
 
 def _mostly_impossible(column: Column, unit: Unit) -> bool:
     bare = [value for value, own in printed_figures(column.field) if own is None]
-    limits = plausible(column.dimension, unit)
+    limits = plausible(column.dimension, unit, column.definition)
     if not bare or limits is None:
         return False
     return 2 * sum(not limits[0] <= value <= limits[1] for value in bare) > len(bare)

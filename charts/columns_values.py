@@ -16,6 +16,8 @@ from charts.quantities import CANONICAL, FAMILY, Figure, Unit, canonical
 from charts.schema import Basis, Dimension, Kind, PrintedBothWays, Range, UnitFrom
 
 _LAST_RESORT: Final = "impossible"
+_CELL: Final = "cell"
+"""The case of a finding's sentence that speaks of one cell."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -38,7 +40,13 @@ def filled(column: Column, around: Surroundings) -> Filled:
 def read_at(at: At, column: Column, around: Surroundings) -> Range | None:
     """One cell in the light of its column; None for a blank, a word or a lone tolerance."""
     basis = Basis.FLAT if column.laid_flat else column.basis
-    expected = Expected(column.dimension, column.unit, column.second_unit, basis=basis)
+    expected = Expected(
+        column.dimension,
+        column.unit,
+        column.second_unit,
+        basis=basis,
+        definition=column.definition,
+    )
     reading = read_cell(at.text, expected)
     if reading.reading in {Reading.BLANK, Reading.NOTE, Reading.TOLERANCE}:
         return None
@@ -175,6 +183,7 @@ def _asked(reading: CellReading, at: At, column: Column, around: Surroundings) -
                 code or _LAST_RESORT,
                 place,
                 candidates=_candidates(reading, column),
+                case=_CELL,
                 text=at.text.strip(),
                 heading=column.heading,
             )

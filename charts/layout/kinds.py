@@ -86,6 +86,8 @@ def kind_of(heading: HeadingReading, content: Content, column: int) -> FieldKind
     """The kind of a column. ``column`` is its number in the view, for what stands first."""
     if content.filled == 0:
         return FieldKind.EMPTY
+    if content.most(content.measures):
+        return FieldKind.NAMES
     if heading.role is Role.MEASURE:
         return _measure(heading, content)
     if heading.role in {Role.LOW_END, Role.HIGH_END}:
@@ -115,8 +117,6 @@ def _label(content: Content) -> FieldKind:
     """A heading says size; the cells may say otherwise."""
     if content.most(content.unit_values):
         return FieldKind.VALUES
-    if content.most(content.measures):
-        return FieldKind.NAMES
     if content.most(content.lengths):
         return FieldKind.LENGTH
     return FieldKind.LABEL
@@ -124,8 +124,6 @@ def _label(content: Content) -> FieldKind:
 
 def _by_content(content: Content, column: int) -> FieldKind:
     """A heading that says nothing: the cells alone decide."""
-    if content.most(content.measures):
-        return FieldKind.NAMES
     if content.most(content.tolerances):
         return FieldKind.TOLERANCE
     if content.most(content.units):

@@ -14,6 +14,13 @@ from charts.layout.view import At
 
 _KEYS = (FieldKind.LABEL, FieldKind.LENGTH, FieldKind.BAND, FieldKind.IDENTITY)
 _ENDS = (Role.LOW_END, Role.HIGH_END)
+_VALUE_WORDS = frozenset(
+    (
+        *("value", "values", "wert", "werte", "valeur", "valeurs", "valor", "valores", "valore"),
+        *("waarde", "värde", "værdi", "verdi", "wartość", "hodnota", "measurement", "measure"),
+        *("maß", "mass", "mesure", "medida", "misura", "maat", "mått", "mål", "range"),
+    )
+)
 
 
 @dataclass(slots=True)
@@ -28,7 +35,7 @@ class _Wide:
 def widened(frame: Frame) -> Frame | None:
     """The frame with one line per size, when its rows name sizes and dimensions; else None."""
     names = [one for one in frame.fields if one.kind is FieldKind.NAMES]
-    values = [one for one in frame.fields if one.kind is FieldKind.VALUES]
+    values = _values(frame)
     labels = [one for one in frame.fields if one.kind in {FieldKind.LABEL, FieldKind.LENGTH}]
     if len(names) != 1 or not labels or not 1 <= len(values) <= 3:
         return None
@@ -41,6 +48,15 @@ def widened(frame: Frame) -> Frame | None:
     fields = [_thinned(one, rows, order) for one in keys]
     fields += [_field(one, len(order)) for one in wide]
     return replace(frame, fields=tuple(fields), score=frame.score + 10, lines=len(order))
+
+
+def _values(frame: Frame) -> list[Field]:
+    """The columns of figures: those under no word, or under a word for a value."""
+    values = [one for one in frame.fields if one.kind is FieldKind.VALUES]
+    if values:
+        return values
+    skipped = [one for one in frame.fields if one.kind is FieldKind.SKIPPED]
+    return [one for one in skipped if _VALUE_WORDS & set(one.printed_heading.lower().split())]
 
 
 def _one_dimension(names: Field) -> bool:

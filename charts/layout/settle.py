@@ -11,7 +11,9 @@ from charts.dimensions import Role
 from charts.layout.fields import Field, FieldKind
 from charts.layout.kinds import Content
 from charts.layout.looks import look
-from charts.schema import Dimension
+from charts.plausible_ranges import usual
+from charts.quantities import Unit
+from charts.schema import Dimension, Kind
 
 _LABELLING: Final = frozenset({FieldKind.LABEL, FieldKind.LENGTH})
 _HEIGHTS_CM: Final = (Decimal(92), Decimal(205))
@@ -21,7 +23,7 @@ _KEY_DIMENSIONS: Final = (Dimension.AGE, Dimension.HEIGHT)
 
 def settled(fields: Sequence[Field]) -> list[Field]:
     """The fields with one named as the sizes, where anything can name them."""
-    fields = [_height_under_size(field, fields) for field in fields]
+    fields = [_measure_under_size(field, fields) for field in fields]
     if any(field.kind in _LABELLING for field in fields):
         return fields
     for choose in (_bands, _running, _key_dimension):
@@ -32,31 +34,69 @@ def settled(fields: Sequence[Field]) -> list[Field]:
     return fields
 
 
-def _height_under_size(field: Field, fields: Sequence[Field]) -> Field:
-    """A column headed with a word for size over heights, beside a column of surer labels."""
+def _measure_under_size(field: Field, fields: Sequence[Field]) -> Field:
+    """A word for size that can also name a measure, beside a column that surely names the sizes.
+
+    "Größe" over 160-170 beside S, M, L is a height; a second "Taille" over 68-72 is a waist.
+    A word that only means size holds measures when they are body heights.
+    """
     if field.kind is not FieldKind.LABEL or field.heading.role is not Role.LABEL:
         return field
     others = [one for one in fields if one is not field and one.kind is FieldKind.LABEL]
-    if any(_sure(one) for one in others) and _holds_heights(field):
+    if not any(_surer(one, field) for one in others):
+        return field
+    given = {one.heading.dimension for one in fields if one.kind is FieldKind.VALUES}
+    meant = [dim for role, dim in field.heading.candidates if role is Role.MEASURE and dim]
+    if any(dim not in given and _usual(field, dim) for dim in meant) or (
+        not meant and Dimension.HEIGHT not in given and _holds_heights(field)
+    ):
         return replace(field, kind=FieldKind.VALUES)
     return field
 
 
-def _sure(field: Field) -> bool:
-    content = Content.of(field.cells)
-    return content.most(content.sure_labels)
+def _surer(one: Field, field: Field) -> bool:
+    """Whether a column names the sizes more surely than one that could be a measure.
+
+    By words, or because it stands first under a word for size and the other holds ranges.
+    """
+    content = Content.of(one.cells)
+    if content.most(content.wordy_labels):
+        return True
+    before = one.heads and field.heads and one.heads[-1].origin < field.heads[-1].origin
+    return bool(before) and one.heading.role is Role.LABEL and _ranges(field)
+
+
+def _ranges(field: Field) -> bool:
+    kinds = [q.kind for cell in field.cells if cell and (q := look(cell[0].text).reading.quantity)]
+    return bool(kinds) and sum(kind is not Kind.SINGLE for kind in kinds) * 2 > len(kinds)
+
+
+def _usual(field: Field, dimension: Dimension) -> bool:
+    """Whether every figure is usual for the dimension in the heading's unit, in cm or in inches."""
+    said = field.heading.unit
+    for unit in (said,) if said else (Unit.CM, Unit.IN):
+        limits = usual(dimension, unit)
+        ends = _ends(field)
+        if ends and limits and all(limits[0] <= end <= limits[1] for end in ends):
+            return True
+    return False
 
 
 def _holds_heights(field: Field) -> bool:
-    """Whether every figure lies where body heights lie, and two at least are ranges or differ."""
+    """Whether every figure lies where body heights lie."""
     low, high = _HEIGHTS_CM
-    ends = []
+    ends = _ends(field)
+    return bool(ends) and all(low <= end <= high for end in ends)
+
+
+def _ends(field: Field) -> list[Decimal]:
+    ends: list[Decimal] = []
     for cell in field.cells:
         quantity = look(cell[0].text).reading.quantity if cell else None
-        if quantity is None:
-            continue
-        ends += [end.value for end in (quantity.low, quantity.high, quantity.value) if end]
-    return bool(ends) and all(low <= end <= high for end in ends)
+        if quantity is not None:
+            given = (quantity.low, quantity.high, quantity.value)
+            ends += [end.value for end in given if end is not None]
+    return ends
 
 
 def _bands(fields: Sequence[Field]) -> int | None:
