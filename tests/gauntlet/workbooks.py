@@ -218,6 +218,41 @@ def _basis_on_sheets() -> Workbook:
     return book
 
 
+@_named("x02_gender_merged")
+def _gender_merged() -> Workbook:
+    book = _book()
+    rows: Rows = [
+        ["Gender", "Size", "Chest (cm)", "Hip (cm)"],
+        ["Women", "S", "84-88", "90-94"],
+        [None, "M", "88-92", "94-98"],
+        [None, "L", "92-97", "98-103"],
+        ["Men", "S", "92-96", "92-96"],
+        [None, "M", "96-100", "96-100"],
+        [None, "L", "100-106", "100-106"],
+    ]
+    sheet = _sheet(book, "Sheet1", rows)
+    sheet.merge_cells("A2:A4")
+    sheet.merge_cells("A5:A7")
+    return book
+
+
+@_named("cx04_labels_became_dates")
+def _labels_became_dates() -> Workbook:
+    book = _book()
+    rows: Rows = [
+        ["School riding vests"],
+        ["Age", "Height", "Chest"],
+        [_day(3, 2), "36-39", "20-21"],
+        [_day(5, 4), "40-43", "22-23"],
+        [_day(7, 6), "44-48", "24-25"],
+        [_day(10, 11), "53-57", "27-29"],
+    ]
+    sheet = _sheet(book, "Kids (in)", rows)
+    _format(sheet, "A3:A5", "d-mmm")
+    _format(sheet, "A6:A6", "mmm-d")
+    return book
+
+
 def main(folder: Path) -> None:
     """Write every workbook into ``folder``."""
     folder.mkdir(parents=True, exist_ok=True)
