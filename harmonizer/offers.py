@@ -8,7 +8,7 @@ from __future__ import annotations
 
 import re
 from collections import Counter
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from pathlib import PurePosixPath
 from typing import Final
@@ -16,6 +16,9 @@ from typing import Final
 from charts.findings import Level
 from charts.model_facts import ModelFacts
 from charts.schema import Chart, Dimension, FileReading, Range, Size
+
+Known = Mapping[int, ModelFacts | None]
+"""What is written of each chart of a file, by the chart's id."""
 
 _GIRTHS: Final = frozenset({Dimension.CHEST, Dimension.WAIST, Dimension.HIP})
 _GUESSED_FROM: Final = frozenset({"file", "folder"})
@@ -56,8 +59,9 @@ def offers(readings: Sequence[FileReading], facts: Sequence[ModelFacts] = ()) ->
     found: list[Offer] = []
     number = 0
     for reading in readings:
-        for chart, sizes in _joined(reading.charts):
-            of_model = _Named.of(reading, chart, facts_of(reading.file, chart, facts))
+        known = {id(chart): facts_of(reading.file, chart, facts) for chart in reading.charts}
+        for chart, sizes in _joined(reading.charts, known):
+            of_model = _Named.of(reading, chart, known[id(chart)])
             first = len(found)
             for place, size in enumerate(sizes):
                 found.append(of_model.offer(size, number, first + place))
@@ -175,10 +179,10 @@ def _name_by_place(reading: FileReading, chart: Chart) -> str:
     return sheet
 
 
-def _joined(charts: Sequence[Chart]) -> Iterator[tuple[Chart, Sequence[Size]]]:
+def _joined(charts: Sequence[Chart], known: Known) -> Iterator[tuple[Chart, Sequence[Size]]]:
     """The charts of one file with their sizes, length tables multiplied into their width tables."""
     partners = {
-        id(table): _widths_for(table, charts) for table in charts if _is_length_table(table)
+        id(table): _widths_for(table, charts, known) for table in charts if _is_length_table(table)
     }
     for chart in charts:
         if partners.get(id(chart)):
@@ -195,9 +199,9 @@ def _is_length_table(chart: Chart) -> bool:
     return Dimension.BACK_LENGTH in dimensions and not dimensions & _GIRTHS
 
 
-def _widths_for(table: Chart, charts: Sequence[Chart]) -> Sequence[Chart]:
+def _widths_for(table: Chart, charts: Sequence[Chart], known: Known) -> Sequence[Chart]:
     """The width tables that lack what ``table`` gives and do not contradict it."""
-    widths = [chart for chart in charts if _lacks_length(chart) and _agree(table, chart)]
+    widths = [chart for chart in charts if _lacks_length(chart) and _agree(table, chart, known)]
     labels = {size.label for size in table.sizes} - {None}
     if labels:
         widths = [chart for chart in widths if labels <= {size.label for size in chart.sizes}]
@@ -212,9 +216,13 @@ def _lacks_length(chart: Chart) -> bool:
     return bool(dimensions & _GIRTHS) and Dimension.BACK_LENGTH not in dimensions and no_length
 
 
-def _agree(table: Chart, chart: Chart) -> bool:
+def _agree(table: Chart, chart: Chart, known: Known) -> bool:
+    """Whether two tables may be of one model; what the shop wrote of both decides."""
     if table.band and chart.band and table.band != chart.band:
         return False
+    one, other = known[id(table)], known[id(chart)]
+    if one is not None and other is not None:
+        return one is other
     return not (table.model and chart.model and not _same(table.model.text, chart.model.text))
 
 

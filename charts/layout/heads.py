@@ -14,7 +14,8 @@ from charts.schema import Basis, Definition
 
 MOST_HEADING_ROWS: Final = 4
 T = TypeVar("T")
-_CONTINUING: Final = frozenset({Role.UNIT, Role.LOW_END, Role.HIGH_END})
+_ENDS: Final = frozenset({Role.LOW_END, Role.HIGH_END})
+_CONTINUING: Final = _ENDS | {Role.UNIT}
 
 
 def heading_rows(view: View) -> int:
@@ -90,6 +91,8 @@ def _combined(texts: tuple[str, ...]) -> HeadingReading:
     joined = read_heading(" ".join(texts))
     if not any(part.role is Role.MEASURE for part in parts) and joined.role is Role.MEASURE:
         named = [joined]
+    elif joined.role in _ENDS and not any(part.role in _ENDS for part in parts):
+        named.append(joined)  # French "de", alone the letters of a country, is an end here
     if not named:
         return joined
     return _merged(named)
