@@ -101,7 +101,8 @@ def _definition(found: Meant, hits: Sequence[Hit], dimension: Dimension | None) 
 
 def _parts(found: Meant, hits: Sequence[Hit]) -> set[str]:
     """The kinds of part that stand beside the measuring words."""
-    beside = [hit.entry for hit in hits if hit.entry and hit.phrase not in found.used]
+    core = found.used if found.meanings else frozenset()
+    beside = [hit.entry for hit in hits if hit.entry and hit.phrase not in core]
     return {part for entry in beside for part in entry.parts}
 
 
@@ -112,7 +113,7 @@ def _basis(found: Meant, hits: Sequence[Hit]) -> Basis:
         if part in parts:
             return basis
     said = {one.basis for one in found.meanings}
-    if len(found.candidates) == 1:
+    if len(found.candidates) == 1 and found.candidates[0][1] is not Dimension.OTHER:
         said -= {Basis.UNKNOWN}
     return _one_of(said) or Basis.UNKNOWN
 

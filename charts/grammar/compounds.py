@@ -75,7 +75,7 @@ def _plainly(plain: str, match: re.Match[str], told: bool) -> Candidates:
         low, high = Figure(Decimal(match[1]), one), Figure(Decimal(match[3]), one)
         if low.value >= high.value:
             return ()
-        return ((Quantity(Kind.RANGE, plain, low, high), "range"),)
+        return ((Quantity(Kind.RANGE, plain, low, high), "feet-or-range"),)
     step = one.scaleb(-len(match[3]))
     value = Figure(Decimal(f"{match[1]}.{match[3]}"), step)
     return ((Quantity(Kind.SINGLE, plain, value=value), "as-printed"),) if told else ()

@@ -9,7 +9,7 @@ from typing import Final
 
 from charts.cell_reading import CellReading, Expected, Quantity, Reading
 from charts.grammar.numbers import Doubt
-from charts.grammar.settle import Settled
+from charts.grammar.settle import METRES, METRES_STEP, Settled
 from charts.grammar.values import INCHES_OF_A_FOOT, POUNDS_OF_A_STONE
 from charts.plausible_ranges import half_of_a_girth, plausible
 from charts.quantities import FAMILY, Family, Figure, Unit
@@ -42,14 +42,23 @@ def outcome(settled: Settled, expected: Expected) -> CellReading:
     if quantity.low and quantity.high and quantity.low.value > quantity.high.value:
         turned = replace(quantity, low=quantity.high, high=quantity.low)
         return asked("order-broken", None, ((turned, "ends-turned"),))
-    return in_doubt(quantity, expected) or CellReading(
-        Reading.READ, quantity, notes=_notes(settled, expected)
-    )
+    doubted = in_doubt(quantity, expected) or _like_metres(quantity, expected)
+    return doubted or CellReading(Reading.READ, quantity, notes=_notes(settled, expected))
 
 
 def asked(code: str, quantity: Quantity | None, candidates: Candidates = ()) -> CellReading:
     """A cell that a person must decide."""
     return CellReading(Reading.ASK, quantity, code=code, candidates=candidates)
+
+
+def _like_metres(quantity: Quantity, expected: Expected) -> CellReading | None:
+    """1,70 where neither dimension nor unit is known may be a height in metres."""
+    value = quantity.value
+    if value is None or expected.dimension or expected.unit or quantity.unit:
+        return None
+    if value.step != METRES_STEP or not METRES[0] <= value.value <= METRES[1]:
+        return None
+    return asked("unit-missing", quantity, ((replace(quantity, unit=Unit.M), "other-unit"),))
 
 
 def _notes(settled: Settled, expected: Expected) -> tuple[str, ...]:

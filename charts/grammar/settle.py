@@ -18,7 +18,9 @@ _MULTIPLES: Final = {
     "st": (Unit.LB, Decimal(POUNDS_OF_A_STONE), Decimal(1)),
     MONTHS: (Unit.YEARS, Decimal(1), Decimal(12)),
 }
-_METRES: Final = (Decimal("1.2"), Decimal("2.2"))
+METRES: Final = (Decimal("1.2"), Decimal("2.2"))
+"""Body heights in metres, as they are told from other figures by their value."""
+METRES_STEP: Final = Decimal("0.01")
 _WHOLE: Final = Decimal(1)
 
 
@@ -127,4 +129,4 @@ def _inch_like(values: list[Value], cell: Cell) -> bool:
 
 
 def _metre_like(one: Value) -> bool:
-    return one.figure.step < 1 and _METRES[0] <= one.figure.value <= _METRES[1]
+    return one.figure.step < 1 and METRES[0] <= one.figure.value <= METRES[1]

@@ -31,7 +31,7 @@ _LABELLED: Final = (
     re.compile(r"(?P<label>[^\d]{1,24}?) ?- ?(?P<rest>\d.*)"),
     re.compile(r"(?P<label>[^ ]{1,12}) (?P<rest>.+)"),
 )
-_NUMBERS: Final = frozenset({LabelKind.NUMBER, LabelKind.HEIGHT, LabelKind.CODE})
+_WORDY: Final = frozenset({LabelKind.ALPHA, LabelKind.COMBINED, LabelKind.WORD})
 
 
 def slip(cell: Cell, read: Reader) -> CellReading | None:
@@ -191,7 +191,7 @@ def _labelled(cell: Cell, read: Reader) -> CellReading | None:
     for form in _LABELLED:
         match = form.fullmatch(cell.plain)
         label = read_label(match["label"]) if match else None
-        if match is None or label is None or label.kind in _NUMBERS or label.doubtful:
+        if match is None or label is None or label.kind not in _WORDY or label.doubtful:
             continue
         found = read(match["rest"])
         if found.quantity is not None and found.quantity.unit and found.label is None:
