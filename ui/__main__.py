@@ -36,6 +36,8 @@ def main(words: Sequence[str] | None = None) -> int:
         # Whoever read our output has seen enough; Python would complain once more at its end.
         os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
         return 0
+    except OSError as fault:
+        _complain(wording.say("faces", "system-refused", reason=fault.strerror or str(fault)))
     except Exception:  # noqa: BLE001 - the one place where a fault of ours meets a person
         _complain(wording.say("faces", "our-fault", path=str(_written_down())))
     return _NOT_USABLE

@@ -85,4 +85,4 @@ def names_of(chart: Chart, wording: Wording) -> Sequence[str]:
     words = [said.text for said in (chart.supplier, chart.model, chart.season) if said]
     if chart.band:
         words.append(wording.say("combined", f"band-{chart.band}"))
-    return words or [chart.title or ""]
+    return words or ([chart.title] if chart.title else [])

@@ -161,7 +161,9 @@ def _complain_of_files(files: Iterable[LoadedFile], wording: Wording) -> None:
         if file.unusable:
             errors = [each for each in file.reading.findings if each.level is Level.ERROR]
             said = sentence_of(errors[0], wording)
-            _complain(wording.say("faces", "file-problem", file=file.reading.file, text=said))
+            if file.reading.file not in said:
+                said = wording.say("faces", "file-problem", file=file.reading.file, text=said)
+            _complain(said)
 
 
 def _say_what_is_open(loaded: Loaded, wording: Wording) -> None:

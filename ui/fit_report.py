@@ -24,6 +24,7 @@ from ui.words import Words
 _SERVES: Final = frozenset({Band.TRY, Band.JUST_OUTSIDE})
 """Bands whose rows give the reason for every dimension."""
 
+_SEPARATOR: Final = " · "
 _FEET: Final = ("'", "\N{PRIME}", '"', "\N{DOUBLE PRIME}")
 
 
@@ -58,14 +59,14 @@ def fit_report(sheet: FitSheet, words: Words, width: int) -> list[str]:
 def _rider(rider: Rider, words: Words, width: int) -> Iterator[str]:
     yield rider.name
     readings = [_reading(reading, words) for reading in rider.all_readings]
-    yield from wrapped(words("separator").join(readings), 2, width)
+    yield from wrapped(_SEPARATOR.join(readings), 2, width)
 
 
 def _reading(reading: Reading, words: Words) -> str:
     """One reading as it was given, and in cm or kg where that was another unit."""
     measure = reading.measure
     if measure.dimension is not None:
-        name = words(f"dimension-{measure.dimension.value}")
+        name = words.wording.say("combined", f"dimension-{measure.dimension.value}")
     else:
         name = words.wording.say("faces", f"measure-{measure.value}")
     value = words.margin(float(reading.value))
@@ -87,16 +88,16 @@ def _row(sheet: FitSheet, row: FitRow, speak: RowWords) -> Sequence[str]:
     offer, words = row.offer, speak.words
     size = offer.size
     if offer.length:
-        size = words("size-and-length", size=size, length=offer.length)
+        size = words.wording.say("faces", "size-and-length", size=size, length=offer.length)
     remarks = [words(code, **values) for code, values in remarks_on(row, words)]
     return (
-        offer.supplier or words("cell-not-given"),
+        offer.supplier or words.wording.say("combined", "not-given"),
         offer.model,
-        words(f"band-{offer.band}") if offer.band else "",
+        words.wording.say("combined", f"band-{offer.band}") if offer.band else "",
         size,
         *_verdict(row, speak),
         _tightest(sheet, row, speak),
-        words("separator").join(remarks),
+        _SEPARATOR.join(remarks),
     )
 
 
@@ -120,7 +121,7 @@ def _tightest(sheet: FitSheet, row: FitRow, speak: RowWords) -> str:
     if margins is None:
         return ""
     number, _ = speak.number(fit.dimension, fit.state.value, margins)
-    name = speak.words(f"dimension-{fit.dimension.value}")
+    name = speak.words.wording.say("combined", f"dimension-{fit.dimension.value}")
     return speak.words.wording.say("faces", "tightest", dimension=name, number=number)
 
 

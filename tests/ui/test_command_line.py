@@ -141,6 +141,11 @@ def test_a_folder_without_a_file_makes_status_2_and_one_line(desk: Desk) -> None
     one_line(ran, str(desk.folder))
 
 
+def test_the_one_line_about_a_file_names_it_once(desk: Desk) -> None:
+    ran = desk.run("read", desk.file("photo.xlsx", b"\x89PNG\r\n\x1a\n" + bytes(100)))
+    assert ran.err.count("photo.xlsx") == 1
+
+
 def test_pasted_text_comes_from_standard_input(desk: Desk, monkeypatch: pytest.MonkeyPatch) -> None:
     typed = io.TextIOWrapper(io.BytesIO(CLEAN.replace(";", "\t").encode()))
     monkeypatch.setattr(sys, "stdin", typed)
@@ -323,6 +328,19 @@ def test_a_fault_of_our_own_is_one_line_and_is_written_down(
     one_line(ran, "harmonizer-fault-")
     (written,) = desk.folder.glob("harmonizer-fault-*.txt")
     assert "ZeroDivisionError: planted" in written.read_text(encoding="utf-8")
+
+
+def test_a_system_that_refuses_is_one_line(desk: Desk, monkeypatch: pytest.MonkeyPatch) -> None:
+    monkeypatch.setattr(command_line, "run", failing(OSError))
+    ran = desk.run("read", desk.file("a.csv"))
+    assert ran.status == 2
+    one_line(ran, "planted")
+
+
+def test_whoever_stops_listening_is_no_fault(desk: Desk, monkeypatch: pytest.MonkeyPatch) -> None:
+    monkeypatch.setattr(command_line, "run", failing(BrokenPipeError))
+    monkeypatch.setattr("os.dup2", lambda *_: None)
+    assert desk.run("read", desk.file("a.csv")) == Ran(0, "", "")
 
 
 def test_stopping_by_hand_is_one_line(desk: Desk, monkeypatch: pytest.MonkeyPatch) -> None:
