@@ -3,9 +3,11 @@
 from __future__ import annotations
 
 import sys
+from dataclasses import dataclass
 from pathlib import Path
+from typing import Final
 
-from PySide6.QtCore import QLocale
+from PySide6.QtCore import QLocale, QStandardPaths, QTimer
 from PySide6.QtWidgets import QApplication
 
 from harmonizer.workspace import Workspace
@@ -13,36 +15,66 @@ from ui import appearance
 from ui.commands import Commands
 from ui.dress import Dress
 from ui.main_window import MainWindow
-from ui.theme import Scheme, Theme
+from ui.preferences import Preferences, read_preferences
+from ui.sheet_commands import SheetCommands
+from ui.theme import Theme
+from ui.view_commands import ViewCommands
 from ui.words import Words
+
+_NAME: Final = "size-chart-harmonizer"
+_SHARE_OF_SCREEN: Final = 0.9
+
+
+@dataclass(frozen=True, slots=True)
+class Desk:
+    """A window with everything that is tied to it."""
+
+    window: MainWindow
+    commands: Commands
+    sheet: SheetCommands
+    view: ViewCommands
 
 
 def open_window(demo: bool) -> int:
     """Open the window, on the demo scenario if ``demo``; returns when it is closed."""
     application = QApplication(sys.argv[:1])
-    window, commands = make_window(application, spoken())
-    window.show()
+    application.setApplicationName(_NAME)
+    file = Path(QStandardPaths.writableLocation(QStandardPaths.StandardLocation.AppConfigLocation))
+    desk = make_desk(application, read_preferences(file / "screen.json"), file / "screen.json")
+    fill_screen(desk.window)
+    desk.window.show()
     if demo:
-        commands.open_demo()
+        QTimer.singleShot(0, desk.commands.open_demo)
     return application.exec()
 
 
-def make_window(
-    application: QApplication,
-    language: str,
-    scheme: Scheme | None = None,
-    points: float = appearance.BASE_POINTS,
-) -> tuple[MainWindow, Commands]:
-    """The window and its commands, dressed but not shown."""
+def make_desk(
+    application: QApplication, preferences: Preferences, file: Path | None = None
+) -> Desk:
+    """The window and its commands, dressed but not shown; choices are kept in ``file``."""
     appearance.load_fonts()
-    type_ = appearance.fonts(points)
-    theme = Theme(scheme or appearance.scheme_of(application))
+    type_ = appearance.fonts(preferences.points)
+    theme = Theme(preferences.scheme or appearance.scheme_of(application))
     appearance.apply(application, theme, type_)
-    window = MainWindow(Workspace(), Words(language), Dress.of(theme, type_))
+    words = Words(preferences.language or spoken())
+    window = MainWindow(Workspace(), words, Dress.of(theme, type_, preferences.density))
     commands = Commands(window)
-    window.resize(type_.px(1366), type_.px(768))
+    desk = Desk(
+        window,
+        commands,
+        SheetCommands(window, commands.asker),
+        ViewCommands(window, application, preferences, file),
+    )
     window.fitting.readings.start()
-    return window, commands
+    return desk
+
+
+def fill_screen(window: MainWindow) -> None:
+    """Most of the screen, in its middle."""
+    room = window.screen().availableGeometry()
+    size = room.size() * _SHARE_OF_SCREEN
+    window.resize(size)
+    window.move(room.center() - window.rect().center())
 
 
 def spoken() -> str:

@@ -83,6 +83,21 @@ def fonts(points: float = BASE_POINTS) -> Type:
     )
 
 
+def paper_fonts() -> Type:
+    """The same fonts for paper, where a painter is scaled to 96 dots an inch."""
+    type_ = fonts()
+    for font in (
+        type_.plain,
+        type_.strong,
+        type_.small,
+        type_.small_strong,
+        type_.title,
+        type_.large,
+    ):
+        font.setPixelSize(round(font.pointSizeF() * 96 / 72))
+    return type_
+
+
 def _font(points: float, weight: QFont.Weight) -> QFont:
     font = QFont(FAMILY)
     font.setPointSizeF(points)

@@ -36,14 +36,12 @@ class Commands(QObject):
         self.asker = asker or Asker(window)
         self._target = Path()
         window.dropped.connect(self.open_paths)
-        window.fitting.wanted.connect(self._wanted)
-        window.charts.wanted.connect(self._wanted)
+        window.wanted.connect(self._wanted)
         window.operations.failed.connect(self._failed)
-        window.notice.pressed.connect(self._show_charts)
         window.actions_.connect(self._slots())
 
     def _slots(self) -> dict[str, Callable[[], None]]:
-        window, fitting = self._window, self._window.fitting
+        window = self._window
         return {
             "open-files": self.ask_files,
             "open-folder": self.ask_folder,
@@ -54,16 +52,16 @@ class Commands(QObject):
             "undo": window.workspace.undo,
             "redo": window.workspace.redo,
             "paste-chart": self.paste_chart,
-            "new-rider": fitting.new_rider,
-            "park": fitting.new_rider,
-            "next-rider": fitting.next_rider,
-            "close-rider": fitting.close_rider,
+            "new-rider": self._new_rider,
+            "park": self._new_rider,
+            "next-rider": self._next_rider,
+            "close-rider": self._close_rider,
             "page-fitting": self._show_fitting,
             "page-charts": self._show_charts,
             "fold-readings": self._fold_readings,
             "go-readings": self._go_readings,
             "go-table": self._go_table,
-            "show-place": fitting.reasons.ask_place,
+            "show-place": self._show_place,
         }
 
     @property
@@ -181,6 +179,20 @@ class Commands(QObject):
 
     def _wanted(self, key: str) -> None:
         self._window.actions_[key].trigger()
+
+    def _new_rider(self) -> None:
+        self._show_fitting()
+        self._window.fitting.new_rider()
+
+    def _next_rider(self) -> None:
+        self._show_fitting()
+        self._window.fitting.next_rider()
+
+    def _close_rider(self) -> None:
+        self._window.fitting.close_rider()
+
+    def _show_place(self) -> None:
+        self._window.fitting.reasons.ask_place()
 
     def _quit(self) -> None:
         self._window.close()

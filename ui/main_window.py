@@ -32,9 +32,11 @@ class MainWindow(QMainWindow):
 
     Signals:
         dropped(object): a list of the paths that were dragged onto the window.
+        wanted(str): do the action of this key.
     """
 
     dropped = Signal(object)
+    wanted = Signal(str)
 
     def __init__(self, workspace: Workspace, words: Words, dress: Dress) -> None:
         super().__init__()
@@ -43,32 +45,42 @@ class MainWindow(QMainWindow):
         self.dress = dress
         self.operations = Operations(self)
         self.actions_ = Actions(self, words)
-        self.top = TopStrip(words, dress.type_, self)
-        self.progress = ProgressStrip(words("stop"), self)
-        self.notice = NoticeStrip(words("close"), self)
-        self.fitting = FittingPage(words, dress, self)
-        self.charts = ChartsPage(words, dress, self)
-        self.cautions = QLabel(words("cautions-line"), self)
-        self._build()
-        self._connect()
-        workspace.on_change.append(self._workspace_changed)
-        self._workspace_changed(frozenset({"charts"}))
-
-    def _build(self) -> None:
-        px = self.dress.type_.px
-        self.setWindowTitle(self.words("window-title"))
+        self.setWindowTitle(words("window-title"))
         self.setAcceptDrops(True)
         # The pages shrink by their own rules; what they would like to be never moves the frame.
         frame = self.layout()
         if frame is not None:
             frame.setSizeConstraint(QLayout.SizeConstraint.SetNoConstraint)
+        self._build()
+        self.operations.started.connect(self._job_started)
+        self.operations.progressed.connect(self._job_progressed)
+        self.operations.finished.connect(self._job_finished)
+        workspace.on_change.append(self._workspace_changed)
+        self._workspace_changed(frozenset({"charts"}))
+
+    def wear(self, dress: Dress) -> None:
+        """Change colours, text size or the height of rows; everything shown stays."""
+        calls, page, chosen = self.fitting.calls, self.page, self.fitting.table.chosen_key
+        folded = self.actions_["fold-readings"].isChecked()
+        self.dress = dress
+        self._build()
+        self._workspace_changed(frozenset({"charts"}))
+        self.fitting.take_calls(calls)
+        self.fitting.table.choose(chosen)
+        self.fitting.fold_readings(folded)
+        self.show_page(page)
+
+    def _build(self) -> None:
+        """Everything between the menus and the lower edge, in the present dress."""
+        words, dress = self.words, self.dress
+        self.top = TopStrip(words, dress.type_, self)
+        self.progress = ProgressStrip(words("stop"), self)
+        self.notice = NoticeStrip(words("close"), self)
+        self.fitting = FittingPage(words, dress, self)
+        self.charts = ChartsPage(words, dress, self)
         self.stack = QStackedWidget(self)
         self.stack.addWidget(self.fitting)
         self.stack.addWidget(self.charts)
-        self.cautions.setFont(self.dress.type_.small)
-        self.cautions.setForegroundRole(QPalette.ColorRole.PlaceholderText)
-        self.cautions.setContentsMargins(px(14), px(4), px(14), px(5))
-        self.cautions.setWordWrap(True)
         whole = QWidget(self)
         column = QVBoxLayout(whole)
         column.setContentsMargins(0, 0, 0, 0)
@@ -76,8 +88,18 @@ class MainWindow(QMainWindow):
         for widget in (self.top, self.progress, self.notice):
             column.addWidget(widget)
         column.addWidget(self.stack, 1)
-        column.addWidget(self.cautions)
+        column.addWidget(self._cautions())
         self.setCentralWidget(whole)
+        self._connect()
+
+    def _cautions(self) -> QLabel:
+        px = self.dress.type_.px
+        label = QLabel(self.words("cautions-line"), self)
+        label.setFont(self.dress.type_.small)
+        label.setForegroundRole(QPalette.ColorRole.PlaceholderText)
+        label.setContentsMargins(px(14), px(4), px(14), px(5))
+        label.setWordWrap(True)
+        return label
 
     def _connect(self) -> None:
         self.top.page_picked.connect(self.show_page)
@@ -87,10 +109,10 @@ class MainWindow(QMainWindow):
         self.top.level_picked.connect(self.fitting.ask_level)
         self.fitting.riders_changed.connect(self._show_riders)
         self.fitting.wanted_place.connect(self.show_place)
+        self.fitting.wanted.connect(self.wanted)
+        self.charts.wanted.connect(self.wanted)
+        self.notice.pressed.connect(self._notice_pressed)
         self.progress.cancelled.connect(self.operations.cancel)
-        self.operations.started.connect(self._job_started)
-        self.operations.progressed.connect(self.progress.show_progress)
-        self.operations.finished.connect(self.progress.hide)
 
     # What the workspace holds now
 
@@ -142,6 +164,15 @@ class MainWindow(QMainWindow):
     def _job_started(self, says: str) -> None:
         self.notice.hide()
         self.progress.show_progress(says, 0.0)
+
+    def _job_progressed(self, at_hand: str, fraction: float) -> None:
+        self.progress.show_progress(at_hand, fraction)
+
+    def _job_finished(self) -> None:
+        self.progress.hide()
+
+    def _notice_pressed(self) -> None:
+        self.wanted.emit("page-charts")
 
     # Files by dragging
 

@@ -11,6 +11,7 @@ from charts.findings import Finding, Level
 from charts.schema import Chart, FileReading, Range
 from ui.chart_table import names_of
 from ui.charts_page.file_rows import FileRow, weighed
+from ui.fitting_page.rows import SEPARATOR
 from ui.theme import Ink, Theme
 from ui.words import Words
 
@@ -69,7 +70,7 @@ class FileReport:
         return "".join(said)
 
     def _chart(self, chart: Chart, reading: FileReading, place: str) -> str:
-        names = self._words("separator").join(names_of(chart, self._words.wording))
+        names = SEPARATOR.join(names_of(chart, self._words.wording))
         head = self._title(names, "large") + self._quiet(
             self._words("report-chart", place=chart.place, count=len(chart.sizes))
         )

@@ -23,8 +23,14 @@ class HeadPainter:
     colours: Inks
     type_: Type
 
-    def paint(self, painter: QPainter, scale: Scale, top: float, bottom: float) -> None:
-        """Both edges of the tape with the figures, and the rider's mark at its centre."""
+    def paint(
+        self, painter: QPainter, scale: Scale, edges: tuple[float, float], rider: float
+    ) -> None:
+        """Both edges of the tape with the figures, and the rider's mark at ``rider`` (pixels).
+
+        ``edges`` are the tape's upper and lower end. Off the centre, a hollow mark stays there.
+        """
+        top, bottom = edges
         unit = self.type_.line / 16.0
         middle = (top + bottom) / 2
         painter.setRenderHint(QPainter.RenderHint.Antialiasing, True)
@@ -34,9 +40,11 @@ class HeadPainter:
         painter.drawLine(QLineF(scale.left, middle, scale.right, middle))
         wide = figures.horizontalAdvance("00")
         self._edge(painter, scale.inch_ticks(wide), middle, -1.0, top)
-        below = _clear_of(scale.cm_ticks(wide), scale.centre, wide / 2 + 5 * unit)
+        below = _clear_of(scale.cm_ticks(wide), rider, wide / 2 + 5 * unit)
         self._edge(painter, below, middle, 1.0, bottom)
-        self._rider(painter, scale, middle, bottom)
+        if abs(rider - scale.centre) > 0.5:
+            self._pointer(painter, scale.centre, middle, hollow=True)
+        self._rider(painter, rider, middle, bottom)
 
     def _edge(
         self, painter: QPainter, ticks: Sequence[Tick], middle: float, side: float, edge: float
@@ -54,19 +62,23 @@ class HeadPainter:
                 box = QRectF(tick.x - 20 * unit, upper, 40 * unit, high)
                 painter.drawText(box, _CENTRE, str(tick.figure))
 
-    def _rider(self, painter: QPainter, scale: Scale, middle: float, bottom: float) -> None:
+    def _rider(self, painter: QPainter, x: float, middle: float, bottom: float) -> None:
         """A pointer on the tape and the beginning of the rider's line below it."""
-        unit = self.type_.line / 16.0
-        x, rider = scale.centre, self.colours[Ink.RIDER]
-        below = bottom - middle
+        unit, below = self.type_.line / 16.0, bottom - middle
         painter.fillRect(QRectF(x - 2.2 * unit, middle, 4.4 * unit, below), self.colours[Ink.BAND])
-        painter.setPen(Qt.PenStyle.NoPen)
-        painter.setBrush(rider)
+        self._pointer(painter, x, middle, hollow=False)
+        line = QRectF(x - 0.8 * unit, middle, 1.6 * unit, below)
+        painter.fillRect(line, self.colours[Ink.RIDER])
+
+    def _pointer(self, painter: QPainter, x: float, middle: float, *, hollow: bool) -> None:
+        """Filled where the line stands; hollow where it was measured while another is tried."""
+        unit, rider = self.type_.line / 16.0, self.colours[Ink.RIDER]
+        painter.setPen(QPen(rider, unit) if hollow else Qt.PenStyle.NoPen)
+        painter.setBrush(self.colours[Ink.BAND] if hollow else rider)
         upper = middle - 5 * unit
         tip = QPointF(x, middle + 3 * unit)
         corners = [QPointF(x - 5 * unit, upper), QPointF(x + 5 * unit, upper), tip]
         painter.drawPolygon(QPolygonF(corners))
-        painter.fillRect(QRectF(x - 0.8 * unit, middle, 1.6 * unit, below), rider)
 
 
 def _clear_of(ticks: Sequence[Tick], x: float, distance: float) -> list[Tick]:

@@ -108,6 +108,7 @@ _TOUCHING_CM: Final = 1e-4
 @dataclass(frozen=True, slots=True)
 class _Meeting:
     crossing: Crossing
+    rider_cm: float
     winter_cm: float
     cap: Side | None
 
@@ -117,22 +118,25 @@ def picture(
     spans: Sequence[SizeSpan],
     crossing: Crossing,
     *,
+    rider_cm: float | None = None,
     layers_cm: float = 0.0,
     cap: Side | None = None,
 ) -> TapePicture:
-    """The picture of one model's sizes on one tape; the rider stands at the scale's centre.
+    """The picture of one model's sizes on one tape.
 
-    ``layers_cm`` is what winter layers add to the reading, 0 where none go underneath. ``cap``
-    names the side that makes the state an edge; without it the side with less left has the cap.
+    The rider stands at ``rider_cm``, at the scale's centre where it is None. ``layers_cm`` is
+    what winter layers add to the reading, 0 where none go underneath. ``cap`` names the side that
+    makes the state an edge; without it the side with less left has the cap.
     """
     best = next((span for span in spans if span.best), None)
-    winter_cm = scale.centre_cm + layers_cm
-    gap_cm = _gap(best, scale.centre_cm, winter_cm) if best else None
+    at_cm = scale.centre_cm if rider_cm is None else rider_cm
+    winter_cm = at_cm + layers_cm
+    gap_cm = _gap(best, at_cm, winter_cm) if best else None
     arrow = _arrow(best, gap_cm, scale) if best and gap_cm else None
     return TapePicture(
-        rider=scale.centre,
+        rider=scale.x(at_cm),
         winter=scale.x(winter_cm) if layers_cm > 0 else None,
-        bars=_bars(scale, spans, _Meeting(crossing, winter_cm, cap)),
+        bars=_bars(scale, spans, _Meeting(crossing, at_cm, winter_cm, cap)),
         gap=None if arrow else _drawn_gap(gap_cm, scale),
         arrow=arrow,
         crossing=crossing,
@@ -200,7 +204,7 @@ def _bar(
         assumed=span.assumed,
         questioned=span.questioned,
         notched=span.best and meeting.crossing is Crossing.TOO_LONG,
-        cap=(meeting.cap or _cap(span, scale.centre_cm, meeting.winter_cm)) if capped else None,
+        cap=(meeting.cap or _cap(span, meeting.rider_cm, meeting.winter_cm)) if capped else None,
     )
 
 

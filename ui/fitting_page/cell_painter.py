@@ -9,11 +9,12 @@ from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import QFont, QFontMetricsF, QPainter, QPen, QPolygonF
 
 from ui.drawing.marks import paint_mark
+from ui.drawing.row_shape import Density
 from ui.drawing.scale import Scale
 from ui.drawing.tape import picture
 from ui.dress import Dress
 from ui.fitting_page.columns import PAD_LEFT, Column, tape_scale
-from ui.fitting_page.rows import BandRow, ModelRow, TapeCell, TapeHead, VerdictWord
+from ui.fitting_page.rows import SEPARATOR, BandRow, ModelRow, TapeCell, TapeHead, VerdictWord
 from ui.theme import Ink
 
 LEFT: Final = Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter
@@ -73,24 +74,32 @@ class CellPainter:
         """The model's name, for whom it is made, and below it the maker and the edition."""
         unit = self.dress.unit
         box = spot.box.adjusted(PAD_LEFT * unit, 0, -4 * unit, 0)
-        upper, lower = self._two_lines(box)
-        self._write(spot.painter, upper, row.model, self._strong)
-        if row.wearer:
-            after = self.dress.strong_width.horizontalAdvance(row.model) + 6 * unit
-            if after + self.dress.small_width.horizontalAdvance(row.wearer) <= upper.width():
-                self._write(spot.painter, upper.adjusted(after, 0, 0, 0), row.wearer, self._quiet)
-        self._write(spot.painter, lower, row.edition, self._quiet)
+        below = [row.make, row.edition]
+        if not self._is_tall:
+            below = [text for text in (SEPARATOR.join(text for text in below if text),) if text]
+        lines = self._lines(box, 1 + len([text for text in below if text]))
+        self._write(spot.painter, lines[0], row.model, self._strong)
+        after = self.dress.strong_width.horizontalAdvance(row.model) + 6 * unit
+        if after + self.dress.small_width.horizontalAdvance(row.wearer) <= box.width():
+            self._write(spot.painter, lines[0].adjusted(after, 0, 0, 0), row.wearer, self._quiet)
+        for line, text in zip(lines[1:], [text for text in below if text], strict=True):
+            self._write(spot.painter, line, text, self._quiet)
 
     def size(self, spot: Spot, row: ModelRow) -> None:
-        """The best size, and below it the next one that can be tried."""
+        """The best size with its length, and below it the next one that can be tried."""
         box = spot.box.adjusted(4 * self.dress.unit, 0, -2 * self.dress.unit, 0)
-        upper, lower = self._two_lines(box)
-        self._write(spot.painter, upper if row.also else box, row.size, self._strong)
-        self._write(spot.painter, lower, row.also, self._quiet)
+        below = [text for text in (row.length_option, row.also) if text]
+        first = row.size
+        if len(below) > 1 and not self._is_tall:
+            first = f"{row.size} {below.pop(0)}"
+        lines = self._lines(box, 1 + len(below))
+        self._write(spot.painter, lines[0], first, self._strong)
+        for line, text in zip(lines[1:], below, strict=True):
+            self._write(spot.painter, line, text, self._quiet)
 
     def verdict(self, spot: Spot, row: ModelRow) -> None:
         """The two words, each with its mark."""
-        lines = self._two_lines(spot.box.adjusted(4 * self.dress.unit, 0, 0, 0))
+        lines = self._lines(spot.box.adjusted(4 * self.dress.unit, 0, 0, 0), 2)
         for line, word in zip(lines, (row.girths, row.length), strict=True):
             self._word(spot.moved(line), word)
 
@@ -110,11 +119,16 @@ class CellPainter:
         tape = self.dress.tape_chosen if spot.chosen else self.dress.tape
         if scale is not None and cell is not None and cell.spans:
             drawn = picture(
-                scale, cell.spans, cell.crossing, layers_cm=cell.layers_cm, cap=cell.cap
+                scale,
+                cell.spans,
+                cell.crossing,
+                rider_cm=head.tried_cm,
+                layers_cm=cell.layers_cm,
+                cap=cell.cap,
             )
             tape.paint(spot.painter, spot.box.top(), scale, drawn, cell.ink)
         elif scale is not None:
-            tape.paint_line(spot.painter, scale.centre, spot.box.top(), spot.box.height())
+            tape.paint_line(spot.painter, rider_x(head, scale), spot.box.top(), spot.box.height())
         if cell is not None and cell.spans:
             self._number(spot, cell, scale, both)
         elif cell is not None:
@@ -128,7 +142,8 @@ class CellPainter:
         for head, left, width in tapes:
             scale = self.scale(head, left, width)
             if scale is not None:
-                self.dress.tape.paint_line(painter, scale.centre, box.top(), box.height())
+                x = rider_x(head, scale)
+                self.dress.tape.paint_line(painter, x, box.top(), box.height())
         self._fold(painter, box, row.folded)
         line = box.adjusted((PAD_LEFT + 15) * unit, 0, 0, -1)
         self._write(painter, line, row.text, self._heading)
@@ -207,12 +222,16 @@ class CellPainter:
         painter.setBrush(self.dress.colours[Ink.QUIET])
         painter.drawPolygon(QPolygonF([QPointF(x + a * unit, y + b * unit) for a, b in points]))
 
-    def _two_lines(self, box: QRectF) -> tuple[QRectF, QRectF]:
-        """Two lines of text in the middle of a row."""
-        line = self.dress.type_.line * 0.92
-        top = box.center().y() - line - 0.5
-        upper = QRectF(box.left(), top, box.width(), line)
-        return upper, upper.translated(0, line)
+    @property
+    def _is_tall(self) -> bool:
+        """Whether a row has room for three lines."""
+        return self.dress.density is not Density.LOW
+
+    def _lines(self, box: QRectF, count: int) -> list[QRectF]:
+        """``count`` lines of text in the middle of a row."""
+        high = self.dress.type_.line * 0.92
+        top = box.center().y() - high * count / 2 - 0.5
+        return [QRectF(box.left(), top + high * n, box.width(), high) for n in range(count)]
 
     def _write(self, painter: QPainter, box: QRectF, text: str, hand: Hand) -> None:
         if not text:
@@ -222,3 +241,8 @@ class CellPainter:
         painter.setFont(hand.font)
         painter.setPen(self.dress.colours[hand.ink])
         painter.drawText(box, hand.flags, text)
+
+
+def rider_x(head: TapeHead, scale: Scale) -> float:
+    """Where the rider's line stands on a tape, in pixels."""
+    return scale.centre if head.tried_cm is None else scale.x(head.tried_cm)

@@ -48,7 +48,7 @@ def reasons_for(sheet: FittingSheet, row: ModelRow, words: Words) -> ChosenReaso
     lines.extend(_neighbours(sheet, row, words))
     offer = fit_row.offer
     return ChosenReasons(
-        heading=words("reasons-heading", model=row.model, size=row.size),
+        heading=words("reasons-heading", model=row.model, size=sheet.size_of(row.at)),
         lines=tuple(lines),
         source=words("reasons-source", file=offer.file, place=offer.place),
         file=offer.file,

@@ -15,12 +15,13 @@ from harmonizer.offers import Offer
 from harmonizer.states import VERDICTS, GirthState
 from ui.drawing.scale import BACK_HALF_SPAN_CM, GIRTH_HALF_SPAN_CM
 from ui.fitting_page.cells import margins_at, state_at, tape_cell
-from ui.fitting_page.model_groups import ModelGroups, model_key, ranked
+from ui.fitting_page.model_groups import ModelGroups, Ranked, model_key, ranked, ranked_as
 from ui.fitting_page.remarks import remarks_on
 from ui.fitting_page.row_words import RowWords
 from ui.fitting_page.rows import (
     BAND_OF,
     BANDS,
+    SEPARATOR,
     TAPES,
     Band,
     BandRow,
@@ -39,18 +40,27 @@ class FittingSheet:
     Attributes:
         fit: the engine's sheet.
         folded: the bands of which only the heading shows.
+        ranks: the models in their order; while a value is tried, that of what was measured.
     """
 
     def __init__(
-        self, fit: FitSheet, groups: ModelGroups, words: Words, folded: frozenset[Band]
+        self,
+        fit: FitSheet,
+        groups: ModelGroups,
+        words: Words,
+        folded: frozenset[Band],
+        measured: FittingSheet | None = None,
     ) -> None:
         self.fit = fit
         self.folded = folded
         self._groups = groups
         self._words = words
         self._row_words = RowWords(words)
-        self._ranked = ranked(fit, groups)
-        self._counts = {band: self._ranked.count(band) for band in BANDS}
+        self.ranks: Ranked = (
+            ranked(fit, groups) if measured is None else ranked_as(fit, groups, measured.ranks)
+        )
+        self._measured = measured
+        self._counts = {band: self.ranks.count(band) for band in BANDS}
         self._rows: dict[int, ModelRow | BandRow] = {}
         self._places: list[int] = []
         self._band_rows: list[int] = []
@@ -66,7 +76,7 @@ class FittingSheet:
                 self._band_rows.append(len(self._places))
                 self._places.append(-1 - place)
                 if band not in self.folded:
-                    self._places.extend(self._ranked.best[start : start + count].tolist())
+                    self._places.extend(self.ranks.best[start : start + count].tolist())
             start += count
 
     @property
@@ -87,7 +97,7 @@ class FittingSheet:
     @property
     def has_notes(self) -> bool:
         """Whether any model's best size has something to note beside the tapes."""
-        best = self._ranked.best
+        best = self.ranks.best
         extra = self.fit.states[len(TAPES) :, best]
         known = ~np.isnan(self.fit.lower[len(TAPES) :, best])
         off = bool(np.any((extra != 0) & known))
@@ -103,7 +113,15 @@ class FittingSheet:
     @property
     def models(self) -> int:
         """The number of models."""
-        return len(self._ranked.best)
+        return len(self.ranks.best)
+
+    @property
+    def summary(self) -> tuple[str, str]:
+        """How much was compared, in two lines."""
+        return (
+            self._words("summary-models", models=self.models, sizes=len(self.fit.table.offers)),
+            self._words("summary-try", count=self._counts[Band.TRY]),
+        )
 
     def __len__(self) -> int:
         return len(self._places)
@@ -140,9 +158,11 @@ class FittingSheet:
             band=BAND_OF[verdict.value],
             maker=offer.supplier or "",
             model=offer.model,
-            wearer=self._wearer(offer),
-            edition=self._edition(offer),
-            size=self._size(offer),
+            wearer=self._words(f"band-{offer.band}") if offer.band else "",
+            make=self._make(offer),
+            edition=offer.season or "",
+            size=offer.size,
+            length_option=offer.length or "",
             also=self._also(at, members),
             girths=girths,
             length=length,
@@ -172,8 +192,8 @@ class FittingSheet:
             return self._words(
                 "row-sentence-also" if row.also else "row-sentence",
                 model=row.model,
-                maker=row.edition,
-                size=row.size,
+                maker=row.make,
+                size=self.size_of(row.at),
                 also=row.also,
                 girths=row.girths.text,
                 length=row.length.text,
@@ -187,15 +207,9 @@ class FittingSheet:
         length = state_at(self.fit, Dimension.BACK_LENGTH, at)
         return self._row_words.girths(girth, chest_checked), self._row_words.length(length)
 
-    def _edition(self, offer: Offer) -> str:
+    def _make(self, offer: Offer) -> str:
         kind = self._words(f"kind-{offer.kind}") if offer.kind else None
-        return self._listed(offer.supplier, kind, offer.season)
-
-    def _wearer(self, offer: Offer) -> str:
-        return self._words(f"band-{offer.band}") if offer.band else ""
-
-    def _listed(self, *parts: str | None) -> str:
-        return self._words("separator").join(part for part in parts if part)
+        return SEPARATOR.join(part for part in (offer.supplier, kind) if part)
 
     def _size(self, offer: Offer) -> str:
         if offer.length is None:
@@ -225,20 +239,22 @@ class FittingSheet:
     def _head(self, dimension: Dimension) -> TapeHead:
         back = dimension is Dimension.BACK_LENGTH
         title = self._words("head-back" if back else f"dimension-{dimension.value}")
-        reading = self._reading(dimension)
+        tried = self._reading(dimension)
+        centre = tried if self._measured is None else self._measured.heads[dimension].centre_cm
         text = (
             self._words("head-no-reading")
-            if reading is None
-            else self._words("head-reading", cm=self._words.cm(reading))
+            if tried is None
+            else self._words("head-reading", cm=self._words.cm(tried))
         )
         return TapeHead(
             dimension=dimension,
             title=title,
             reading=text,
-            centre_cm=reading,
+            centre_cm=centre,
             half_span_cm=BACK_HALF_SPAN_CM if back else GIRTH_HALF_SPAN_CM,
             remark=self._words("head-double-scale") if back else "",
             sentence=self._words("head-sentence", title=title, reading=text),
+            tried_cm=tried if tried != centre else None,
         )
 
     def _reading(self, dimension: Dimension) -> float | None:

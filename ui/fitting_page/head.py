@@ -8,6 +8,7 @@ from PySide6.QtWidgets import QHeaderView, QWidget
 
 from ui.drawing.head_painter import HeadPainter
 from ui.dress import Dress
+from ui.fitting_page.cell_painter import rider_x
 from ui.fitting_page.columns import PAD_LEFT, PAD_RIGHT, TAPE_COLUMNS, Column, tape_scale
 from ui.fitting_page.rows import TapeHead
 from ui.fitting_page.table_model import FittingModel
@@ -48,6 +49,8 @@ class TapeHeadView(QHeaderView):
         head = sheet.heads.get(TAPE_COLUMNS[column]) if sheet and column in TAPE_COLUMNS else None
         if head is None:
             self._paint_title(painter, rect, column)
+            if column is Column.MODEL and sheet is not None:
+                self._paint_summary(painter, rect, sheet.summary)
             if column is Column.VERDICT:
                 self._paint_edges(painter, rect)
         else:
@@ -83,6 +86,18 @@ class TapeHeadView(QHeaderView):
         painter.setPen(self.dress.colours[ink])
         painter.drawText(box, _LEFT, str(text or ""))
 
+    def _paint_summary(self, painter: QPainter, rect: QRect, lines: tuple[str, str]) -> None:
+        """How much was compared; it may run on over the next column's empty head."""
+        type_ = self.dress.type_
+        box = QRectF(rect).adjusted(type_.px(PAD_LEFT), type_.px(5), type_.px(60), 0)
+        box.setHeight(type_.line * 1.1)
+        painter.setClipping(False)
+        for text, font in zip(reversed(lines), (type_.strong, type_.small), strict=True):
+            painter.setFont(font)
+            painter.setPen(self.dress.colours[Ink.TEXT if font is type_.strong else Ink.QUIET])
+            painter.drawText(box, _LEFT, text)
+            box.translate(0, box.height())
+
     def _paint_edges(self, painter: QPainter, rect: QRect) -> None:
         """Which unit stands on which edge of the tapes, just left of the first of them."""
         type_ = self.dress.type_
@@ -114,4 +129,5 @@ class TapeHeadView(QHeaderView):
             rect.left(), rect.width(), type_.line / 16.0, head.centre_cm, head.half_span_cm
         )
         bottom = float(rect.bottom())
-        HeadPainter(colours, type_).paint(painter, scale, rect.top() + type_.px(_TAPE_TOP), bottom)
+        edges = (float(rect.top() + type_.px(_TAPE_TOP)), bottom)
+        HeadPainter(colours, type_).paint(painter, scale, edges, rider_x(head, scale))

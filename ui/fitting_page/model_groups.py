@@ -64,6 +64,13 @@ class Ranked:
         return int(np.count_nonzero(self.bands == BANDS.index(band)))
 
 
+def ranked_as(sheet: FitSheet, groups: ModelGroups, order: Ranked) -> Ranked:
+    """The best offer of every model now, the models in the order and bands of ``order``."""
+    _, first = np.unique(groups.group_of[sheet.order], return_index=True)
+    best_of_group = sheet.order[first]
+    return Ranked(best_of_group[groups.group_of[order.best]], order.bands)
+
+
 def ranked(sheet: FitSheet, groups: ModelGroups) -> Ranked:
     """The best offer of every model, by band, and within a band as the engine orders them."""
     in_order = groups.group_of[sheet.order]

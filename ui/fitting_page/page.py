@@ -111,6 +111,16 @@ class FittingPage(QWidget):
         self.refresh()
 
     @property
+    def groups(self) -> ModelGroups | None:
+        """The models of the shop, None while there are none."""
+        return self._groups
+
+    @property
+    def is_trying(self) -> bool:
+        """Whether what is shown is about a value that nobody measured."""
+        return False
+
+    @property
     def sheet(self) -> FittingSheet | None:
         """What is shown, None while nothing is compared."""
         return self._sheet
@@ -151,6 +161,11 @@ class FittingPage(QWidget):
         self.empty.show_offers(not loaded)
         self.stack.setCurrentIndex(0)
 
+    def take_calls(self, calls: Calls) -> None:
+        """Go on with calls that another page held."""
+        self.calls = calls
+        self.show_draft(calls.current)
+
     # What a person does
 
     def _typing(self) -> None:
@@ -181,6 +196,7 @@ class FittingPage(QWidget):
     def show_draft(self, draft: Draft) -> None:
         """Put another rider on the line."""
         self._folded = FOLDED_AT_FIRST
+        self.table.forget_choice()
         self.readings.show_draft(draft)
         self.refresh()
 

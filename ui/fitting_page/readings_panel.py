@@ -19,6 +19,7 @@ from ui.controls.field import FramedLine
 from ui.controls.segments import Choice, Segments
 from ui.controls.strokes import px
 from ui.fitting_page.draft import ASKED, Draft, other_system, text_of
+from ui.fitting_page.echo import figure_in
 from ui.fitting_page.reading_field import ReadingField
 from ui.fitting_page.typed import Typed
 from ui.words import Words
@@ -148,16 +149,7 @@ class ReadingsPanel(QScrollArea):
         reading = self.draft.reading(measure)
         if reading is None:
             return ""
-        unit = other_system(reading)
-        wording = self._words.wording
-        match unit:
-            case Unit.IN:
-                figure = wording.inches(reading.value)
-            case Unit.CM:
-                figure = wording.cm(reading.value)
-            case _:
-                figure = wording.number(converted(reading.value, Unit.KG, unit), "0.5")
-        return self._words("value-and-unit", value=figure, unit=unit.value)
+        return figure_in(reading, other_system(reading), self._words)
 
     def _tell_fields(self) -> None:
         spoken = self.draft.spoken

@@ -13,6 +13,7 @@ from ui.theme import GATE_LOOK, GIRTH_LOOKS, LENGTH_LOOKS
 from ui.words import Words
 
 _JUST_CM: Final = 0.1
+_BRIEF: Final = {"left-check": "left", "too-long": "likely-long"}
 
 
 @dataclass(frozen=True, slots=True)
@@ -55,8 +56,8 @@ class RowWords:
         else:
             code, value = self._girth(margins, least)
         text = self.words(code, margin=self.words.margin(value))
-        if code == "left-check":
-            return text, self.words("left", margin=self.words.margin(value))
+        if code in _BRIEF:
+            return text, self.words(_BRIEF[code], margin=self.words.margin(value))
         if margins.winter and margins.tight_side:
             return self.words("in-winter", number=text), text
         return text, text

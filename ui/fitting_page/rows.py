@@ -11,6 +11,9 @@ from charts.schema import Dimension
 from ui.drawing.tape import Crossing, Side, SizeSpan
 from ui.theme import Ink, Look
 
+SEPARATOR: Final = " · "
+"""Between the parts of a line that are no sentence."""
+
 TAPES: Final = (Dimension.CHEST, Dimension.WAIST, Dimension.HIP, Dimension.BACK_LENGTH)
 
 
@@ -68,7 +71,11 @@ class TapeCell:
 
 @dataclass(frozen=True, slots=True)
 class ModelRow:
-    """One model with its best size for this rider. ``at`` is the best size's row in the fit."""
+    """One model with its best size for this rider. ``at`` is the best size's row in the fit.
+
+    ``make`` is the maker and the kind, ``edition`` the chart's season; ``length_option`` is the
+    size's place on the second axis, ``also`` the next size that can be tried.
+    """
 
     key: str
     at: int
@@ -76,8 +83,10 @@ class ModelRow:
     maker: str
     model: str
     wearer: str
+    make: str
     edition: str
     size: str
+    length_option: str
     also: str
     girths: VerdictWord
     length: VerdictWord
@@ -97,7 +106,10 @@ class BandRow:
 
 @dataclass(frozen=True, slots=True)
 class TapeHead:
-    """The head of one tape: ``centre_cm`` is the reading, None before there is one."""
+    """The head of one tape: ``centre_cm`` is the reading, None before there is one.
+
+    ``tried_cm`` is where the rider's line stands while another value is tried.
+    """
 
     dimension: Dimension
     title: str
@@ -106,6 +118,12 @@ class TapeHead:
     half_span_cm: float
     remark: str = ""
     sentence: str = ""
+    tried_cm: float | None = None
+
+    @property
+    def rider_cm(self) -> float | None:
+        """Where the rider's line stands."""
+        return self.centre_cm if self.tried_cm is None else self.tried_cm
 
 
 class Sheet(Protocol):
@@ -114,6 +132,11 @@ class Sheet(Protocol):
     @property
     def heads(self) -> Mapping[Dimension, TapeHead]:
         """The head of every tape."""
+        ...
+
+    @property
+    def summary(self) -> tuple[str, str]:
+        """How much was compared, in two lines."""
         ...
 
     @property

@@ -33,6 +33,8 @@ class FittingTable(QTableView):
         self._dress = dress
         self._first_tape = 0
         self._chosen_key: str | None = None
+        self._laying = False
+        self._band_rows: list[int] = []
         self._head = TapeHeadView(self.rows, dress, self)
         self._delegate = FittingDelegate(self.rows, CellPainter(dress), self.tapes, self)
         self.setModel(self.rows)
@@ -79,6 +81,22 @@ class FittingTable(QTableView):
         self._lay_columns()
         self._choose_again(column)
 
+    @property
+    def chosen_key(self) -> str | None:
+        """Which model is chosen, whatever row it stands in."""
+        return self._chosen_key
+
+    def forget_choice(self) -> None:
+        """Choose the first model from now on, until a person chooses another."""
+        self._chosen_key = None
+
+    def choose(self, key: str | None) -> None:
+        """Choose the row of a model, where it is shown."""
+        sheet = self.rows.sheet
+        at = sheet.find(key) if sheet and key else None
+        if at is not None:
+            self.setCurrentIndex(self.rows.index(at, 0))
+
     def set_dimmed(self, dimmed: bool) -> None:
         """Fade the rows while a reading is being typed; they keep their place."""
         if self.rows.dimmed != dimmed:
@@ -109,15 +127,16 @@ class FittingTable(QTableView):
         """Span the headings of bands over all columns; only they differ in height."""
         self.clearSpans()
         upright = self.verticalHeader()
-        upright.setDefaultSectionSize(int(self._dress.shape.height))
-        high = self._dress.type_.px(BAND_HEIGHT)
-        for number in self._band_rows():
-            self.setSpan(number, 0, 1, len(Column))
-            upright.resizeSection(number, high)
-
-    def _band_rows(self) -> list[int]:
+        usual = int(self._dress.shape.height)
+        upright.setDefaultSectionSize(usual)
+        for number in self._band_rows:
+            if number < upright.count():
+                upright.resizeSection(number, usual)
         sheet = self.rows.sheet
-        return list(sheet.band_rows) if sheet is not None else []
+        self._band_rows = list(sheet.band_rows) if sheet is not None else []
+        for number in self._band_rows:
+            self.setSpan(number, 0, 1, len(Column))
+            upright.resizeSection(number, self._dress.type_.px(BAND_HEIGHT))
 
     def _lay_columns(self) -> None:
         sheet = self.rows.sheet
@@ -138,23 +157,21 @@ class FittingTable(QTableView):
         at = sheet.find(self._chosen_key) if sheet and self._chosen_key else None
         if at is None and sheet is not None:
             at = sheet.first_model
-        if at is None:
-            self.setCurrentIndex(QModelIndex())
-            self.chosen.emit(None)
-            return
-        self.setCurrentIndex(self.rows.index(at, column))
-        self._tell(at)
+        self._laying = True
+        self.setCurrentIndex(QModelIndex() if at is None else self.rows.index(at, column))
+        self._laying = False
+        self._tell(-1 if at is None else at)
 
     def _current_changed(self, current: QModelIndex, before: QModelIndex) -> None:
-        if current.row() != before.row():
+        row = self.rows.row(current.row())
+        if not self._laying and current.row() != before.row() and isinstance(row, ModelRow):
+            self._chosen_key = row.key
             self._tell(current.row())
         self._keep_in_sight(current.column())
 
     def _tell(self, number: int) -> None:
         row = self.rows.row(number)
-        if isinstance(row, ModelRow):
-            self._chosen_key = row.key
-            self.chosen.emit(row)
+        self.chosen.emit(row if isinstance(row, ModelRow) else None)
 
     def _keep_in_sight(self, column: int) -> None:
         """Bring a tape that is not shown for want of room into sight."""

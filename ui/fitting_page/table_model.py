@@ -109,7 +109,7 @@ def _text(row: ModelRow, column: Column) -> str | None:
         case Column.MODEL:
             return row.model
         case Column.SIZE:
-            return row.size
+            return row.size if not row.length_option else f"{row.size} {row.length_option}"
         case Column.NOTE:
             return row.note
         case _:

@@ -1,0 +1,66 @@
+"""What a person chose for the screen, kept in one small file; no client's data is ever in it."""
+
+from __future__ import annotations
+
+import json
+from dataclasses import asdict, dataclass
+from pathlib import Path
+from typing import Any, Final
+
+from charts.wording import LANGUAGES
+from ui.drawing.row_shape import Density
+from ui.theme import Scheme
+
+FORMAT: Final = 1
+LEAST_POINTS: Final = 7.0
+MOST_POINTS: Final = 24.0
+_SCHEMES: Final = (Scheme.LIGHT, Scheme.DARK, Scheme.FORCED)
+
+
+@dataclass(frozen=True, slots=True)
+class Preferences:
+    """How the screen looks. ``scheme`` and ``language`` None follow the desktop."""
+
+    language: str | None = None
+    scheme: Scheme | None = None
+    density: Density = Density.LOW
+    points: float = 9.5
+
+
+def read_preferences(path: Path) -> Preferences:
+    """What was chosen last; the defaults where there is no file or it cannot be understood."""
+    try:
+        saved = json.loads(path.read_text(encoding="utf-8"))
+    except (OSError, ValueError):
+        return Preferences()
+    if not isinstance(saved, dict) or saved.get("format") != FORMAT:
+        return Preferences()
+    return _checked(saved)
+
+
+def write_preferences(path: Path, preferences: Preferences) -> None:
+    """Keep what was chosen. A folder that cannot be written to costs the choice and no more."""
+    saved = {"format": FORMAT, **asdict(preferences)}
+    try:
+        path.parent.mkdir(parents=True, exist_ok=True)
+        path.write_text(json.dumps(saved, indent=1), encoding="utf-8")
+    except OSError:
+        return
+
+
+def _checked(saved: dict[str, Any]) -> Preferences:
+    usual = Preferences()
+    language, scheme = saved.get("language"), saved.get("scheme")
+    density, points = saved.get("density"), saved.get("points")
+    return Preferences(
+        language=language if language in LANGUAGES else None,
+        scheme=Scheme(scheme) if scheme in _SCHEMES else None,
+        density=Density(density) if density in set(Density) else usual.density,
+        points=_points(points, usual.points),
+    )
+
+
+def _points(value: object, usual: float) -> float:
+    if not isinstance(value, int | float) or isinstance(value, bool):
+        return usual
+    return min(max(float(value), LEAST_POINTS), MOST_POINTS)
