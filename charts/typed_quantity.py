@@ -4,11 +4,15 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from decimal import Decimal
+from typing import Final
 
 from charts.notation import CellReading, Expected, Quantity, Reading, read_cell
 from charts.quantities import FAMILY, Family, Unit, canonical
 from charts.reason import Reason
 from charts.schema import Dimension, Kind
+
+_OF_A_CHART_ONLY: Final = frozenset({"laid-flat", "units-disagree"})
+"""What a cell is asked for its column's sake: halves, and a unit that is not the heading's."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -29,7 +33,7 @@ def read_quantity(
     topic ``rider``: nothing is guessed.
     """
     reading = read_cell(text, Expected(dimension=dimension, unit=unit))
-    if reading.reading is not Reading.READ or reading.quantity is None:
+    if reading.quantity is None or not (reading.reading is Reading.READ or _plain(reading, unit)):
         return _refused(text, reading)
     value = _single(reading.quantity)
     if value is None:
@@ -42,6 +46,19 @@ def read_quantity(
     return TypedQuantity(canonical(value, found), text, found)
 
 
+def _plain(reading: CellReading, unit: Unit | None) -> bool:
+    """A value with its unit that is only unlikely of a body: no doubt about what was typed.
+
+    Whether a body can measure so is asked where the value stands beside the others ("inches?").
+    """
+    said = reading.quantity is not None and (reading.quantity.unit or unit) is not None
+    slip = reading.code == "impossible" and any(
+        why == "other-unit" for _, why in reading.candidates
+    )
+    unlikely = slip or reading.code in _OF_A_CHART_ONLY
+    return reading.reading is Reading.ASK and said and unlikely
+
+
 def _single(quantity: Quantity) -> Decimal | None:
     if quantity.kind is not Kind.SINGLE or quantity.value is None or quantity.value.value < 0:
         return None
@@ -49,6 +66,10 @@ def _single(quantity: Quantity) -> Decimal | None:
 
 
 def _refused(text: str, reading: CellReading) -> Reason:
+    if reading.quantity is not None and _single(reading.quantity) == 0:
+        return Reason("not-one-value", {"text": text})
+    if reading.code == "impossible":
+        return Reason("no-body", {"text": text})
     if reading.reading is Reading.ASK:
         return Reason("two-readings", {"text": text})
     return Reason("not-read", {"text": text})

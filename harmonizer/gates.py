@@ -19,6 +19,7 @@ from harmonizer.settings import Settings
 from harmonizer.states import SLACK
 
 Flags = npt.NDArray[np.bool_]
+Floats = npt.NDArray[np.float64]
 
 
 class Gate(StrEnum):
@@ -54,8 +55,52 @@ class Gates:
 
 def gates(facts: OfferFacts, weight_kg: float | None, needs: Needs, settings: Settings) -> Gates:
     """Every gate of every size for one rider; ``weight_kg`` None where nobody weighed."""
+    limits = WeightLimits(facts.weight_floor, facts.weight_ceiling, facts.inflatable)
+    weight = np.array(np.nan if weight_kg is None else weight_kg)
+    found = weight_gates(weight, limits, settings) | standing_gates(facts, needs)
+    ordered = {gate: found[gate] for gate in Gate if gate in found and found[gate].any()}
+    return Gates(ordered, any_refused(ordered, len(facts.kinds)))
+
+
+def any_refused(found: dict[Gate, Flags], count: int) -> Flags:
+    """Where at least one gate failed; one that could not be decided refuses nothing."""
+    refused = np.zeros(count, np.bool_)
+    for gate, flags in found.items():
+        if gate not in UNDECIDED:
+            refused |= flags
+    return refused
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class WeightLimits:
+    """The weight limits of many sizes or of one, in kg, NaN where there is none."""
+
+    floor: Floats | float
+    ceiling: Floats | float
+    inflatable: Flags | bool
+
+
+def weight_gates(weight: Floats, limits: WeightLimits, settings: Settings) -> dict[Gate, Flags]:
+    """The gates that ask for the weight: one rider and many sizes, or many riders and one size.
+
+    ``weight`` in kg is NaN where nobody weighed.
+    """
+    known = ~np.isnan(weight)
+    under = weight < limits.floor - SLACK
+    close = weight <= limits.floor + settings.weigh_first_band + SLACK
+    has_floor, has_ceiling = ~np.isnan(limits.floor), ~np.isnan(limits.ceiling)
+    weigh_first = limits.inflatable & has_floor & (~known | (close & ~under))
+    return {
+        Gate.UNDER_WEIGHT_FLOOR: under,
+        Gate.WEIGH_FIRST: weigh_first,
+        Gate.OVER_WEIGHT_CEILING: weight > limits.ceiling + SLACK,
+        Gate.WEIGHT_NOT_KNOWN: ~known & (has_floor | has_ceiling) & ~weigh_first,
+    }
+
+
+def standing_gates(facts: OfferFacts, needs: Needs) -> dict[Gate, Flags]:
+    """The gates that need no reading of the rider."""
     found = {
-        **_weight_gates(facts, weight_kg, settings),
         **_asked(facts.levels, needs.level, Gate.LEVEL_DIFFERS, Gate.LEVEL_NOT_KNOWN),
         **_asked(facts.kinds, needs.kind, Gate.KIND_DIFFERS, Gate.KIND_NOT_KNOWN),
         Gate.RECALLED: facts.recalled,
@@ -63,32 +108,7 @@ def gates(facts: OfferFacts, weight_kg: float | None, needs: Needs, settings: Se
     }
     if needs.in_stock:
         found[Gate.OUT_OF_STOCK] = facts.out_of_stock
-    ordered = {gate: found[gate] for gate in Gate if gate in found and found[gate].any()}
-    refused = np.zeros(len(facts.kinds), np.bool_)
-    for gate, flags in ordered.items():
-        if gate not in UNDECIDED:
-            refused |= flags
-    return Gates(ordered, refused)
-
-
-def _weight_gates(
-    facts: OfferFacts, weight_kg: float | None, settings: Settings
-) -> dict[Gate, Flags]:
-    has_floor = ~np.isnan(facts.weight_floor)
-    has_ceiling = ~np.isnan(facts.weight_ceiling)
-    if weight_kg is None:
-        weigh = has_floor & facts.inflatable
-        return {
-            Gate.WEIGH_FIRST: weigh,
-            Gate.WEIGHT_NOT_KNOWN: (has_floor | has_ceiling) & ~weigh,
-        }
-    under = weight_kg < facts.weight_floor - SLACK
-    close = weight_kg <= facts.weight_floor + settings.weigh_first_band + SLACK
-    return {
-        Gate.UNDER_WEIGHT_FLOOR: under,
-        Gate.WEIGH_FIRST: close & ~under & facts.inflatable,
-        Gate.OVER_WEIGHT_CEILING: weight_kg > facts.weight_ceiling + SLACK,
-    }
+    return found
 
 
 def _asked(

@@ -17,6 +17,7 @@ from harmonizer.states import (
     CLEAR,
     EDGE,
     LIKELY_LONG,
+    NEAR,
     NOT_CHECKED,
     NOT_KNOWN,
     SHORT,
@@ -53,7 +54,7 @@ def girth_states(margin: Floats, tolerance: Floats, settings: Settings) -> Codes
     state = (margin < settings.edge_band - SLACK).astype(np.uint8)
     state += margin < -SLACK
     state += margin < -tolerance - SLACK
-    state[np.isnan(margin)] = NOT_CHECKED
+    state += np.isnan(margin) * np.uint8(NOT_CHECKED)
     return state
 
 
@@ -87,18 +88,17 @@ def length_states(lower: Floats, upper: Floats, u: Floats | float, settings: Set
     below += lower < -settings.likely_long_limit - SLACK
     above = (upper < -SLACK).astype(np.uint8)
     above += upper < -settings.short_limit - SLACK
-    state = np.maximum(_BY_LOWER[below], _BY_UPPER[above])
+    state = np.maximum(_BY_LOWER.take(below), _BY_UPPER.take(above))
     no_lower_end = np.isposinf(lower)
-    state[no_lower_end] = np.maximum(state[no_lower_end], CHECK)
-    state[np.isnan(lower)] = NOT_KNOWN
+    state += no_lower_end & (state == CLEAR)
+    state += np.isnan(lower) * np.uint8(NOT_KNOWN)
     return state
 
 
 def other_states(margin: Floats) -> Codes:
     """Weight, age, height and the rest: inside or near only, in no verdict."""
-    state = np.where(margin < -SLACK, 2, 0).astype(np.uint8)
-    state[np.isnan(margin)] = NOT_CHECKED
-    return state
+    state = (margin < -SLACK) * np.uint8(NEAR)
+    return np.asarray(state + np.isnan(margin) * np.uint8(NOT_CHECKED))
 
 
 def positions(light: Floats, low: Floats, high: Floats) -> Floats:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import dataclass
 from typing import Final
 
@@ -10,6 +11,7 @@ import numpy.typing as npt
 
 from harmonizer.offer_facts import OfferFacts
 from harmonizer.settings import Settings
+from harmonizer.states import VERDICTS
 
 Floats = npt.NDArray[np.float64]
 Codes = npt.NDArray[np.uint8]
@@ -26,10 +28,12 @@ TIE: Final = 1e-6
 _LARGEST_STEP: Final = float((1 << 44) - 1)
 
 
-def penalties(margin: Floats, middle: Floats, plen: Floats, settings: Settings) -> Floats:
+def penalties(
+    margin: Floats | Sequence[Floats], middle: Floats, plen: Floats | float, settings: Settings
+) -> Floats:
     """P of every size; smaller is better.
 
-    ``margin`` is dimensions x offers (chest, waist, hip, back length first), NaN where not
+    ``margin`` has one row a dimension (chest, waist, hip, back length first), NaN where not
     checked; ``middle`` is where the rider's chest lies in its range, NaN where that is open;
     ``plen`` is NaN where the length is not known.
     """
@@ -39,11 +43,16 @@ def penalties(margin: Floats, middle: Floats, plen: Floats, settings: Settings) 
         settings.hip_tolerance,
         settings.short_limit,
     )
-    total = MIDDLE_WEIGHT * (np.where(np.isnan(middle), 0.5, middle) - 0.5) ** 2
+    total = middle_penalty(middle)
     total += LENGTH_WEIGHT * (1.0 - np.where(np.isnan(plen), 1.0, plen)) ** 2
     for row, weight, tolerance in zip(margin, WEIGHTS, tolerances, strict=False):
         total += weight * _beyond(row, tolerance)
     return total
+
+
+def middle_penalty(middle: Floats) -> Floats:
+    """The part of P for not lying in the middle of the chest range; 0 where that is open."""
+    return np.asarray(MIDDLE_WEIGHT * np.where(np.isnan(middle), 0.0, middle - 0.5) ** 2)
 
 
 def _beyond(margin: Floats, tolerance: float) -> Floats:
@@ -69,17 +78,39 @@ class Grades:
 
 
 def order_of(grades: Grades, facts: OfferFacts) -> Places:
-    """The places of all offers, best first.
-
-    All that orders is packed into two whole numbers, because sorting by two is fast.
-    """
-    grade = (grades.verdicts.astype(np.int64) * 2 + grades.other_band) * 8 - grades.checked
-    steps = np.minimum(grades.penalty / TIE, _LARGEST_STEP).round().astype(np.int64)
+    """The places of all offers, best first."""
+    grade = grade_of(grades.verdicts, grades.other_band, grades.checked)
+    steps = penalty_steps(grades.penalty)
     second = np.zeros(len(grade), np.int64)
     _apply_makers_rule(steps, second, grade, grades.between_up, facts)
-    chance = np.nan_to_num(grades.probability / TIE).round().astype(np.int64)
-    worse = (second << 61) | (((1 << 20) - chance) << 40) | facts.small_first
-    return np.lexsort((worse, (grade << 44) | steps)).astype(np.int64)
+    later = (second << 61) | later_key(grades.probability, facts.small_first)
+    return np.lexsort((later, first_key(grade, steps))).astype(np.int64)
+
+
+def grade_of(verdicts: Codes, other_band: Flags | bool, checked: Codes) -> Places:
+    """What orders before any penalty: verdict, own band first, more dimensions checked first."""
+    return np.asarray((verdicts.astype(np.int64) * 2 + other_band) * 8 + (7 - checked))
+
+
+def penalty_steps(penalty: Floats) -> Places:
+    """The penalty in whole ties."""
+    return np.minimum(penalty / TIE, _LARGEST_STEP).round().astype(np.int64)
+
+
+def first_key(grade: Places, steps: Places | int) -> Places:
+    """Grade and penalty packed into one whole number, because sorting by few keys is fast."""
+    return (grade << 44) | steps
+
+
+def verdict_of_key(key: Places) -> Codes:
+    """The verdict packed into a first key."""
+    return np.asarray(np.minimum(key >> 48, len(VERDICTS) - 1), np.uint8)
+
+
+def later_key(probability: Floats, small_first: Places | int) -> Places:
+    """What decides a tie: the higher size probability, then the smaller size."""
+    chance = np.nan_to_num(probability / TIE).round().astype(np.int64)
+    return np.asarray((((1 << 20) - chance) << 40) | small_first)
 
 
 def _apply_makers_rule(

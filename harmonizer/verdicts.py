@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+from itertools import product
 from typing import Final
 
 import numpy as np
@@ -10,8 +12,8 @@ import numpy.typing as npt
 from harmonizer.states import (
     GIRTHS,
     LENGTHS,
-    NEAR,
     NOT_CHECKED,
+    NOT_KNOWN,
     VERDICTS,
     GirthState,
     LengthState,
@@ -22,17 +24,18 @@ Codes = npt.NDArray[np.uint8]
 Flags = npt.NDArray[np.bool_]
 
 
-def girth_verdicts(chest: Codes, waist: Codes, hip: Codes) -> Codes:
+def girths_together(chest: GirthState, waist: GirthState, hip: GirthState) -> GirthState:
     """The worst of the girths that were checked.
 
     Chest not checked is *near* at best; chest and waist both not checked is nothing to go by.
     """
-    worst = np.zeros_like(chest)
-    for state in (chest, waist, hip):
-        worst = np.maximum(worst, np.where(state == NOT_CHECKED, 0, state))
-    worst = np.where(chest == NOT_CHECKED, np.maximum(worst, NEAR), worst)
-    nothing = (chest == NOT_CHECKED) & (waist == NOT_CHECKED)
-    return np.where(nothing, NOT_CHECKED, worst).astype(np.uint8)
+    unchecked = GirthState.NOT_CHECKED
+    if chest is unchecked and waist is unchecked:
+        return unchecked
+    checked = [state for state in (chest, waist, hip) if state is not unchecked]
+    if chest is unchecked:
+        checked.append(GirthState.NEAR)
+    return max(checked, key=GIRTHS.index)
 
 
 def verdict_of(girths: GirthState, length: LengthState) -> Verdict:
@@ -54,21 +57,29 @@ def verdict_of(girths: GirthState, length: LengthState) -> Verdict:
 
 
 _NOT_OFFERED: Final = VERDICTS.index(Verdict.NOT_OFFERED)
-VERDICT_TABLE: Final[Codes] = np.array(
-    [[VERDICTS.index(verdict_of(girth, length)) for length in LENGTHS] for girth in GIRTHS],
-    np.uint8,
+_STATES: Final = np.uint8(len(GIRTHS))
+_GIRTHS_TOGETHER: Final[Codes] = np.array(
+    [GIRTHS.index(girths_together(*states)) for states in product(GIRTHS, repeat=3)], np.uint8
 )
-"""The verdict's code by the codes of girths and length."""
+_TOGETHER: Final[Codes] = np.array(
+    [VERDICTS.index(verdict_of(*states)) for states in product(GIRTHS, LENGTHS)], np.uint8
+)
 
 
-def verdicts(girths: Codes, lengths: Codes, refused: Flags) -> Codes:
+def girth_verdicts(chest: Codes, waist: Codes, hip: Codes) -> Codes:
+    """The codes of ``girths_together`` for all sizes at once."""
+    return np.asarray(_GIRTHS_TOGETHER.take((chest * _STATES + waist) * _STATES + hip))
+
+
+def verdicts(girths: Codes, lengths: Codes, refused: Flags | bool) -> Codes:
     """The verdict of every size; ``refused`` where a gate failed."""
-    found = VERDICT_TABLE[girths, lengths]
-    found[refused] = _NOT_OFFERED
-    return found
+    found = _TOGETHER.take(girths * np.uint8(len(LENGTHS)) + lengths)
+    return np.asarray(np.where(refused, np.uint8(_NOT_OFFERED), found))
 
 
-def checked_count(girths: Codes, length: Codes) -> Codes:
-    """How many of the four were checked, per size; ``girths`` is 3 x offers."""
-    known = length != LENGTHS.index(LengthState.NOT_KNOWN)
-    return np.asarray((girths != NOT_CHECKED).sum(axis=0) + known, np.uint8)
+def checked_count(girths: Sequence[Codes] | Codes, length: Codes) -> Codes:
+    """How many of the four were checked, per size; ``girths`` are chest, waist and hip."""
+    count = np.asarray(length != NOT_KNOWN, np.uint8)
+    for state in girths:
+        count += state != NOT_CHECKED
+    return count

@@ -88,6 +88,7 @@ def test_the_age_comes_from_the_day_of_birth_at_the_day_of_measuring() -> None:
         ('"36 1/2 in"', '"36 kg"', 8, "wrong-unit"),
         ('"36 1/2 in"', '"medium"', 8, "not-read"),
         ("value = 99", "value = 0", 9, "not-one-value"),
+        ("value = 99", "value = 9000", 9, "no-body"),
         ("value = 99", "value = -3", 9, "not-a-number"),
         ('definition = "below_belt"', 'definition = "navel"', 9, "not-a-choice"),
         ('text = "76"', 'text = "7x"', 14, "not-read"),
@@ -109,3 +110,9 @@ def test_a_bad_line_gives_the_line_and_the_reason(
     assert (caught.value.line, caught.value.reason.code) == (line, code)
     for language in ("en", "de"):
         assert caught.value.say(Wording(language))
+
+
+@pytest.mark.parametrize("chest", ['"36 cm"', '{ value = 36, unit = "cm" }'])
+def test_a_chest_in_the_wrong_unit_is_taken_as_given_to_be_asked_about(chest: str) -> None:
+    who = read_rider(f"format = 1\n[readings]\nchest = {chest}\n", "x.toml")
+    assert [one.value for one in who.of(Measure.CHEST)] == [Decimal(36)]
