@@ -11,6 +11,7 @@ from charts.dimensions import HeadingReading, Role, plausible, read_heading, usu
 from charts.findings import Candidate
 from charts.layout.fields import Field, FieldKind
 from charts.layout.looks import look
+from charts.notation import Expected, read_cell
 from charts.plausible_ranges import Limits
 from charts.quantities import FAMILY, Unit, factor
 from charts.schema import Basis, Definition, Dimension, UnitFrom
@@ -212,10 +213,12 @@ def _within(limits: Limits | None, value: Decimal) -> bool:
 
 def printed_figures(one: Field) -> list[tuple[Decimal, Unit | None]]:
     """Every figure of a column with the unit its cell prints, as far as cells can be read."""
+    heading = one.heading
+    expected = Expected(heading.dimension, basis=heading.basis, definition=heading.definition)
     found: list[tuple[Decimal, Unit | None]] = []
     for cell in one.cells:
         for at in cell:
-            quantity = look(at.text).reading.quantity
+            quantity = read_cell(at.text, expected).quantity
             if quantity is None:
                 continue
             ends = (quantity.low, quantity.high, quantity.value)

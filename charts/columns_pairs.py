@@ -7,7 +7,7 @@ from dataclasses import replace
 
 from charts.columns_agreement import compared
 from charts.columns_meaning import Column
-from charts.columns_values import Filled
+from charts.columns_values import Filled, two_cells
 from charts.columns_words import Surroundings
 from charts.dimensions import Role
 from charts.quantities import METRIC, Unit, factor
@@ -55,7 +55,7 @@ def _join(low: Range, high: Range, column: Column, around: Surroundings) -> Rang
         low,
         heading=column.heading,
         published=f"{low.published} | {high.published}",
-        place=_two_cells(low.place, high.place),
+        place=two_cells(low.place, high.place),
         findings=findings,
     )
     if low.value is None or high.value is None or low.value > high.value:
@@ -72,10 +72,6 @@ def _join(low: Range, high: Range, column: Column, around: Surroundings) -> Rang
         value=None,
         high_step=high.high_step,
     )
-
-
-def _two_cells(first: str, second: str) -> str:
-    return f"{first}:{second.rpartition('!')[2]}"
 
 
 def _open_ended(one: Filled) -> Filled:

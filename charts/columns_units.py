@@ -42,7 +42,7 @@ def _said(column: Column, around: Surroundings) -> Column:
     if own:
         return replace(column, unit_from=UnitFrom.HEADING)
     column = replace(column, unit=None)
-    for words in around.words:
+    for words in (*around.words, *around.far):
         units = of_family(find_units(words.text), family)
         if len(set(units)) == 1 and fits(column.field, column.dimension, units[0]):
             return replace(column, unit=units[0], unit_from=words.kind)

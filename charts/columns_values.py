@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from decimal import Decimal
 from typing import Final
@@ -32,9 +33,59 @@ def filled(column: Column, around: Surroundings) -> Filled:
     """Read every cell of a column; a blank or a word makes no range."""
     ranges: dict[int, Range] = {}
     for line, cell in enumerate(column.field.cells):
-        if cell and (one := read_at(cell[0], column, around)) is not None:
+        if cell and (one := _read_all(cell, column, around)) is not None:
             ranges[line] = one
     return Filled(column, ranges)
+
+
+def _read_all(cell: Sequence[At], column: Column, around: Surroundings) -> Range | None:
+    """One cell, or several that hold together: the bands of a grid that share a size."""
+    found = [one for at in cell if (one := read_at(at, column, around)) is not None]
+    if len(found) < 2:
+        return found[0] if found else None
+    first, last = found[0], found[-1]
+    lows = [one.value if one.value is not None else one.low for one in found]
+    highs = [one.value if one.value is not None else one.high for one in found]
+    whole = replace(
+        first,
+        published=" | ".join(one.published for one in found),
+        place=two_cells(first.place, last.place),
+        findings=tuple(dict.fromkeys(ident for one in found for ident in one.findings)),
+    )
+    if any(one.kind is Kind.UNREAD for one in found):
+        return replace(whole, kind=Kind.UNREAD, low=None, high=None, value=None)
+    return _spanning(whole, lows, highs, found)
+
+
+def _spanning(
+    whole: Range,
+    lows: Sequence[Decimal | None],
+    highs: Sequence[Decimal | None],
+    found: Sequence[Range],
+) -> Range:
+    """From the lowest to the highest end; open where one of the parts is."""
+    low = None if None in lows else min(end for end in lows if end is not None)
+    high = None if None in highs else max(end for end in highs if end is not None)
+    kind = Kind.RANGE
+    if low is None or high is None:
+        kind = Kind.AT_LEAST if high is None else Kind.AT_MOST
+    least, most = found[lows.index(low)], found[highs.index(high)]
+    return replace(
+        whole,
+        kind=kind,
+        low=low,
+        high=high,
+        value=None,
+        low_step=least.low_step,
+        high_step=most.high_step,
+        low_included=least.low_included,
+        high_included=most.high_included,
+    )
+
+
+def two_cells(first: str, second: str) -> str:
+    """The place of a value that stands in two cells: ``Women!B3:C3``."""
+    return first if first == second else f"{first}:{second.rpartition('!')[2]}"
 
 
 def read_at(at: At, column: Column, around: Surroundings) -> Range | None:
@@ -94,10 +145,8 @@ def _as_range(reading: CellReading, column: Column) -> tuple[Candidate, ...]:
 
 def _stored(reading: CellReading, at: At, column: Column, around: Surroundings) -> Range:
     quantity = reading.quantity
-    if quantity is None or reading.reading is Reading.UNREAD or reading.code == "impossible":
-        return unread(at, column, around)
-    unit = quantity.unit or column.unit
-    if unit is None or FAMILY[unit] is not family_of(column.dimension):
+    unit = (quantity.unit or column.unit) if quantity is not None else None
+    if quantity is None or unit is None or not _storable(reading, column):
         return unread(at, column, around)
     place = around.place(at.row, at.column)
     also = reading.also
@@ -176,7 +225,7 @@ def _asked(reading: CellReading, at: At, column: Column, around: Surroundings) -
     """The question that the cell itself raises, and the notes of its notation."""
     place = around.place(at.row, at.column)
     ids = []
-    if reading.reading in {Reading.ASK, Reading.UNREAD} or _foreign(reading, column):
+    if reading.reading in {Reading.ASK, Reading.UNREAD} or not _storable(reading, column):
         code = reading.code if LEVELS.get(reading.code or "") is Level.QUESTION else None
         ids.append(
             around.log.add(
@@ -196,10 +245,12 @@ def _asked(reading: CellReading, at: At, column: Column, around: Surroundings) -
     return tuple(ids)
 
 
-def _foreign(reading: CellReading, column: Column) -> bool:
-    """A unit in the cell that cannot measure what the column measures."""
-    unit = reading.quantity.unit if reading.quantity else None
-    return unit is not None and FAMILY[unit] is not family_of(column.dimension)
+def _storable(reading: CellReading, column: Column) -> bool:
+    """Whether the cell has figures in a unit that can measure what the column measures."""
+    if reading.quantity is None or reading.code == _LAST_RESORT:
+        return False
+    unit = reading.quantity.unit or column.unit
+    return unit is not None and FAMILY[unit] is family_of(column.dimension)
 
 
 def _candidates(reading: CellReading, column: Column) -> tuple[Candidate, ...]:

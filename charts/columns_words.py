@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, field
 
 from charts.columns_dates import Undone
@@ -27,13 +27,16 @@ class Words:
 class Surroundings:
     """One table, the words around it (the nearest first), and where findings go.
 
-    ``dates`` are the cells of its sheet that a spreadsheet program had turned into dates.
+    ``far`` are titles and notes of the sheet's other tables: a unit said there holds here too when
+    nothing nearer says one. ``dates`` are the cells that a spreadsheet program had turned into
+    dates.
     """
 
     table: Table
     words: tuple[Words, ...]
     file: str
     log: FindingLog
+    far: tuple[Words, ...] = ()
     dates: Mapping[tuple[int, int], Undone] = field(default_factory=dict)
 
     def place(self, row: int, column: int) -> str:
@@ -62,6 +65,19 @@ def words_around(table: Table, file: str) -> tuple[Words, ...]:
     names = [Words(sheet.name, UnitFrom.SHEET, table.area), Words(file, UnitFrom.SHEET, file)]
     found = [*titles, *captions, *notes, *comments, *names]
     return tuple(words for words in found if words.text.strip())
+
+
+def far_words(table: Table, tables: Sequence[Table]) -> tuple[Words, ...]:
+    """Titles of the tables before this one, the nearest first, and notes of all the others."""
+    before = tables[: tables.index(table)]
+    titles = [at for one in reversed(before) for at in reversed(one.titles)]
+    notes = [at for one in tables if one is not table for at in one.notes]
+    sheet = table.sheet
+    return tuple(
+        Words(at.text, kind, sheet.place(at.row, at.column))
+        for kind, cells in ((UnitFrom.TITLE, titles), (UnitFrom.NOTE, notes))
+        for at in cells
+    )
 
 
 def family_of(dimension: Dimension | None) -> Family:

@@ -7,7 +7,7 @@ from pathlib import Path
 from charts.checks import checked
 from charts.columns_charts import charts_of
 from charts.columns_dates import without_dates
-from charts.columns_words import Surroundings, words_around
+from charts.columns_words import Surroundings, far_words, words_around
 from charts.findings import FindingLog, Level
 from charts.identity import identified
 from charts.layout.find import find_tables
@@ -57,8 +57,10 @@ def _read(sheets: tuple[Sheet, ...], name: str, folder: str, log: FindingLog) ->
 def _read_sheet(sheet: Sheet, name: str, folder: str, log: FindingLog) -> list[Chart]:
     plain, dates = without_dates(laid_out(sheet))
     charts: list[Chart] = []
-    for table in find_tables(plain).tables:
-        around = Surroundings(table, words_around(table, name), name, log, dates)
+    tables = find_tables(plain).tables
+    for table in tables:
+        words = words_around(table, name)
+        around = Surroundings(table, words, name, log, far_words(table, tables), dates)
         titles = [words.text for words in around.words if words.kind is UnitFrom.TITLE]
         charts += [
             identified(checked(chart, log), titles, sheet.name, name, folder)

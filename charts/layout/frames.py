@@ -73,6 +73,7 @@ def frame(view: View) -> Frame:
     rows = heading_rows(view)
     slipped = heading_missing(view, rows)
     fields: list[Field] = []
+    first = next((n for n in range(view.width) if any(view.column(n))), 0)
     left: HeadingReading | None = None
     for column in range(view.width):
         heads = heads_of(view, column - slipped, rows) if column >= slipped else ()
@@ -83,7 +84,7 @@ def frame(view: View) -> Frame:
             left = heading
         cells = tuple(_cell(view.at(row, column)) for row in range(rows, view.height))
         content = Content.of(cells)
-        fields.append(Field(kind_of(heading, content, column), heads, heading, cells))
+        fields.append(Field(kind_of(heading, content, column - first), heads, heading, cells))
     fields = settled(sorted_out(fields))
     lines = len(fields[0].cells) if fields else 0
     return Frame(view, rows, tuple(fields), _score(fields), lines)

@@ -130,10 +130,10 @@ def _by_content(content: Content, column: int) -> FieldKind:
         return FieldKind.UNIT
     if content.most(content.lengths):
         return FieldKind.LENGTH
-    if content.most(content.wordy_labels):
-        return FieldKind.LABEL
     if content.bands == content.filled:
         return FieldKind.BAND
+    if content.most(content.wordy_labels):
+        return FieldKind.LABEL
     if content.running and column == 0:
         return FieldKind.SKIPPED
     if column == 0 and content.most(content.labels):

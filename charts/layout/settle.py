@@ -24,9 +24,10 @@ _KEY_DIMENSIONS: Final = (Dimension.AGE, Dimension.HEIGHT)
 def settled(fields: Sequence[Field]) -> list[Field]:
     """The fields with one named as the sizes, where anything can name them."""
     fields = [_measure_under_size(field, fields) for field in fields]
+    fields = [_band_under_size(field, fields) for field in fields]
     if any(field.kind in _LABELLING for field in fields):
         return fields
-    for choose in (_bands, _running, _key_dimension):
+    for choose in (_bands, _headless, _running, _key_dimension):
         chosen = choose(fields)
         if chosen is not None:
             fields[chosen] = replace(fields[chosen], kind=FieldKind.LABEL)
@@ -52,6 +53,20 @@ def _measure_under_size(field: Field, fields: Sequence[Field]) -> Field:
     ):
         return replace(field, kind=FieldKind.VALUES)
     return field
+
+
+def _band_under_size(field: Field, fields: Sequence[Field]) -> Field:
+    """A column of band words is no key while another column names the sizes."""
+    content = Content.of(field.cells)
+    banded = field.kind is FieldKind.LABEL and content.bands == content.filled
+    others = [one for one in fields if one.kind in _LABELLING and one is not field]
+    others = [one for one in others if not _all_bands(one)]
+    return replace(field, kind=FieldKind.BAND) if banded and others else field
+
+
+def _all_bands(field: Field) -> bool:
+    content = Content.of(field.cells)
+    return content.bands == content.filled
 
 
 def _surer(one: Field, field: Field) -> bool:
@@ -107,6 +122,17 @@ def _bands(fields: Sequence[Field]) -> int | None:
             if len(set(words)) == len(words):
                 return number
     return None
+
+
+def _headless(fields: Sequence[Field]) -> int | None:
+    """The one column without a heading among headed measures, when it repeats nothing."""
+    bare = [n for n, field in enumerate(fields) if not field.heads and any(field.cells)]
+    values = [field for field in fields if field.kind is FieldKind.VALUES]
+    if len(bare) != 1 or len(values) < 2 or fields[bare[0]].kind is not FieldKind.VALUES:
+        return None
+    texts = [cell[0].text.strip() for cell in fields[bare[0]].cells if cell]
+    named = all(look(text).label is not None for text in texts)
+    return bare[0] if named and len(set(texts)) == len(texts) else None
 
 
 def _running(fields: Sequence[Field]) -> int | None:

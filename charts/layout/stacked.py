@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from charts.dimensions import Role
 from charts.layout.fields import FieldKind
 from charts.layout.forms import framed
 from charts.layout.frames import Frame
@@ -27,9 +28,13 @@ def _starts_again(view: View, cut: int) -> bool:
     here = [look(at.text) for at in distinct(view.sheet, view.rows[cut], view.columns)]
     if not any(one.value for one in above):
         return False
+    first, rest = here[0], here[1:]
+    if first.heading.role is Role.LABEL and not first.value:
+        return all(one.label is not None or one.heads for one in rest)
+    if any(one.figures and not one.wordy_label for one in here):
+        return False
     heads = sum(one.heads for one in here)
-    values = sum(one.value and not one.label for one in here)
-    return values == 0 and heads >= 1 and (heads > 1 or here[0].heads)
+    return heads > 1 or (heads == 1 and first.heads)
 
 
 def heading_source_rows(frame: Frame) -> tuple[int, ...]:
