@@ -2,9 +2,11 @@
 
 from __future__ import annotations
 
+import csv
 import re
 import tomllib
 from dataclasses import dataclass
+from decimal import Decimal
 from functools import cache
 from pathlib import Path
 from typing import Final
@@ -12,6 +14,7 @@ from typing import Final
 from charts.findings import Finding, Level
 from charts.importer import read_file
 from charts.model_facts import ModelFacts, read_model_facts
+from charts.quantities import Unit, canonical
 from charts.resource_files import resources
 from charts.schema import Chart, FileReading
 from harmonizer.fit import fit
@@ -71,6 +74,22 @@ def facts() -> tuple[ModelFacts, ...]:
 @cache
 def all_offers() -> tuple[Offer, ...]:
     return offers([reading_of(file) for file in CHART_FILES], facts())
+
+
+def figures_meant() -> dict[tuple[str, str, str, str], tuple[Decimal | None, Decimal | None]]:
+    """Low and high in cm, kg or years by model, size, length and dimension, typed in by hand."""
+    with (Path(__file__).parent / "data" / "demo_meant.csv").open(encoding="utf-8") as lines:
+        return {
+            (row["model"], row["size"], row["length"], row["dimension"]): (
+                _meant(row["low"], row["unit"]),
+                _meant(row["high"], row["unit"]),
+            )
+            for row in csv.DictReader(lines)
+        }
+
+
+def _meant(figure: str, unit: str) -> Decimal | None:
+    return canonical(Decimal(figure), Unit(unit)) if figure else None
 
 
 def rider(number: int) -> Rider:

@@ -4,11 +4,18 @@ from __future__ import annotations
 
 import importlib.util
 import tomllib
+from dataclasses import replace
+from decimal import Decimal
 from pathlib import Path
 
 import pytest
 
 from charts.findings import Level
+from charts.schema import Basis, Kind
+from harmonizer.fit import fit
+from harmonizer.range_table import RangeTable
+from harmonizer.rider import BodyFigure, Measure
+from harmonizer.settings import DEFAULTS
 from tests.demo_scenario import (
     CHART_FILES,
     CHARTS,
@@ -19,6 +26,7 @@ from tests.demo_scenario import (
     all_offers,
     charts_of,
     facts,
+    figures_meant,
     overlaps,
     places_of,
     questions,
@@ -113,6 +121,22 @@ def test_a_clean_chart_bears_no_question(model: str) -> None:
         assert [value.place for value in values if asked & set(value.findings)] == []
 
 
+def test_no_figure_that_is_vouched_for_differs_from_the_one_the_maker_meant() -> None:
+    meant = figures_meant()
+    wrong, vouched_for = [], 0
+    for offer in all_offers():
+        for value in offer.ranges:
+            key = (offer.model, offer.size, offer.length or "", value.dimension.value)
+            if value.basis is Basis.FINISHED or set(value.findings) & set(offer.open_questions):
+                continue
+            given = (value.low, value.high)
+            if value.kind is Kind.SINGLE or key not in meant or meant[key] != given:
+                wrong.append((*key, value.kind.value, *given, meant.get(key)))
+            vouched_for += 1
+    assert wrong == []
+    assert vouched_for > 350
+
+
 def test_every_size_of_every_model_is_offered() -> None:
     count = {entry.model: 0 for entry in facts()}
     for offer in all_offers():
@@ -147,9 +171,9 @@ def test_there_are_twelve_riders_from_eleven_to_sixty_three() -> None:
 
 def test_men_women_and_two_children_ride() -> None:
     figures = [rider(number).figure for number in range(1, 13)]
-    assert figures.count("child") == 2
-    assert figures.count("woman") >= 4
-    assert figures.count("man") >= 4
+    assert figures.count(BodyFigure.CHILD) == 2
+    assert figures.count(BodyFigure.WOMAN) >= 4
+    assert figures.count(BodyFigure.MAN) >= 4
 
 
 @pytest.mark.parametrize("number", range(1, 13))
@@ -203,8 +227,27 @@ def test_the_child_above_the_floor_is_offered_the_youth_vest() -> None:
     assert any(row.offer.model == "Pipwhirr" for row in rows_of(9, "fits", "edge"))
 
 
+def test_one_rider_has_no_back_length() -> None:
+    without = [n for n in range(1, 13) if not rider(n).of(Measure.BACK_LENGTH)]
+    assert without == [11]
+
+
 def test_a_chest_in_the_wrong_unit_fits_nothing() -> None:
     assert rows_of(10, "fits", "edge", "check_length", "length_unknown") == []
+
+
+def test_the_same_rider_with_her_chest_in_inches_finds_vests() -> None:
+    who = rider(10)
+    in_inches = [
+        replace(one, value=one.value * Decimal("2.54")) if one.measure is Measure.CHEST else one
+        for one in who.readings
+    ]
+    sheet = fit(
+        replace(who, readings=tuple(in_inches)),
+        RangeTable.compiled(all_offers(), DEFAULTS),
+        DEFAULTS,
+    )
+    assert any(row.verdict in {"fits", "edge", "check_length"} for row in sheet.rows)
 
 
 def test_without_a_back_length_nothing_reads_as_fitting() -> None:
