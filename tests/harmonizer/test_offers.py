@@ -54,6 +54,14 @@ def test_a_length_table_of_another_band_is_left_alone() -> None:
     assert [row.size for row in of(women, men)] == ["S", "long"]
 
 
+def test_tables_that_the_shop_says_are_one_model_are_joined_whatever_their_titles_suggest() -> None:
+    widths = rows_chart({"S": ((84, 90),)}, model=Said("Elm vest", "title"))
+    backs = chart(size("S", span(BACK, 40, 43), length="short"), model=Said("Elm backs", "title"))
+    assert [row.length for row in of(widths, backs)] == [None, "short"]
+    (row,) = of(widths, backs, facts=(ModelFacts(model="Elm", file="elm.csv"),))
+    assert (row.model, row.size, row.length) == ("Elm", "S", "short")
+
+
 def test_a_chart_with_its_own_back_lengths_takes_no_other() -> None:
     whole = rows_chart({"S": ((84, 90), (68, 76), (90, 96), (40, 43))})
     assert [row.size for row in of(whole, LENGTHS)] == ["S", "short", "long"]

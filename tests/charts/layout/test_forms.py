@@ -472,3 +472,30 @@ def test_a_page_without_a_table_says_so() -> None:
     reading = table("Our vests are made by hand.\nAsk for a fitting.\n")
     assert reading.charts == ()
     assert questions(reading) == ["no-table"]
+
+
+def test_french_ends_stand_under_a_measure_of_two_columns() -> None:
+    reading = table(
+        """
+        Taille | Tour de poitrine (cm) de | à | Tour de taille (cm) de | à
+        S | 84 | 88 | 68 | 72
+        M | 88 | 92 | 72 | 76
+        L | 92 | 96 | 76 | 80
+        """
+    )
+    assert values(reading) == GIRLS
+    assert questions(reading) == []
+
+
+def test_french_ends_in_a_row_of_their_own_are_no_country() -> None:
+    reading = table(
+        """
+        Taille | Tour de poitrine cm | Tour de poitrine cm | Tour de taille cm | Tour de taille cm
+        | de | à | de | à
+        S | 84 | 88 | 68 | 72
+        M | 88 | 92 | 72 | 76
+        L | 92 | 96 | 76 | 80
+        """
+    )
+    assert values(reading) == GIRLS
+    assert questions(reading) == []
