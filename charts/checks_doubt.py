@@ -60,7 +60,7 @@ def columns(chart: Chart) -> list[Column]:
     found: dict[tuple[object, ...], list[tuple[Spot, Range]]] = {}
     for number, size in enumerate(chart.sizes):
         label = read_label(size.label) if size.label is not None else None
-        axis = (size.length, label.length) if label is not None else None
+        axis = (size.length, label.length, label.order[:2]) if label is not None else None
         for place, value in enumerate(size.ranges):
             if value.kind is Kind.UNREAD:
                 continue

@@ -14,7 +14,7 @@ from typing import Final
 from charts.columns_meaning import Column
 from charts.columns_words import Surroundings
 from charts.layout.fields import FieldKind
-from charts.schema import Basis, Dimension, UnitFrom
+from charts.schema import Basis, Dimension
 
 _OF_THE_BODY: Final = frozenset({Dimension.HEIGHT, Dimension.WEIGHT, Dimension.AGE})
 _BODY: Final = re.compile(
@@ -39,9 +39,11 @@ def with_basis(columns: Sequence[Column], around: Surroundings) -> list[Column]:
 
 def _titled(around: Surroundings) -> Basis:
     for words, reading in around.readings():
+        if words.text == around.file:
+            continue
         if reading.basis is not Basis.UNKNOWN:
             return reading.basis
-        if words.kind is not UnitFrom.SHEET and _BODY.search(words.text):
+        if _BODY.search(words.text):
             return Basis.BODY
     return Basis.UNKNOWN
 

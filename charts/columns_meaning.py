@@ -55,7 +55,20 @@ class Column:
 def columns_of(surroundings: Surroundings) -> list[Column]:
     """The columns of values of a table, each with its dimension and the reason recorded."""
     fields = [*_in_labels(surroundings), *surroundings.table.of(FieldKind.VALUES)]
-    return [_column(number, one, surroundings) for number, one in enumerate(fields)]
+    columns = [_column(number, one, surroundings) for number, one in enumerate(fields)]
+    return _overflowing(columns, surroundings)
+
+
+def _overflowing(columns: list[Column], around: Surroundings) -> list[Column]:
+    """Rows longer than their heading: no figure surely stands under its own heading any more."""
+    headed = [number for number, column in enumerate(columns) if column.heading]
+    behind = columns[headed[-1] + 1 :] if headed else []
+    if len(behind) < 2:
+        return columns
+    ident = around.log.add(
+        "columns-shifted", behind[0].place, key=around.table.area, case="overflow"
+    )
+    return [column.asking(ident) for column in columns]
 
 
 def _in_labels(around: Surroundings) -> list[Field]:
@@ -161,7 +174,9 @@ def _unnamed(column: Column, around: Surroundings) -> Column:
     ident = around.log.add(
         "heading-unknown",
         column.place,
+        key=column.place if column.heading else around.table.area,
         candidates=tuple(Candidate(name, why="heading-near") for name in near),
+        case="none" if not column.heading else "near" if near else "",
         heading=column.heading,
         near=", ".join(near),
     )

@@ -20,19 +20,33 @@ def paired(columns: Sequence[Filled], around: Surroundings) -> list[Filled]:
 
 
 def _ends_joined(columns: list[Filled], around: Surroundings) -> list[Filled]:
+    """Lower and upper ends of one measure, in whatever order they stand, joined at the first."""
     found: list[Filled] = []
     for one in columns:
-        low = found[-1] if found else None
-        if one.column.role is Role.HIGH_END and low is not None and _one_range(low, one):
-            found[-1] = _joined(low, one, around)
-        else:
+        partner = next((n for n, other in enumerate(found) if _one_range(other, one)), None)
+        if partner is None:
             found.append(one)
+            continue
+        low, high = found[partner], one
+        if low.column.role is Role.HIGH_END:
+            low, high = high, low
+        found[partner] = _joined(low, high, around)
     return [_open_ended(one) for one in found]
 
 
-def _one_range(low: Filled, high: Filled) -> bool:
-    same = low.column.dimension is high.column.dimension and low.column.band == high.column.band
-    return same and low.column.role is Role.LOW_END
+def _one_range(first: Filled, second: Filled) -> bool:
+    one, two = first.column, second.column
+    same = (one.dimension, one.definition, one.band, _system(one)) == (
+        two.dimension,
+        two.definition,
+        two.band,
+        _system(two),
+    )
+    return same and {one.role, two.role} == {Role.LOW_END, Role.HIGH_END}
+
+
+def _system(column: Column) -> bool | None:
+    return column.unit in METRIC if column.unit is not None else None
 
 
 def _joined(low: Filled, high: Filled, around: Surroundings) -> Filled:

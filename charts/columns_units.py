@@ -50,7 +50,9 @@ def _said(column: Column, around: Surroundings) -> Column:
 
 
 def needs_unit(column: Column) -> bool:
-    """Whether any cell of the column prints no unit of its own."""
+    """Whether any cell of the column has no unit of its own, beside it or in it."""
+    if column.field.units and all(column.field.units):
+        return False
     return any(unit is None for _, unit in printed_figures(column.field))
 
 

@@ -11,6 +11,7 @@ from charts.columns_dates import Undone, feet_and_inches
 from charts.columns_meaning import Column
 from charts.columns_words import Surroundings, family_of
 from charts.findings import LEVELS, Candidate, Level
+from charts.layout.unit_columns import unit_at
 from charts.layout.view import At
 from charts.notation import CellReading, Expected, Quantity, Reading, read_cell
 from charts.quantities import CANONICAL, FAMILY, Figure, Unit, canonical
@@ -33,9 +34,16 @@ def filled(column: Column, around: Surroundings) -> Filled:
     """Read every cell of a column; a blank or a word makes no range."""
     ranges: dict[int, Range] = {}
     for line, cell in enumerate(column.field.cells):
-        if cell and (one := _read_all(cell, column, around)) is not None:
+        if cell and (one := _read_all(cell, _of_line(column, line), around)) is not None:
             ranges[line] = one
     return Filled(column, ranges)
+
+
+def _of_line(column: Column, line: int) -> Column:
+    """The column with the unit that a column of units gives this line."""
+    at = column.field.units[line] if column.field.units else None
+    unit = unit_at(at, column.dimension) if at is not None else None
+    return column if unit is None else replace(column, unit=unit, unit_from=UnitFrom.ROW)
 
 
 def _read_all(cell: Sequence[At], column: Column, around: Surroundings) -> Range | None:
@@ -99,14 +107,30 @@ def read_at(at: At, column: Column, around: Surroundings) -> Range | None:
         definition=column.definition,
     )
     reading = read_cell(at.text, expected)
-    if reading.reading in {Reading.BLANK, Reading.NOTE, Reading.TOLERANCE}:
+    if reading.reading in {Reading.BLANK, Reading.TOLERANCE}:
         return None
+    if reading.reading is Reading.NOTE:
+        return _words_for_figures(at, column, around)
     undone = around.dates.get(at.origin)
     if undone is not None:
         return _was_a_date(undone, reading, at, column, around)
     found = _stored(reading, at, column, around)
     asked = _asked(reading, at, column, around)
     return replace(found, findings=(*column.findings, *asked))
+
+
+def _words_for_figures(at: At, column: Column, around: Surroundings) -> Range:
+    """Words where figures are due, such as "see XS": kept as printed, and asked about."""
+    place = around.place(at.row, at.column)
+    ident = around.log.add(
+        _LAST_RESORT,
+        place,
+        key=f"words {column.place}",
+        case="words",
+        text=at.text.strip(),
+        heading=column.heading,
+    )
+    return replace(unread(at, column, around), findings=(*column.findings, ident))
 
 
 def _was_a_date(
@@ -225,8 +249,10 @@ def _asked(reading: CellReading, at: At, column: Column, around: Surroundings) -
     """The question that the cell itself raises, and the notes of its notation."""
     place = around.place(at.row, at.column)
     ids = []
-    if reading.reading in {Reading.ASK, Reading.UNREAD} or not _storable(reading, column):
-        code = reading.code if LEVELS.get(reading.code or "") is Level.QUESTION else None
+    doubtful = not _storable(reading, column) or _pointed_stones(reading, column)
+    if reading.reading in {Reading.ASK, Reading.UNREAD} or doubtful:
+        code = "separator-lost" if _pointed_stones(reading, column) else reading.code
+        code = code if LEVELS.get(code or "") is Level.QUESTION else None
         ids.append(
             around.log.add(
                 code or _LAST_RESORT,
@@ -243,6 +269,15 @@ def _asked(reading: CellReading, at: At, column: Column, around: Surroundings) -
         if note in LEVELS
     ]
     return tuple(ids)
+
+
+def _pointed_stones(reading: CellReading, column: Column) -> bool:
+    """9.7 in a column of stones is nine stone seven as often as nine and seven tenths."""
+    quantity = reading.quantity
+    if quantity is None or quantity.unit is not None or column.unit is not Unit.ST:
+        return False
+    ends = (quantity.low, quantity.high, quantity.value)
+    return any(end is not None and end.step < 1 for end in ends)
 
 
 def _storable(reading: CellReading, column: Column) -> bool:

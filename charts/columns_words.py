@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, field
+from typing import Final
 
 from charts.columns_dates import Undone
 from charts.dimensions import HeadingReading, Role
@@ -12,6 +13,9 @@ from charts.layout.fields import Table
 from charts.layout.looks import look
 from charts.quantities import FAMILY, Family, Unit
 from charts.schema import Dimension, UnitFrom
+
+_TAB: Final = 12
+"""Characters of a tab's name that is nothing but a band."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -56,7 +60,7 @@ def words_around(table: Table, file: str) -> tuple[Words, ...]:
         Words(at.text, UnitFrom.TITLE, sheet.place(at.row, at.column))
         for at in reversed(table.titles)
     ]
-    captions = [Words(text, UnitFrom.TITLE, table.area) for text in reversed(sheet.context)]
+    captions = [Words(text, UnitFrom.TITLE, table.area) for text in _without_tabs(sheet.context)]
     notes = [Words(at.text, UnitFrom.NOTE, sheet.place(at.row, at.column)) for at in table.notes]
     notes += [Words(text, UnitFrom.NOTE, table.area) for text in sheet.notes]
     comments = [
@@ -65,6 +69,22 @@ def words_around(table: Table, file: str) -> tuple[Words, ...]:
     names = [Words(sheet.name, UnitFrom.SHEET, table.area), Words(file, UnitFrom.SHEET, file)]
     found = [*titles, *captions, *notes, *comments, *names]
     return tuple(words for words in found if words.text.strip())
+
+
+def _without_tabs(context: Sequence[str]) -> list[str]:
+    """The captions from the nearest out, without names of tabs: bands that follow each other.
+
+    Of several band words in a row none is this table's more than another's.
+    """
+    kept: list[str] = []
+    for text in reversed(context):
+        one = look(text)
+        band = one.band is not None and len(one.text) <= _TAB
+        if band and kept and look(kept[-1]).band not in {None, one.band} and len(kept[-1]) <= _TAB:
+            kept = [word for word in kept if look(word).band is None or len(word) > _TAB]
+            continue
+        kept.append(text)
+    return kept
 
 
 def far_words(table: Table, tables: Sequence[Table]) -> tuple[Words, ...]:

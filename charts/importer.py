@@ -5,6 +5,7 @@ from __future__ import annotations
 from pathlib import Path
 
 from charts.checks import checked
+from charts.checks_file import told_apart
 from charts.columns_charts import charts_of
 from charts.columns_dates import without_dates
 from charts.columns_words import Surroundings, far_words, words_around
@@ -51,7 +52,8 @@ def _read(sheets: tuple[Sheet, ...], name: str, folder: str, log: FindingLog) ->
         if not found and sheet.cells:
             without.append(sheet)
     _say_nothing_found(charts, without, name, log)
-    return FileReading(name, tuple(charts), log.findings)
+    told = told_apart(charts, log)
+    return FileReading(name, told, log.findings)
 
 
 def _read_sheet(sheet: Sheet, name: str, folder: str, log: FindingLog) -> list[Chart]:

@@ -32,6 +32,7 @@ class Field:
 
     An entry is empty where the cell is blank, and holds several cells where they hold for one size
     together (the bands of a grid that share a size). ``tolerance`` holds for the whole column.
+    ``units`` are the cells of a column of units, one per line, where they are not all the same.
     """
 
     kind: FieldKind
@@ -39,6 +40,7 @@ class Field:
     heading: HeadingReading
     cells: tuple[tuple[At, ...], ...]
     tolerance: At | None = None
+    units: tuple[At | None, ...] = ()
 
     @property
     def printed_heading(self) -> str:

@@ -16,8 +16,10 @@ from charts.layout.heads import (
     heads_of,
 )
 from charts.layout.kinds import Content, kind_of
+from charts.layout.lists_in_cells import parted_lists
 from charts.layout.odd_lines import sorted_out
 from charts.layout.settle import settled
+from charts.layout.unit_columns import with_unit_columns
 from charts.layout.view import At, View
 
 _WEIGHT: Final[dict[FieldKind, float]] = {
@@ -78,16 +80,24 @@ def frame(view: View) -> Frame:
     for column in range(view.width):
         heads = heads_of(view, column - slipped, rows) if column >= slipped else ()
         heading = combined(heads)
-        if continues(heading) and left is not None:
+        if left is not None and (continues(heading) or _band_below(view, column, heads, rows)):
             heading = continued(heading, left)
         elif heading.dimension is not None and heading.role is not Role.TOLERANCE:
             left = heading
         cells = tuple(_cell(view.at(row, column)) for row in range(rows, view.height))
         content = Content.of(cells)
         fields.append(Field(kind_of(heading, content, column - first), heads, heading, cells))
-    fields = settled(sorted_out(fields))
+    fields = settled(sorted_out(parted_lists(fields)))
+    fields = with_unit_columns(fields)
     lines = len(fields[0].cells) if fields else 0
     return Frame(view, rows, tuple(fields), _score(fields), lines)
+
+
+def _band_below(view: View, column: int, heads: tuple[At, ...], rows: int) -> bool:
+    """A band word in a lower row of the heading belongs to the measure above and to its left."""
+    if rows < 2 or len(heads) != 1 or combined(heads).role is not Role.BAND:
+        return False
+    return view.at(0, column) is None
 
 
 def _cell(at: At | None) -> tuple[At, ...]:

@@ -27,7 +27,7 @@ def heading_rows(view: View) -> int:
     looks: list[list[Look]] = []
     for row in range(min(view.height, MOST_HEADING_ROWS + 1)):
         here = [look(at.text) for at in view.row(row) if at is not None]
-        if any(one.value and not one.wordy_label and not one.heads for one in here):
+        if any(_is_figure(one) for one in here):
             break
         looks.append(here)
     while looks and not _is_heading_row(looks[-1]):
@@ -35,8 +35,17 @@ def heading_rows(view: View) -> int:
     return min(len(looks), MOST_HEADING_ROWS)
 
 
+def _is_figure(one: Look) -> bool:
+    """A value, or figures that no rule covers: they start like figures and name nothing."""
+    if one.wordy_label or one.heads:
+        return False
+    return one.value or (one.figures and one.text[:1] in "0123456789<>~≤≥+-(")
+
+
 def _is_heading_row(looks: Sequence[Look]) -> bool:
-    """A row that names something, or holds words that are no labels."""
+    """A row that names something, holds words that are no labels, or several bands."""
+    if len(looks) > 1 and all(one.band is not None for one in looks):
+        return True
     if any(one.heads for one in looks):
         return not _labels_after_a_name(looks)
     return any(not one.sure_label and not one.blank for one in looks)
@@ -139,6 +148,8 @@ def _last(parts: Sequence[HeadingReading], name: str, nothing: T) -> T:
 
 def continues(reading: HeadingReading) -> bool:
     """Whether a heading needs the dimension of its left neighbour: ``inch``, ``to``."""
+    if reading.role is Role.UNIT and reading.unit is None:
+        return False
     return reading.role in _CONTINUING and reading.dimension is None
 
 
@@ -146,7 +157,7 @@ def continued(reading: HeadingReading, left: HeadingReading) -> HeadingReading:
     """A heading such as ``inch`` or ``to`` with the dimension of the heading to its left."""
     return replace(
         reading,
-        role=Role.MEASURE if reading.role is Role.UNIT else reading.role,
+        role=Role.MEASURE if reading.role in {Role.UNIT, Role.BAND} else reading.role,
         dimension=left.dimension,
         definition=left.definition,
         basis=left.basis,

@@ -95,9 +95,9 @@ def kind_of(heading: HeadingReading, content: Content, column: int) -> FieldKind
     if heading.role is Role.TOLERANCE:
         return FieldKind.TOLERANCE
     if heading.role is Role.IDENTITY:
-        return FieldKind.IDENTITY
+        return FieldKind.LABEL if content.most(content.wordy_labels) else FieldKind.IDENTITY
     if heading.role in _SKIPPED_ROLES:
-        return FieldKind.SKIPPED
+        return FieldKind.LABEL if content.most(content.wordy_labels) else FieldKind.SKIPPED
     if heading.role is Role.LENGTH_AXIS and content.most(content.lengths):
         return FieldKind.LENGTH
     if heading.role is Role.LABEL:

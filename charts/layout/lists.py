@@ -124,7 +124,9 @@ def _sentence(line: _Line) -> _Sentence | None:
     if len(parts) != 2:
         return None
     label = _label(parts[0])
-    items = tuple(item for part in _ITEMS.split(parts[1]) if (item := _item(part)) is not None)
+    items = tuple(
+        item for part in _ITEMS.split(parts[1]) if (item := named_value(part)) is not None
+    )
     return _Sentence(line, label, items) if label and items else None
 
 
@@ -137,7 +139,7 @@ def _label(text: str) -> str | None:
     return text.strip() if one.sure_label or (one.label is not None and text != words[0]) else None
 
 
-def _item(text: str) -> tuple[str, str] | None:
+def named_value(text: str) -> tuple[str, str] | None:
     """The name of the dimension and the figures of one part of a sentence."""
     text = text.strip().rstrip(".")
     if look(text).value:

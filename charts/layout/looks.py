@@ -5,6 +5,7 @@ A cell may be several of these at once (34 is a value and a label). Only the tab
 
 from __future__ import annotations
 
+import re
 from dataclasses import dataclass
 from functools import lru_cache
 from typing import Final
@@ -18,6 +19,7 @@ _VALUE: Final = frozenset({Reading.READ, Reading.ASK, Reading.TOLERANCE})
 _WORDY: Final = frozenset({LabelKind.ALPHA, LabelKind.WORD, LabelKind.COMBINED})
 _NO_HEADING: Final = HeadingReading(Role.UNKNOWN)
 _HEADING_ROLES: Final = frozenset(Role) - {Role.UNKNOWN, Role.BAND, Role.NOTE}
+_LISTING: Final = re.compile(r"[:=]\s*[<>~]?\d")
 LONG_TEXT: Final = 40
 """Characters above which a lone cell is a sentence, no label and no heading (common practice)."""
 
@@ -57,12 +59,17 @@ class Look:
     @property
     def heads(self) -> bool:
         """It names a column or a row."""
-        return self.heading.role in _HEADING_ROLES and not self.value
+        return self.heading.role in _HEADING_ROLES and not self.value and not self.listing
 
     @property
     def measures(self) -> bool:
         """It names a dimension."""
-        return self.heading.role is Role.MEASURE and not self.value
+        return self.heading.role is Role.MEASURE and not self.value and not self.listing
+
+    @property
+    def listing(self) -> bool:
+        """It names a measure and gives its figures too: ``Chest: 84-88 cm``."""
+        return _LISTING.search(self.text) is not None
 
     @property
     def sentence(self) -> bool:

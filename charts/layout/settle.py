@@ -146,6 +146,7 @@ def _running(fields: Sequence[Field]) -> int | None:
 def _key_dimension(fields: Sequence[Field]) -> int | None:
     """A first column of ages or body heights is what the other columns are looked up by."""
     values = [n for n, field in enumerate(fields) if field.kind is FieldKind.VALUES]
-    if len(values) > 1 and fields[values[0]].heading.dimension in _KEY_DIMENSIONS:
-        return values[0]
-    return None
+    if len(values) < 2 or fields[values[0]].heading.dimension not in _KEY_DIMENSIONS:
+        return None
+    texts = [cell[0].text for cell in fields[values[0]].cells if cell]
+    return values[0] if all(look(text).figures for text in texts) else None

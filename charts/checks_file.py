@@ -1,0 +1,68 @@
+"""Charts of one file told apart: the same sizes given twice must differ by some word."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import replace
+from decimal import Decimal
+
+from charts.findings import FindingLog
+from charts.schema import Chart, Dimension, Range, Size
+
+Key = tuple[str | None, str | None, Dimension]
+Figures = tuple[Decimal | None, Decimal | None, Decimal | None]
+_NEAR_CM = Decimal("1.3")
+"""Half an inch: a chart printed again in the other unit is the same chart."""
+
+
+def told_apart(charts: Sequence[Chart], log: FindingLog) -> tuple[Chart, ...]:
+    """The charts with a question where two of them give one size different figures and no word."""
+    found = list(charts)
+    for number, first in enumerate(charts):
+        for other in range(number + 1, len(charts)):
+            if _same_words(first, charts[other]) and _contradict(first, charts[other]):
+                ident = log.add("label-repeated", charts[other].place, case="chart", key="file")
+                found[number] = _asked(found[number], ident)
+                found[other] = _asked(found[other], ident)
+    return tuple(found)
+
+
+def _same_words(first: Chart, second: Chart) -> bool:
+    """Whether nothing tells two charts apart: band, model, title, page."""
+    pages = [chart.place.rpartition("!")[0] for chart in (first, second)]
+    named = pages[0] != pages[1] and not all(page.startswith(("table ", "page ")) for page in pages)
+    models = [chart.model.text if chart.model else None for chart in (first, second)]
+    same = (first.band, first.title) == (second.band, second.title)
+    return same and models[0] == models[1] and not named
+
+
+def _contradict(first: Chart, second: Chart) -> bool:
+    one, other = _figures(first), _figures(second)
+    return any(not _near(one[key], other[key]) for key in one.keys() & other.keys())
+
+
+def _figures(chart: Chart) -> dict[Key, Figures]:
+    return {
+        (size.label, size.length, value.dimension): (value.low, value.high, value.value)
+        for size in chart.sizes
+        for value in size.ranges
+        if value.dimension is not Dimension.OTHER
+    }
+
+
+def _near(one: Figures, other: Figures) -> bool:
+    return all(
+        a is None or b is None or abs(a - b) <= _NEAR_CM for a, b in zip(one, other, strict=True)
+    )
+
+
+def _asked(chart: Chart, ident: str) -> Chart:
+    return replace(chart, sizes=tuple(_asked_size(size, ident) for size in chart.sizes))
+
+
+def _asked_size(size: Size, ident: str) -> Size:
+    return replace(size, ranges=tuple(_asked_range(one, ident) for one in size.ranges))
+
+
+def _asked_range(one: Range, ident: str) -> Range:
+    return one if ident in one.findings else replace(one, findings=(*one.findings, ident))

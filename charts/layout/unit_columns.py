@@ -1,0 +1,122 @@
+"""Columns that hold units: for the measure to their left, for all measures, or row by row.
+
+Where one size has a row in cm and a row in inches, the two rows become one line whose cells read
+like a cell that prints both.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import replace
+
+from charts.dimensions import find_units
+from charts.layout.fields import Field, FieldKind
+from charts.layout.heads import combined
+from charts.layout.looks import look
+from charts.layout.view import At
+from charts.quantities import FAMILY, METRIC, Family, Unit
+from charts.schema import Dimension
+
+_KEYS = frozenset({FieldKind.LABEL, FieldKind.LENGTH, FieldKind.BAND, FieldKind.IDENTITY})
+
+
+def with_unit_columns(fields: Sequence[Field]) -> list[Field]:
+    """The fields with the units that stand in columns of their own given to their measures."""
+    found = list(fields)
+    for number, field in enumerate(fields):
+        if field.kind is not FieldKind.UNIT:
+            continue
+        for target in _targets(fields, number):
+            found[target] = _united(found[target], field)
+    return _rows_joined(found)
+
+
+def _targets(fields: Sequence[Field], number: int) -> list[int]:
+    """The measures between this unit column and the one before; else those behind it."""
+    before = max((n for n in range(number) if fields[n].kind is FieldKind.UNIT), default=-1)
+    left = _measures(fields, before + 1, number)
+    after = (n for n in range(number + 1, len(fields)) if fields[n].kind is FieldKind.UNIT)
+    return left or _measures(fields, number + 1, next(after, len(fields)))
+
+
+def _measures(fields: Sequence[Field], start: int, end: int) -> list[int]:
+    return [n for n in range(start, end) if fields[n].kind is FieldKind.VALUES]
+
+
+def _united(field: Field, units: Field) -> Field:
+    """One unit for the column goes to its heading; different ones go to the lines."""
+    cells = tuple(cell[0] if cell else None for cell in units.cells)
+    said = {unit for at in cells if at and (unit := unit_at(at, field.heading.dimension))}
+    if len(said) == 1 and all(cells):
+        first = next(at for at in cells if at is not None)
+        heads = (*field.heads, first)
+        heading = replace(combined(heads), role=field.heading.role)
+        return replace(field, heads=heads, heading=heading) if not field.heading.unit else field
+    return replace(field, units=cells)
+
+
+def unit_at(at: At, dimension: Dimension | None) -> Unit | None:
+    """The unit that a cell names for a dimension; None when it names none that can measure it."""
+    family = Family.MASS if dimension is Dimension.WEIGHT else Family.LENGTH
+    units = [unit for unit in find_units(at.text) if FAMILY[unit] is family]
+    return units[0] if len(units) == 1 else None
+
+
+def _rows_joined(fields: list[Field]) -> list[Field]:
+    """Two rows of one size in two systems of units as one line."""
+    lines = len(fields[0].cells) if fields else 0
+    pairs = [line for line in range(1, lines) if _second_row(fields, line)]
+    if not pairs:
+        return fields
+    return [_joined(field, pairs) for field in fields]
+
+
+def _second_row(fields: Sequence[Field], line: int) -> bool:
+    """Whether a row repeats the size above it, or names none, in the other system of units."""
+    keys = [field for field in fields if field.kind in _KEYS]
+    values = [field for field in fields if field.kind is FieldKind.VALUES and field.cells[line]]
+    if not keys or not values:
+        return False
+    if not all(_same_or_blank(field.cells[line], field.cells[line - 1]) for field in keys):
+        return False
+    systems = [(_system(one, line - 1), _system(one, line)) for one in values]
+    return all(None not in pair and pair[0] is not pair[1] for pair in systems)
+
+
+def _same_or_blank(cell: tuple[At, ...], above: tuple[At, ...]) -> bool:
+    return not cell or (bool(above) and cell[0].text.strip() == above[0].text.strip())
+
+
+def _system(field: Field, line: int) -> bool | None:
+    """Whether a cell's unit is metric; None when it has none of its own."""
+    cell = field.cells[line]
+    if not cell:
+        return None
+    quantity = look(cell[0].text).reading.quantity
+    unit = quantity.unit if quantity else None
+    at = field.units[line] if field.units else None
+    if unit is None and at is not None:
+        unit = unit_at(at, field.heading.dimension)
+    return unit in METRIC if unit is not None else None
+
+
+def _joined(field: Field, pairs: Sequence[int]) -> Field:
+    cells = list(field.cells)
+    if field.kind is FieldKind.VALUES:
+        for line in reversed(pairs):
+            both = (*cells[line - 1][:1], *cells[line][:1])
+            if len(both) == 2:
+                cells[line - 1] = (_both(field, line, both),)
+    kept = [line for line in range(len(cells)) if line not in pairs]
+    return replace(field, cells=tuple(cells[n] for n in kept), units=())
+
+
+def _both(field: Field, line: int, both: Sequence[At]) -> At:
+    first, second = both
+    texts = []
+    for number, at in ((line - 1, first), (line, second)):
+        quantity = look(at.text).reading.quantity
+        own = quantity is not None and quantity.unit is not None
+        unit = field.units[number] if field.units and not own else None
+        texts.append(f"{at.text.strip()} {unit.text.strip()}" if unit else at.text.strip())
+    return replace(first, cell=replace(first.cell, text="\n".join(texts)))
