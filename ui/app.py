@@ -1,86 +1,66 @@
-"""The program with a screen: one window over one workspace, and its pages drawn without one."""
+"""The program with a screen: a frame at once, furnished after its first paint.
+
+Only what the bare frame needs is imported here; the pages come with ``ui.desk``.
+"""
 
 from __future__ import annotations
 
 import sys
-from dataclasses import dataclass
 from pathlib import Path
-from typing import Final
 
-from PySide6.QtCore import QLocale, QStandardPaths, QTimer
+from PySide6.QtCore import QStandardPaths, Qt
 from PySide6.QtWidgets import QApplication
 
-from harmonizer.workspace import Workspace
-from ui import appearance
-from ui.commands import Commands
-from ui.dress import Dress
-from ui.main_window import MainWindow
-from ui.preferences import Preferences, read_preferences
-from ui.sheet_commands import SheetCommands
-from ui.theme import Theme
-from ui.view_commands import ViewCommands
-from ui.words import Words
+from ui.frame import Frame
+from ui.theme import Scheme, Theme
 
-_NAME: Final = "size-chart-harmonizer"
-_SHARE_OF_SCREEN: Final = 0.9
+_NAME = "size-chart-harmonizer"
+_SHARE_OF_SCREEN = 0.9
 
 
-@dataclass(frozen=True, slots=True)
-class Desk:
-    """A window with everything that is tied to it."""
+class Opening:
+    """The frame on its way to a furnished window."""
 
-    window: MainWindow
-    commands: Commands
-    sheet: SheetCommands
-    view: ViewCommands
+    def __init__(self, application: QApplication, demo: bool) -> None:
+        self._application = application
+        self._demo = demo
+        self._furnished = False
+        self.desk: object = None
+        dark = application.styleHints().colorScheme() is Qt.ColorScheme.Dark
+        self.frame = Frame(Theme(Scheme.DARK if dark else Scheme.LIGHT))
+        self.frame.floor.painted.connect(self.furnish, Qt.ConnectionType.QueuedConnection)
+        fill_screen(self.frame)
+
+    def furnish(self) -> None:
+        """Put the pages into the frame; a second call does nothing."""
+        if self._furnished:
+            return
+        self._furnished = True
+        from ui.desk import make_desk  # noqa: PLC0415 - the frame is painted before this costs
+        from ui.preferences import read_preferences  # noqa: PLC0415 - the same
+
+        kind = QStandardPaths.StandardLocation.AppConfigLocation
+        file = Path(QStandardPaths.writableLocation(kind)) / "screen.json"
+        desk = make_desk(self._application, self.frame, read_preferences(file), file)
+        self.desk = desk
+        if self._demo:
+            desk.commands.open_demo()
 
 
 def open_window(demo: bool) -> int:
     """Open the window, on the demo scenario if ``demo``; returns when it is closed."""
     application = QApplication(sys.argv[:1])
     application.setApplicationName(_NAME)
-    file = Path(QStandardPaths.writableLocation(QStandardPaths.StandardLocation.AppConfigLocation))
-    desk = make_desk(application, read_preferences(file / "screen.json"), file / "screen.json")
-    fill_screen(desk.window)
-    desk.window.show()
-    if demo:
-        QTimer.singleShot(0, desk.commands.open_demo)
+    opening = Opening(application, demo)
+    opening.frame.show()
     return application.exec()
 
 
-def make_desk(
-    application: QApplication, preferences: Preferences, file: Path | None = None
-) -> Desk:
-    """The window and its commands, dressed but not shown; choices are kept in ``file``."""
-    appearance.load_fonts()
-    type_ = appearance.fonts(preferences.points)
-    theme = Theme(preferences.scheme or appearance.scheme_of(application))
-    appearance.apply(application, theme, type_)
-    words = Words(preferences.language or spoken())
-    window = MainWindow(Workspace(), words, Dress.of(theme, type_, preferences.density))
-    commands = Commands(window)
-    desk = Desk(
-        window,
-        commands,
-        SheetCommands(window, commands.asker),
-        ViewCommands(window, application, preferences, file),
-    )
-    window.fitting.readings.start()
-    return desk
-
-
-def fill_screen(window: MainWindow) -> None:
+def fill_screen(frame: Frame) -> None:
     """Most of the screen, in its middle."""
-    room = window.screen().availableGeometry()
-    size = room.size() * _SHARE_OF_SCREEN
-    window.resize(size)
-    window.move(room.center() - window.rect().center())
-
-
-def spoken() -> str:
-    """The language of the desktop, English where there are no sentences in it."""
-    language = QLocale.system().name().partition("_")[0]
-    return language if language == "de" else "en"
+    room = frame.screen().availableGeometry()
+    frame.resize(room.size() * _SHARE_OF_SCREEN)
+    frame.move(room.center() - frame.rect().center())
 
 
 def draw_pages(folder: Path) -> list[Path]:

@@ -33,9 +33,9 @@ class Commands(QObject):
     def __init__(self, window: MainWindow, asker: Asker | None = None) -> None:
         super().__init__(window)
         self._window = window
-        self.asker = asker or Asker(window)
+        self.asker = asker or Asker(window.frame)
         self._target = Path()
-        window.dropped.connect(self.open_paths)
+        window.frame.dropped.connect(self.open_paths)
         window.wanted.connect(self._wanted)
         window.operations.failed.connect(self._failed)
         window.actions_.connect(self._slots())
@@ -62,6 +62,7 @@ class Commands(QObject):
             "go-readings": self._go_readings,
             "go-table": self._go_table,
             "show-place": self._show_place,
+            "try-value": self._try_value,
         }
 
     @property
@@ -191,11 +192,15 @@ class Commands(QObject):
     def _close_rider(self) -> None:
         self._window.fitting.close_rider()
 
+    def _try_value(self) -> None:
+        self._show_fitting()
+        self._window.fitting.try_current()
+
     def _show_place(self) -> None:
         self._window.fitting.reasons.ask_place()
 
     def _quit(self) -> None:
-        self._window.close()
+        self._window.frame.close()
 
     def _show_fitting(self) -> None:
         self._window.show_page("fitting")

@@ -1,12 +1,10 @@
-"""The frame: menus, the strip over the pages, the pages themselves, and the cautions below."""
+"""What stands in the frame: menus, the strip over the pages, the pages, the cautions below."""
 
 from __future__ import annotations
 
-from pathlib import Path
-
-from PySide6.QtCore import QMimeData, Signal
-from PySide6.QtGui import QCloseEvent, QDragEnterEvent, QDropEvent, QPalette
-from PySide6.QtWidgets import QLabel, QLayout, QMainWindow, QStackedWidget, QVBoxLayout, QWidget
+from PySide6.QtCore import QObject, Signal
+from PySide6.QtGui import QPalette
+from PySide6.QtWidgets import QLabel, QStackedWidget, QVBoxLayout, QWidget
 
 from charts.findings import Level
 from charts.model_facts import VestKind
@@ -16,6 +14,7 @@ from ui.charts_page.page import ChartsPage
 from ui.controls.notices import NoticeStrip, ProgressStrip
 from ui.dress import Dress
 from ui.fitting_page.page import FittingPage
+from ui.frame import Frame
 from ui.operations import Operations
 from ui.top_strip import ANY, TopStrip
 from ui.words import Words
@@ -23,34 +22,30 @@ from ui.words import Words
 PAGES = ("fitting", "charts")
 
 
-class MainWindow(QMainWindow):
+class MainWindow(QObject):
     """Composes the pages over one workspace; what is done to it stands in ``ui.commands``.
 
     Attributes:
+        frame: the top-level window.
         workspace: the charts and riders.
         operations: long work beside the screen.
 
     Signals:
-        dropped(object): a list of the paths that were dragged onto the window.
         wanted(str): do the action of this key.
     """
 
-    dropped = Signal(object)
     wanted = Signal(str)
 
-    def __init__(self, workspace: Workspace, words: Words, dress: Dress) -> None:
-        super().__init__()
+    def __init__(self, frame: Frame, workspace: Workspace, words: Words, dress: Dress) -> None:
+        super().__init__(frame)
+        self.frame = frame
         self.workspace = workspace
         self.words = words
         self.dress = dress
         self.operations = Operations(self)
-        self.actions_ = Actions(self, words)
-        self.setWindowTitle(words("window-title"))
-        self.setAcceptDrops(True)
-        # The pages shrink by their own rules; what they would like to be never moves the frame.
-        frame = self.layout()
-        if frame is not None:
-            frame.setSizeConstraint(QLayout.SizeConstraint.SetNoConstraint)
+        self.actions_ = Actions(frame, words)
+        frame.setWindowTitle(words("window-title"))
+        frame.closing.connect(self.operations.close)
         self._build()
         self.operations.started.connect(self._job_started)
         self.operations.progressed.connect(self._job_progressed)
@@ -73,28 +68,28 @@ class MainWindow(QMainWindow):
     def _build(self) -> None:
         """Everything between the menus and the lower edge, in the present dress."""
         words, dress = self.words, self.dress
-        self.top = TopStrip(words, dress.type_, self)
-        self.progress = ProgressStrip(words("stop"), self)
-        self.notice = NoticeStrip(words("close"), self)
-        self.fitting = FittingPage(words, dress, self)
-        self.charts = ChartsPage(words, dress, self)
-        self.stack = QStackedWidget(self)
+        whole = QWidget(self.frame)
+        self.top = TopStrip(words, dress.type_, whole)
+        self.progress = ProgressStrip(words("stop"), whole)
+        self.notice = NoticeStrip(words("close"), whole)
+        self.stack = QStackedWidget(whole)
+        self.fitting = FittingPage(words, dress, self.stack)
+        self.charts = ChartsPage(words, dress, self.stack)
         self.stack.addWidget(self.fitting)
         self.stack.addWidget(self.charts)
-        whole = QWidget(self)
         column = QVBoxLayout(whole)
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(0)
         for widget in (self.top, self.progress, self.notice):
             column.addWidget(widget)
         column.addWidget(self.stack, 1)
-        column.addWidget(self._cautions())
-        self.setCentralWidget(whole)
+        column.addWidget(self._cautions(whole))
         self._connect()
+        self.frame.setCentralWidget(whole)
 
-    def _cautions(self) -> QLabel:
+    def _cautions(self, parent: QWidget) -> QLabel:
         px = self.dress.type_.px
-        label = QLabel(self.words("cautions-line"), self)
+        label = QLabel(self.words("cautions-line"), parent)
         label.setFont(self.dress.type_.small)
         label.setForegroundRole(QPalette.ColorRole.PlaceholderText)
         label.setContentsMargins(px(14), px(4), px(14), px(5))
@@ -173,27 +168,3 @@ class MainWindow(QMainWindow):
 
     def _notice_pressed(self) -> None:
         self.wanted.emit("page-charts")
-
-    # Files by dragging
-
-    def dragEnterEvent(self, event: QDragEnterEvent) -> None:
-        """Files and folders are welcome."""
-        if dropped_paths(event.mimeData()):
-            event.acceptProposedAction()
-
-    def dropEvent(self, event: QDropEvent) -> None:
-        """Open what was dropped."""
-        paths = dropped_paths(event.mimeData())
-        if paths:
-            event.acceptProposedAction()
-            self.dropped.emit(paths)
-
-    def closeEvent(self, event: QCloseEvent) -> None:
-        """Stop long work before the window goes."""
-        self.operations.close()
-        event.accept()
-
-
-def dropped_paths(data: QMimeData) -> list[Path]:
-    """The local files and folders of something dragged."""
-    return [Path(url.toLocalFile()) for url in data.urls() if url.isLocalFile()]

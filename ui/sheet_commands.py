@@ -42,15 +42,13 @@ class SheetCommands(QObject):
 
     def ask_printer(self) -> None:
         """Ask for a printer, and print the page."""
-        if self._printed() is None:
-            self._say("print-not-yet")
+        if not self._may_print():
             return
         self._asker.printer(self._print)
 
     def ask_pdf(self) -> None:
         """Ask where the PDF goes, and write it there."""
-        if self._printed() is None:
-            self._say("print-not-yet")
+        if not self._may_print():
             return
         words = self._window.words
         self._asker.target(
@@ -59,12 +57,24 @@ class SheetCommands(QObject):
 
     def _copy(self, language: str) -> None:
         fitting = self._window.fitting
+        if fitting.is_trying:
+            self._say("trying-wait")
+            return
         if fitting.sheet is None or fitting.groups is None:
             self._say("reply-not-yet")
             return
         text = reply(fitting.sheet, fitting.groups, fitting.readings.draft, language)
         QGuiApplication.clipboard().setText(text)
         self._say(f"reply-copied-{language}")
+
+    def _may_print(self) -> bool:
+        if self._window.fitting.is_trying:
+            self._say("trying-wait")
+            return False
+        if self._printed() is None:
+            self._say("print-not-yet")
+            return False
+        return True
 
     def _printed(self) -> Printed | None:
         """What goes on paper; nothing while nothing is compared or a value is only being tried."""

@@ -88,7 +88,7 @@ class ViewCommands(QObject):
         self._show(words("title-keys"), lines)
 
     def _show(self, title: str, lines: Sequence[str]) -> None:
-        dialog = QDialog(self._window)
+        dialog = QDialog(self._window.frame)
         dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
         dialog.setWindowTitle(title)
         text = QTextBrowser(dialog)

@@ -15,7 +15,7 @@ from ui.drawing.tape import picture
 from ui.dress import Dress
 from ui.fitting_page.columns import PAD_LEFT, Column, tape_scale
 from ui.fitting_page.rows import SEPARATOR, BandRow, ModelRow, TapeCell, TapeHead, VerdictWord
-from ui.theme import Ink
+from ui.theme import GATE_LOOK, Ink
 
 LEFT: Final = Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter
 RIGHT: Final = Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter
@@ -103,15 +103,25 @@ class CellPainter:
         for line, word in zip(lines, (row.girths, row.length), strict=True):
             self._word(spot.moved(line), word)
 
-    def note(self, spot: Spot, note: str) -> None:
-        """What is to be noted beside the tapes."""
-        if not note:
+    def note(self, spot: Spot, row: ModelRow) -> None:
+        """What is to be noted beside the tapes; with a mark where it stops the sale."""
+        if not row.note:
             return
-        unit = self.dress.unit
-        spot.painter.setFont(self.dress.type_.small)
-        spot.painter.setPen(self.dress.colours[Ink.TEXT])
+        unit, colours = self.dress.unit, self.dress.colours
+        box = spot.box.adjusted(4 * unit, 0, -6 * unit, -1)
+        font, ink = self.dress.type_.small, Ink.TEXT
+        if row.stopped:
+            side = 9.5 * unit
+            sign = QRectF(box.left(), box.center().y() - side / 2, side, side)
+            paint_mark(
+                spot.painter, sign, GATE_LOOK.mark, colours[GATE_LOOK.ink], colours[spot.ground]
+            )
+            box = box.adjusted(side + 5 * unit, 0, 4 * unit, 0)
+            font, ink = self.dress.type_.small_strong, GATE_LOOK.ink
+        spot.painter.setFont(font)
+        spot.painter.setPen(colours[ink])
         flags = int(Qt.AlignmentFlag.AlignVCenter) | int(Qt.TextFlag.TextWordWrap)
-        spot.painter.drawText(spot.box.adjusted(4 * unit, 0, -6 * unit, -1), flags, note)
+        spot.painter.drawText(box, flags, row.note)
 
     def tape(self, spot: Spot, head: TapeHead, cell: TapeCell | None, both: str = "") -> None:
         """One tape; ``both`` stands in the place of the one number where the focus is."""

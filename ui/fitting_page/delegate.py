@@ -62,7 +62,7 @@ class FittingDelegate(QStyledItemDelegate):
             case Column.SIZE:
                 self.cells.size(spot, row)
             case Column.NOTE:
-                self.cells.note(spot, row.note)
+                self.cells.note(spot, row)
             case _:
                 self.cells.verdict(spot, row)
 

@@ -171,6 +171,7 @@ class FittingSheet:
                 for dimension in TAPES
             },
             note=self._row_words.note(remarks_on(self.fit.row_of(at), self._words)),
+            stopped=BAND_OF[verdict.value] is Band.NOT_OFFERED,
         )
 
     def members(self, row: ModelRow) -> tuple[int, ...]:

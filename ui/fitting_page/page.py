@@ -9,9 +9,11 @@ from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QHBoxLayout, QStackedWidget, QVBoxLayout, QWidget
 
 from charts.model_facts import VestKind
+from charts.schema import Dimension
 from harmonizer.fit_sheet import FitSheet
 from harmonizer.range_table import RangeTable
 from harmonizer.rider import Needs, Rider
+from ui.controls.banner import Banner
 from ui.controls.empty_state import EmptyState
 from ui.dress import Dress
 from ui.fitting_page.calls import Calls
@@ -22,8 +24,10 @@ from ui.fitting_page.folded_readings import FoldedReadings
 from ui.fitting_page.model_groups import ModelGroups
 from ui.fitting_page.readings_panel import ReadingsPanel
 from ui.fitting_page.reasons_panel import ReasonsPanel
-from ui.fitting_page.rows import Band, ModelRow
+from ui.fitting_page.rows import TAPES, Band, ModelRow
 from ui.fitting_page.table import FittingTable
+from ui.fitting_page.trial import STEP_CM, Trial
+from ui.theme import Ink
 from ui.words import Words
 
 Compare = Callable[[Rider], FitSheet]
@@ -58,9 +62,12 @@ class FittingPage(QWidget):
         self._sizes = 0
         self._folded = FOLDED_AT_FIRST
         self._sheet: FittingSheet | None = None
+        self._measured: FittingSheet | None = None
+        self._trial = Trial()
         self.readings = ReadingsPanel(words, dress.type_, self)
         self.strip = FoldedReadings(dress, words, self)
         self.table = FittingTable(words, dress, self)
+        self.banner = Banner(dress.colours[Ink.TRYING], dress.colours[Ink.TEXT], self)
         self.reasons = ReasonsPanel(dress, words, self)
         self.empty = EmptyState(dress.type_.large, self)
         self._build()
@@ -81,6 +88,7 @@ class FittingPage(QWidget):
         column = QVBoxLayout(whole)
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(0)
+        column.addWidget(self.banner)
         column.addWidget(self.table, 1)
         column.addWidget(self.reasons)
         self.stack.addWidget(self.empty)
@@ -97,6 +105,9 @@ class FittingPage(QWidget):
         self.readings.changed.connect(self.refresh)
         self.table.chosen.connect(self._chosen)
         self.table.band_pressed.connect(self._band_pressed)
+        self.table.line_moved.connect(self._line_moved)
+        self.table.line_nudged.connect(self._nudged)
+        self.table.put_back.connect(self.put_back)
         self.reasons.wanted_place.connect(self.wanted_place)
         self.strip.pressed.connect(self.unfold_readings)
         self.empty.pressed.connect(self.wanted)
@@ -118,7 +129,7 @@ class FittingPage(QWidget):
     @property
     def is_trying(self) -> bool:
         """Whether what is shown is about a value that nobody measured."""
-        return False
+        return bool(self._trial)
 
     @property
     def sheet(self) -> FittingSheet | None:
@@ -130,13 +141,15 @@ class FittingPage(QWidget):
         draft = self.readings.draft
         self.calls.keep(draft)
         self.strip.show_draft(draft)
-        self._sheet = self._compared(draft)
+        self._trial = Trial()
+        self._sheet = self._measured = self._compared(draft)
         if self._sheet is None:
             self._show_empty()
         else:
             self.table.set_dimmed(False)
             self.table.show_sheet(self._sheet)
             self.stack.setCurrentIndex(1)
+        self._say_banner()
         self.riders_changed.emit()
 
     def _compared(self, draft: Draft) -> FittingSheet | None:
@@ -166,6 +179,53 @@ class FittingPage(QWidget):
         self.calls = calls
         self.show_draft(calls.current)
 
+    # Trying a value
+
+    def try_value(self, dimension: Dimension, value_cm: float) -> None:
+        """Show what another figure would give, in the order of what was measured."""
+        if self._measured is None or self._compare is None or self._groups is None:
+            return
+        self._trial = self._trial.with_figure(dimension, value_cm)
+        fit = self._compare(self._trial.on(self.readings.draft.rider()))
+        folded = self._measured.folded
+        self._sheet = FittingSheet(fit, self._groups, self._words, folded, self._measured)
+        self.table.show_sheet(self._sheet)
+        self._say_banner()
+
+    def put_back(self) -> None:
+        """Show what was measured again."""
+        if self._trial:
+            self._trial = Trial()
+            self._sheet = self._measured
+            self.table.show_sheet(self._sheet)
+            self._say_banner()
+
+    def try_current(self) -> None:
+        """Begin to try a value on the tape under the cursor, else on the chest."""
+        self.table.setFocus()
+        dimension = self.table.current_tape() or TAPES[0]
+        self.table.go_to_tape(dimension)
+        self._nudged(dimension.value, 1)
+
+    def _line_moved(self, dimension: str, value_cm: float) -> None:
+        self.try_value(Dimension(dimension), value_cm)
+
+    def _nudged(self, dimension: str, steps: int) -> None:
+        at = self._sheet.heads[Dimension(dimension)].rider_cm if self._sheet else None
+        if at is not None:
+            self.try_value(Dimension(dimension), at + steps * STEP_CM)
+
+    def _say_banner(self) -> None:
+        """What is tried; else, that nothing fits."""
+        measured = self._measured
+        if self._trial and measured is not None:
+            readings = {one: head.centre_cm for one, head in measured.heads.items()}
+            self.banner.say(self._trial.sentence(readings, self._words))
+        elif measured is not None and not any(measured.counts[band] for band in _NEAREST):
+            self.banner.say(self._words("nothing-fits"))
+        else:
+            self.banner.say("")
+
     # What a person does
 
     def _typing(self) -> None:
@@ -180,9 +240,12 @@ class FittingPage(QWidget):
     def _band_pressed(self, value: str) -> None:
         self._folded = (self._sheet.folded if self._sheet else self._folded) ^ {Band(value)}
         if self._sheet is not None and self._groups is not None:
-            fit = self._sheet.fit
+            self._trial = Trial()
+            fit = (self._measured or self._sheet).fit
             self._sheet = FittingSheet(fit, self._groups, self._words, self._folded)
+            self._measured = self._sheet
             self.table.show_sheet(self._sheet)
+            self._say_banner()
 
     def fold_readings(self, folded: bool) -> None:
         """Fold the readings to a strip, or show them whole."""

@@ -140,7 +140,7 @@ class PaperPage:
         elif column is Column.VERDICT:
             self._cells.verdict(spot, row)
         else:
-            self._cells.note(spot, row.note)
+            self._cells.note(spot, row)
 
     def _paint_reasons(self, top: float, size: QSizeF, printed: Printed) -> float:
         """Why the first of the models, and the length check beside it."""

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from typing import Final
 
 from PySide6.QtCore import Qt, QTimer, Signal
@@ -25,11 +26,13 @@ class ReadingField(QWidget):
     Signals:
         edited(): the text changed and does not count yet.
         committed(object): a Typed counts now: plain, or empty to take the reading back.
+        taken_back(): what did not count yet is gone again.
         advance(): Enter was pressed and the next field is due.
     """
 
     edited = Signal()
     committed = Signal(object)
+    taken_back = Signal()
     advance = Signal()
 
     def __init__(self, measure: Measure, words: Words, small: QFont, parent: QWidget) -> None:
@@ -100,7 +103,9 @@ class ReadingField(QWidget):
         if self.pending:
             self._count(self._typed)
         if self._typed.standing is Standing.PLAIN:
-            self.line.edit.setText(tidy(self._typed.text, self._typed.unit))
+            text = tidy(self._typed.text, self._typed.unit)
+            self._counted = self._typed = replace(self._typed, text=text)
+            self.line.edit.setText(text)
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
         """Enter counts and moves on; Escape takes back what does not count yet."""
@@ -115,7 +120,7 @@ class ReadingField(QWidget):
             self.line.edit.setText(self._counted.text)
             self._typed = self._counted
             self._calm()
-            self.committed.emit(self._counted)
+            self.taken_back.emit()
             return
         super().keyPressEvent(event)
 

@@ -7,7 +7,7 @@ from typing import Final
 
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QPalette
-from PySide6.QtWidgets import QCheckBox, QFrame, QLabel, QScrollArea, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QFrame, QLabel, QScrollArea, QVBoxLayout, QWidget
 
 from charts.notation import Reading as CellState
 from charts.notation import read_cell
@@ -15,6 +15,7 @@ from charts.quantities import Unit, converted
 from harmonizer.layers import layer_allowance
 from harmonizer.rider import BodyFigure, Measure, TakenBy
 from ui.appearance import Type
+from ui.controls.check_line import CheckLine
 from ui.controls.field import FramedLine
 from ui.controls.segments import Choice, Segments
 from ui.controls.strokes import px
@@ -77,7 +78,7 @@ class ReadingsPanel(QScrollArea):
             [Choice(one.value, self._words(f"figure-{one.value}")) for one in BodyFigure]
         )
         self.figure.picked.connect(self._figure_picked)
-        self._felt = QCheckBox(self._words("c7-felt"), self)
+        self._felt = CheckLine(self._words("c7-felt"), self)
         self._felt.setFont(self._type.small)
         self._felt.toggled.connect(self._felt_toggled)
         column.addWidget(self.name)
@@ -88,6 +89,7 @@ class ReadingsPanel(QScrollArea):
         field = ReadingField(measure, self._words, self._type.small, self)
         field.committed.connect(self._field_committed)
         field.edited.connect(self.typing)
+        field.taken_back.connect(self.changed)
         field.advance.connect(self._advance)
         self.fields[measure] = field
         return field

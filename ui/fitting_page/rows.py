@@ -74,7 +74,8 @@ class ModelRow:
     """One model with its best size for this rider. ``at`` is the best size's row in the fit.
 
     ``make`` is the maker and the kind, ``edition`` the chart's season; ``length_option`` is the
-    size's place on the second axis, ``also`` the next size that can be tried.
+    size's place on the second axis, ``also`` the next size that can be tried. ``stopped``: the
+    note says why the model is not offered.
     """
 
     key: str
@@ -92,6 +93,7 @@ class ModelRow:
     length: VerdictWord
     cells: Mapping[Dimension, TapeCell]
     note: str
+    stopped: bool = False
 
 
 @dataclass(frozen=True, slots=True)

@@ -2,18 +2,24 @@
 
 from __future__ import annotations
 
+from typing import Final
+
 from PySide6.QtCore import QModelIndex, QPoint, QSignalBlocker, Qt, Signal
 from PySide6.QtGui import QKeyEvent, QMouseEvent, QResizeEvent
 from PySide6.QtWidgets import QAbstractItemView, QFrame, QHeaderView, QTableView, QWidget
 
+from charts.schema import Dimension
+from ui.drawing.scale import Scale
 from ui.dress import Dress
-from ui.fitting_page.cell_painter import BAND_HEIGHT, CellPainter
+from ui.fitting_page.cell_painter import BAND_HEIGHT, CellPainter, rider_x
 from ui.fitting_page.columns import TAPE_COLUMNS, Column, plan
 from ui.fitting_page.delegate import FittingDelegate
 from ui.fitting_page.head import TapeHeadView
 from ui.fitting_page.rows import BandRow, ModelRow, Sheet, TapeHead
 from ui.fitting_page.table_model import FittingModel
 from ui.words import Words
+
+_REACH: Final = 5.0
 
 
 class FittingTable(QTableView):
@@ -22,10 +28,16 @@ class FittingTable(QTableView):
     Signals:
         chosen(object): the ModelRow the reasons speak of, or None.
         band_pressed(str): the heading of a band was pressed, by mouse or by key.
+        line_moved(str, float): the rider's line of this dimension was dragged to this cm.
+        line_nudged(str, int): the line is to go this many steps, by key.
+        put_back(): Escape was pressed.
     """
 
     chosen = Signal(object)
     band_pressed = Signal(str)
+    line_moved = Signal(str, float)
+    line_nudged = Signal(str, int)
+    put_back = Signal()
 
     def __init__(self, words: Words, dress: Dress, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -34,6 +46,7 @@ class FittingTable(QTableView):
         self._first_tape = 0
         self._chosen_key: str | None = None
         self._laying = False
+        self._held: tuple[Column, Dimension] | None = None
         self._band_rows: list[int] = []
         self._head = TapeHeadView(self.rows, dress, self)
         self._delegate = FittingDelegate(self.rows, CellPainter(dress), self.tapes, self)
@@ -55,6 +68,7 @@ class FittingTable(QTableView):
         self.setWordWrap(False)
         self.setTabKeyNavigation(False)
         self.setCornerButtonEnabled(False)
+        self.setMouseTracking(True)
         upright = self.verticalHeader()
         upright.hide()
         upright.setSectionResizeMode(QHeaderView.ResizeMode.Fixed)
@@ -190,9 +204,55 @@ class FittingTable(QTableView):
         super().resizeEvent(event)
         self._lay_columns()
 
+    def mousePressEvent(self, event: QMouseEvent) -> None:
+        """A press on the rider's line takes hold of it."""
+        held = self._line_at(event.position().x())
+        if held is not None and event.button() is Qt.MouseButton.LeftButton:
+            self._held = held
+            return
+        super().mousePressEvent(event)
+
+    def mouseMoveEvent(self, event: QMouseEvent) -> None:
+        """Drag the line that is held; show where one can be taken hold of."""
+        if self._held is not None:
+            column, dimension = self._held
+            scale = self._scale(column, dimension)
+            if scale is not None:
+                x = min(max(event.position().x(), scale.left), scale.right)
+                self.line_moved.emit(dimension.value, scale.cm_at(x))
+            return
+        near = self._line_at(event.position().x()) is not None
+        shape = Qt.CursorShape.SplitHCursor if near else Qt.CursorShape.ArrowCursor
+        self.viewport().setCursor(shape)
+        super().mouseMoveEvent(event)
+
+    def _line_at(self, x: float) -> tuple[Column, Dimension] | None:
+        """The tape whose rider's line is within reach of ``x``."""
+        sheet = self.rows.sheet
+        for column, dimension in TAPE_COLUMNS.items():
+            scale = self._scale(column, dimension)
+            if scale is not None and sheet is not None:
+                line = rider_x(sheet.heads[dimension], scale)
+                if abs(line - x) <= _REACH * self._dress.unit:
+                    return column, dimension
+        return None
+
+    def _scale(self, column: Column, dimension: Dimension) -> Scale | None:
+        sheet = self.rows.sheet
+        if sheet is None or self.isColumnHidden(column):
+            return None
+        left, width = self.columnViewportPosition(column), self.columnWidth(column)
+        return self._delegate.cells.scale(sheet.heads[dimension], left, width)
+
     def keyPressEvent(self, event: QKeyEvent) -> None:
-        """Fold a band by Enter or Space, reach hidden tapes by the arrows."""
+        """Fold a band by Enter or Space, walk the tapes and move the line by arrows."""
         key = Qt.Key(event.key())
+        if key == Qt.Key.Key_Escape:
+            self.put_back.emit()
+            return
+        shifted = bool(event.modifiers() & Qt.KeyboardModifier.ShiftModifier)
+        if key in (Qt.Key.Key_Left, Qt.Key.Key_Right) and shifted and self._nudge(key):
+            return
         if key in (Qt.Key.Key_Return, Qt.Key.Key_Enter, Qt.Key.Key_Space) and self._press():
             return
         if key in (Qt.Key.Key_Left, Qt.Key.Key_Right) and self._step(key):
@@ -201,9 +261,30 @@ class FittingTable(QTableView):
 
     def mouseReleaseEvent(self, event: QMouseEvent) -> None:
         """A press on a band's heading folds or unfolds it."""
+        if self._held is not None:
+            self._held = None
+            return
         super().mouseReleaseEvent(event)
         if event.button() is Qt.MouseButton.LeftButton:
             self._press_at(event.position().toPoint())
+
+    def _nudge(self, key: Qt.Key) -> bool:
+        """Ask for the line of the tape under the cursor to go one step."""
+        dimension = self.current_tape()
+        if dimension is None:
+            return False
+        self.line_nudged.emit(dimension.value, 1 if key is Qt.Key.Key_Right else -1)
+        return True
+
+    def go_to_tape(self, dimension: Dimension) -> None:
+        """Put the cursor on this tape of the chosen row."""
+        column = next(one for one, tape in TAPE_COLUMNS.items() if tape is dimension)
+        self.setCurrentIndex(self.rows.index(max(self.currentIndex().row(), 0), column))
+
+    def current_tape(self) -> Dimension | None:
+        """The dimension of the cell that has the keyboard, None beside the tapes."""
+        column = self.currentIndex().column()
+        return TAPE_COLUMNS.get(Column(column)) if column in set(Column) else None
 
     def _press(self) -> bool:
         row = self.rows.row(self.currentIndex().row())

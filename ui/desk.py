@@ -1,0 +1,61 @@
+"""A furnished window: the frame with its pages, and the commands that are tied to it."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from pathlib import Path
+
+from PySide6.QtCore import QLocale
+from PySide6.QtWidgets import QApplication
+
+from charts.wording import LANGUAGES
+from harmonizer.workspace import Workspace
+from ui import appearance
+from ui.commands import Commands
+from ui.dress import Dress
+from ui.frame import Frame
+from ui.main_window import MainWindow
+from ui.preferences import Preferences
+from ui.sheet_commands import SheetCommands
+from ui.theme import Theme
+from ui.view_commands import ViewCommands
+from ui.words import Words
+
+
+@dataclass(frozen=True, slots=True)
+class Desk:
+    """A window with everything that is tied to it."""
+
+    frame: Frame
+    window: MainWindow
+    commands: Commands
+    sheet: SheetCommands
+    view: ViewCommands
+
+
+def make_desk(
+    application: QApplication, frame: Frame, preferences: Preferences, file: Path | None = None
+) -> Desk:
+    """Furnish ``frame``; what is chosen for the screen later is kept in ``file``."""
+    appearance.load_fonts()
+    type_ = appearance.fonts(preferences.points)
+    theme = Theme(preferences.scheme or appearance.scheme_of(application))
+    appearance.apply(application, theme, type_)
+    words = Words(preferences.language or spoken())
+    window = MainWindow(frame, Workspace(), words, Dress.of(theme, type_, preferences.density))
+    commands = Commands(window)
+    desk = Desk(
+        frame,
+        window,
+        commands,
+        SheetCommands(window, commands.asker),
+        ViewCommands(window, application, preferences, file),
+    )
+    window.fitting.readings.start()
+    return desk
+
+
+def spoken() -> str:
+    """The language of the desktop, English where there are no sentences in it."""
+    language = QLocale.system().name().partition("_")[0]
+    return language if language in LANGUAGES else LANGUAGES[0]
