@@ -35,7 +35,8 @@ CHECKS: Final[tuple[Check, ...]] = (
 def checked(chart: Chart, log: FindingLog) -> Chart:
     """The chart with its doubts logged and listed at the values they bear on."""
     found: list[Doubt] = []
-    read = columns(chart)
+    asked = frozenset(one.id for one in log.findings if one.level is Level.QUESTION)
+    read = columns(chart, asked)
     for check in CHECKS:
         found += _new(check(chart, read), found)
     return applied(chart, found, log)

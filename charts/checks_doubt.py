@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections import Counter
 from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass, replace
 from decimal import Decimal
@@ -55,8 +56,12 @@ class Column:
         return [value.value if value.value is not None else value.high for value in self.values]
 
 
-def columns(chart: Chart) -> list[Column]:
-    """The columns of a chart, each within one length of its second axis, figures only."""
+def columns(chart: Chart, asked: frozenset[str] = frozenset()) -> list[Column]:
+    """The columns of a chart, each within one length of its second axis, figures only.
+
+    A value that carries one of the questions ``asked`` by itself, not with its whole column, is
+    left out: what is doubted already must not throw doubt on its neighbours.
+    """
     found: dict[tuple[object, ...], list[tuple[Spot, Range]]] = {}
     for number, size in enumerate(chart.sizes):
         label = read_label(size.label) if size.label is not None else None
@@ -66,7 +71,15 @@ def columns(chart: Chart) -> list[Column]:
                 continue
             key = (value.dimension, value.definition, value.basis, value.heading, axis)
             found.setdefault(key, []).append(((number, place), value))
-    return [_column(entries) for entries in found.values()]
+    return [_column(_undoubted(entries, asked)) for entries in found.values()]
+
+
+def _undoubted(
+    entries: Sequence[tuple[Spot, Range]], asked: frozenset[str]
+) -> Sequence[tuple[Spot, Range]]:
+    counts = Counter(ident for _, value in entries for ident in value.findings if ident in asked)
+    own = {ident for ident, count in counts.items() if 2 * count < len(entries)}
+    return [entry for entry in entries if not own & set(entry[1].findings)] or entries
 
 
 def _column(entries: Sequence[tuple[Spot, Range]]) -> Column:

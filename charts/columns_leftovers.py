@@ -89,7 +89,9 @@ def _next_place(above: At, around: Surroundings) -> str:
 
 def _shares(field: Field, line: int) -> bool:
     here, above = field.cells[line], field.cells[line - 1]
-    return bool(here and above) and here[0].origin == above[0].origin
+    if len(here) != 1 or len(above) != 1:
+        return False
+    return here[0].origin == above[0].origin and here[0] != above[0]
 
 
 def with_tolerances(columns: Sequence[Filled], around: Surroundings) -> list[Filled]:

@@ -150,7 +150,8 @@ def _doubted(line: Line, around: Surroundings) -> Line:
         )
         found.append(ident)
     if line.number in around.table.uneven:
-        found.append(around.log.add("label-repeated", place, case="grid", text=line.label))
+        key = f"grid {around.table.area}"
+        found.append(around.log.add("label-repeated", place, key=key, case="grid", text=line.label))
     return replace(line, findings=tuple(found))
 
 

@@ -27,7 +27,8 @@ class Column:
     """A column of values with its meaning. ``findings`` bear on every value of it.
 
     ``unit`` is what holds for cells that print none; None until it is resolved. ``laid_flat``
-    says that the figures are asked about as halves, so that they are not called impossible.
+    says that the figures are asked about as halves, ``doubted`` that they are asked about as
+    another column's, so that they are not called impossible one by one.
     """
 
     number: int
@@ -44,6 +45,7 @@ class Column:
     band: str | None = None
     garment_sign: bool = False
     laid_flat: bool = False
+    doubted: bool = False
     findings: tuple[str, ...] = ()
 
     def asking(self, *ids: str) -> Column:
@@ -72,12 +74,14 @@ def _overflowing(columns: list[Column], around: Surroundings) -> list[Column]:
 
 
 def _in_labels(around: Surroundings) -> list[Field]:
-    """Columns of labels that carry a figure with its unit: ``L (bis 60 kg)``."""
+    """Columns of labels with figures and a unit: ``L (bis 60 kg)``, or all under ``Height (cm)``."""
     found = []
     for one in around.table.of(FieldKind.LABEL):
         readings = [look(cell[0].text).reading for cell in one.cells if cell]
         carried = [one for one in readings if one.label is not None and one.quantity is not None]
-        if carried and all(one.quantity and one.quantity.unit for one in carried):
+        if (carried and all(one.quantity and one.quantity.unit for one in carried)) or (
+            one.heading.role is Role.MEASURE and one.heading.unit is not None
+        ):
             found.append(replace(one, kind=FieldKind.VALUES))
     return found
 

@@ -100,7 +100,7 @@ def read_at(at: At, column: Column, around: Surroundings) -> Range | None:
     """One cell in the light of its column; None for a blank, a word or a lone tolerance."""
     basis = Basis.FLAT if column.laid_flat else column.basis
     expected = Expected(
-        column.dimension,
+        None if column.doubted else column.dimension,
         column.unit,
         column.second_unit,
         basis=basis,
@@ -264,7 +264,7 @@ def _asked(reading: CellReading, at: At, column: Column, around: Surroundings) -
             )
         )
     ids += [
-        around.log.add(note, place, text=at.text.strip(), heading=column.heading)
+        around.log.add(note, place, key=column.place, text=at.text.strip(), heading=column.heading)
         for note in reading.notes
         if note in LEVELS
     ]

@@ -16,6 +16,7 @@ from charts.layout.fields import Field, FieldKind
 from charts.layout.frames import Frame
 from charts.layout.looks import Look, look
 from charts.layout.view import At, View
+from charts.schema import Dimension
 
 _MOST_HEADS: Final = 3
 _NO_HEADING: Final = HeadingReading(Role.UNKNOWN)
@@ -40,7 +41,7 @@ def grid(view: View) -> Frame | None:
         return None
     across, down = _looks(axes.across), _looks(axes.down)
     inner = _looks(tuple(axes.inner.values()))
-    if not inner or any(one.heads for one in (*across, *down)):
+    if not inner or not _nameless(across) or not _nameless(down):
         return None
     if _bands(across) and _bands(down) and _share(inner, wordy=True) > 0.9:
         return _sizes_inside(axes)
@@ -67,7 +68,8 @@ def _axes(view: View) -> Axes | None:
             heads = [at for at in (*across, *down) if at is not None]
             if len(heads) < len(across) + len(down) or _merged(heads):
                 continue
-            if any(look(at.text).heads or look(at.text).sentence for at in heads):
+            looks = _looks(heads)
+            if any((one.heads and len(one.text) > 1) or one.sentence for one in looks):
                 continue
             if min(len(across), len(down)) < 2:
                 return None
@@ -94,6 +96,11 @@ def _axes_at(view: View, row: int, column: int) -> Axes:
 
 def _looks(cells: Sequence[At]) -> list[Look]:
     return [look(at.text) for at in cells]
+
+
+def _nameless(looks: Sequence[Look]) -> bool:
+    """Nothing on an axis names a column; single letters that could are cups there."""
+    return _letters(looks) or not any(one.heads for one in looks)
 
 
 def _bands(looks: Sequence[Look]) -> bool:
@@ -193,4 +200,8 @@ def _joined(down: At, across: At) -> At:
 def _values(axes: Axes, pairs: Sequence[tuple[At, At, At]]) -> Field:
     down, across = axis_headings(axes.view, axes.head_row, axes.head_column)
     heads, heading = down if down[1].dimension is not None else across
+    if heading.dimension is Dimension.UNDERBUST:
+        # The corner names the numbers down the side; the girth inside is as often the bust.
+        both = ((Role.MEASURE, Dimension.CHEST), (Role.MEASURE, Dimension.UNDERBUST))
+        heading = replace(heading, dimension=Dimension.CHEST, candidates=both)
     return Field(FieldKind.VALUES, heads, heading, tuple((at,) for _, _, at in pairs))

@@ -10,7 +10,7 @@ from typing import Final, TypeVar
 from charts.dimensions import HeadingReading, Role, read_heading
 from charts.layout.looks import Look, look
 from charts.layout.view import At, View
-from charts.schema import Basis, Definition
+from charts.schema import Basis, Definition, Dimension
 
 MOST_HEADING_ROWS: Final = 4
 T = TypeVar("T")
@@ -104,7 +104,15 @@ def _combined(texts: tuple[str, ...]) -> HeadingReading:
         named.append(joined)  # French "de", alone the letters of a country, is an end here
     if not named:
         return joined
-    return _merged(named)
+    merged = _merged(named)
+    # "Back" over "length", "Chest" over "girth": one heading that was broken over two rows.
+    if _vague(merged) and joined.role is Role.MEASURE and not _vague(joined):
+        merged = replace(joined, unit=merged.unit or joined.unit, band=merged.band or joined.band)
+    return merged
+
+
+def _vague(reading: HeadingReading) -> bool:
+    return reading.role not in _ENDS and reading.dimension in {None, Dimension.OTHER}
 
 
 def _merged(parts: Sequence[HeadingReading]) -> HeadingReading:

@@ -18,7 +18,7 @@ from charts.schema import Dimension, Kind
 _LABELLING: Final = frozenset({FieldKind.LABEL, FieldKind.LENGTH})
 _HEIGHTS_CM: Final = (Decimal(92), Decimal(205))
 """Figures under a word for size that are body heights (notation catalogue, false friends 2)."""
-_KEY_DIMENSIONS: Final = (Dimension.AGE, Dimension.HEIGHT)
+_KEY_DIMENSIONS: Final = (Dimension.AGE, Dimension.HEIGHT, Dimension.NECK)
 
 
 def settled(fields: Sequence[Field]) -> list[Field]:
