@@ -4,14 +4,16 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
+from enum import StrEnum
 from typing import Final
 
 import numpy as np
 import numpy.typing as npt
 
 from charts.schema import Dimension
+from harmonizer.lanes import Lane
 from harmonizer.layers import layer_allowance
-from harmonizer.range_table import Lane, RangeTable
+from harmonizer.range_table import RangeTable
 from harmonizer.repeats import Settled, settled
 from harmonizer.rider import Measure, Rider
 from harmonizer.settings import Settings
@@ -38,9 +40,19 @@ class Body:
     u: Floats
     allowance: float
     weight_kg: float | None
+    c7_above_seat: float | None
 
 
-def body_on(rider: Rider, table: RangeTable, settings: Settings) -> Body:
+class Worn(StrEnum):
+    """Which end of the rider's band a size must serve."""
+
+    ALL_YEAR = "all_year"
+    WINTER = "winter"
+
+
+def body_on(
+    rider: Rider, table: RangeTable, settings: Settings, worn: Worn = Worn.ALL_YEAR
+) -> Body:
     """``rider`` on the lanes of ``table``."""
     known = settled(rider, settings)
     serving = tuple(_serving(lane, known) for lane in table.lanes)
@@ -51,8 +63,8 @@ def body_on(rider: Rider, table: RangeTable, settings: Settings) -> Body:
         light = _over_foam(light, table, foam)
     warm = light
     if allowance:
-        light, warm = _in_layers(light, table, allowance)
-    weight = _of(known, Measure.WEIGHT)
+        light, warm = _in_layers(light, table, allowance, worn)
+    weight, seat = _of(known, Measure.WEIGHT), _of(known, Measure.C7_ABOVE_SEAT)
     return Body(
         settled=known,
         serving=serving,
@@ -61,6 +73,7 @@ def body_on(rider: Rider, table: RangeTable, settings: Settings) -> Body:
         u=np.array([[one.u if one and one.u else NO_U] for one in serving]),
         allowance=allowance,
         weight_kg=weight.value if weight else None,
+        c7_above_seat=seat.value if seat else None,
     )
 
 
@@ -95,14 +108,18 @@ def _over_foam(light: Floats, table: RangeTable, foam: Settled) -> Floats:
     return over
 
 
-def _in_layers(light: Floats, table: RangeTable, allowance: float) -> tuple[Floats, Floats]:
-    """The two ends of the rider's band in winter; foam is worn under the layers, not over them.
+def _in_layers(
+    light: Floats, table: RangeTable, allowance: float, worn: Worn
+) -> tuple[Floats, Floats]:
+    """The two ends of the rider's band; foam is worn under the layers, not over them.
 
-    A chart stated for riders in warm layers is compared with them on both sides.
+    A chart stated for riders in warm layers is compared with them on both sides, and so is every
+    chart when only winter is asked about.
     """
+    both_sides = table.facts.stated_warm | (worn is Worn.WINTER)
     girths = table.girth_lanes
     layers = np.where(table.facts.takes_layers, allowance, 0.0)
     warm, shirt = light.copy(), light.copy()
     warm[girths] += layers
-    shirt[girths] += np.where(table.facts.stated_warm, layers, 0.0)
+    shirt[girths] += np.where(both_sides, layers, 0.0)
     return shirt, warm

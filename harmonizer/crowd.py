@@ -19,7 +19,8 @@ from harmonizer import ranking
 from harmonizer.crowd_circles import circles, within
 from harmonizer.crowd_pairs import Pairs, Riders
 from harmonizer.crowd_table import CHEST, crowd_table
-from harmonizer.range_table import MAIN, RangeTable
+from harmonizer.lanes import MAIN
+from harmonizer.range_table import RangeTable
 from harmonizer.rider import BodyFigure
 from harmonizer.settings import DEFAULTS, Settings
 

@@ -12,7 +12,7 @@ import numpy.typing as npt
 from harmonizer import ranking
 from harmonizer.crowd_pairs import Riders
 from harmonizer.crowd_table import BACK, CHEST, HIP, WAIST, CrowdTable
-from harmonizer.range_table import MAIN
+from harmonizer.lanes import MAIN
 from harmonizer.settings import Settings
 from harmonizer.states import SLACK, VERDICTS, Verdict
 

@@ -11,8 +11,9 @@ import numpy.typing as npt
 from charts.schema import Definition, Dimension
 from harmonizer.bands import is_other_band
 from harmonizer.gates import any_refused, standing_gates
+from harmonizer.lanes import MAIN, Lane
 from harmonizer.layers import largest_girth
-from harmonizer.range_table import MAIN, Lane, RangeTable
+from harmonizer.range_table import RangeTable
 from harmonizer.rider import NO_NEEDS, BodyFigure
 
 Floats = npt.NDArray[np.float64]

@@ -9,11 +9,11 @@ from typing import Final
 import numpy as np
 
 from charts.reason import Reason
-from charts.schema import Dimension
+from charts.schema import Definition, Dimension
 from harmonizer.certainty import normal_below_one
 from harmonizer.dimension_reasons import Lie, reason_of
 from harmonizer.fit_arrays import FitArrays
-from harmonizer.range_table import Assumed
+from harmonizer.lanes import Assumed
 from harmonizer.states import GIRTHS, LENGTHS, GirthState, LengthState
 
 State = GirthState | LengthState
@@ -34,9 +34,11 @@ class DimensionFit:
 
     ``published_low``/``published_high`` are a and b; ``reach_low``/``reach_high`` are A and B.
     ``layers`` is g, already in the upper margin. ``probability`` is Pin, for a back Plen.
+    ``definition`` is that of the chart.
     """
 
     dimension: Dimension
+    definition: Definition
     state: State
     lower_margin: float | None
     upper_margin: float | None
@@ -72,6 +74,7 @@ def dimension_fit(arrays: FitArrays, row: int, at: int) -> DimensionFit:
     light, warm = float(body.light[lane, at]), float(body.warm[lane, at])
     return DimensionFit(
         dimension=dimension,
+        definition=table.lanes[lane].definition,
         state=_state(arrays, row, at),
         lower_margin=known(lower),
         upper_margin=known(upper),

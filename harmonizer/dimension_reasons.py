@@ -8,9 +8,10 @@ from typing import Final
 
 from charts.reason import Reason
 from charts.schema import Dimension
+from harmonizer.clearance import clearance, seen_on
 from harmonizer.fit_arrays import FitArrays
-from harmonizer.range_table import GIRTH_DIMENSIONS, Absent
-from harmonizer.rider import TakenBy
+from harmonizer.lanes import GIRTH_DIMENSIONS, Absent
+from harmonizer.rider import Observed, TakenBy
 from harmonizer.states import GIRTHS, LENGTHS, SLACK, GirthState, LengthState
 
 JUST: Final = 0.1
@@ -93,6 +94,10 @@ class Lie:
 
 def reason_of(lie: Lie) -> Reason:
     """The reason for the state of one dimension of one size."""
+    if lie.dimension is Dimension.BACK_LENGTH:
+        in_saddle = _in_saddle(lie)
+        if in_saddle is not None:
+            return in_saddle
     if math.isnan(lie.lower):
         return _not_compared(lie)
     if lie.dimension is Dimension.BACK_LENGTH:
@@ -100,6 +105,21 @@ def reason_of(lie: Lie) -> Reason:
     if lie.dimension in GIRTH_DIMENSIONS:
         return _girth(lie)
     return _other(lie)
+
+
+def _in_saddle(lie: Lie) -> Reason | None:
+    """What was seen in the saddle, or a computed clearance that says stop."""
+    arrays = lie.arrays
+    observed = seen_on(arrays.table.offers[lie.at], arrays.rider.seen)
+    if observed is not None:
+        return Reason(f"back-seen-{observed.value}", {"dimension": lie.dimension})
+    seat, own = arrays.body.c7_above_seat, float(arrays.table.finished_back[lie.at])
+    if seat is None or math.isnan(own):
+        return None
+    found = clearance(seat, own, arrays.settings)
+    if found.band is not Observed.STOP:
+        return None
+    return Reason("back-stopped-in-saddle", {"dimension": lie.dimension, "c": found.cm})
 
 
 def _not_compared(lie: Lie) -> Reason:
@@ -132,12 +152,30 @@ def _girth(lie: Lie) -> Reason:
         return _elastic(lie)
     if state is GirthState.EDGE and worse >= lie.arrays.settings.edge_band - SLACK:
         return Reason(f"far-from-end{lie.form}", lie.values())
+    beyond = _beyond_print(lie)
+    if beyond is not None:
+        return beyond
     code = "edge" if state is GirthState.EDGE else "inside"
     layered = "-layers" if lie.layers > SLACK and lie.upper <= lie.lower else ""
     return Reason(
         f"{code}{lie.form}{layered}",
         lie.values(left=max(0.0, worse), lower=lie.lower, upper=lie.upper),
     )
+
+
+def _beyond_print(lie: Lie) -> Reason | None:
+    """A reading outside the printed figures that an adjuster or a closed border still reaches."""
+    above, below = lie.reading - lie.high, lie.low - lie.reading
+    if max(above, below) <= SLACK:
+        return None
+    table, at = lie.arrays.table, (lie.lane, lie.at)
+    if above > SLACK:
+        by_adjuster, reach = lie.reading > table.seam_high[at] + SLACK, table.reach_high[at]
+        code = "adjuster-let-out" if by_adjuster else "border-above"
+    else:
+        by_adjuster, reach = lie.reading < table.seam_low[at] - SLACK, table.reach_low[at]
+        code = "adjuster-taken-in" if by_adjuster else "border-below"
+    return Reason(code, lie.values(by=max(above, below), reach=float(reach)))
 
 
 def _outside(lie: Lie) -> Reason:

@@ -4,25 +4,37 @@ from __future__ import annotations
 
 from typing import Final
 
+from charts.quantities import Unit
 from charts.reason import Reason
 from charts.schema import Definition, Dimension
 from charts.wording import Wording
+from harmonizer.rider import Measure
 
 TOPIC: Final = "reasons"
-_MARGINS: Final = frozenset({"by", "left", "lower", "upper", "over", "g"})
+_READINGS: Final = frozenset({"x", "a", "b", "y", "reach", "other", "expected"})
+_MASS_AND_AGE: Final = ("weight-", "age-")
 
 
-def sentence(reason: Reason, wording: Wording) -> str:
-    """``reason`` as one sentence; readings and range ends to 0.5 cm, margins to 0.1."""
-    values = {key: _worded(key, value, wording) for key, value in reason.values.items()}
-    return wording.say(TOPIC, reason.code, **values)
+def sentence(reason: Reason, wording: Wording, unit: Unit = Unit.CM) -> str:
+    """``reason`` as one sentence.
+
+    Readings and range ends to 0.5 cm, or to 1/4 where ``unit`` is inches; margins are in cm, to
+    0.1, whatever the unit.
+    """
+    in_unit = Unit.CM if reason.code.startswith(_MASS_AND_AGE) else unit
+    values = {key: _worded(key, value, wording, in_unit) for key, value in reason.values.items()}
+    return wording.say(TOPIC, reason.code, **{"unit": unit.value, **values})
 
 
-def _worded(key: str, value: object, wording: Wording) -> object:
-    if isinstance(value, Dimension):
+def _worded(key: str, value: object, wording: Wording, unit: Unit) -> object:
+    if isinstance(value, Reason):
+        return sentence(value, wording, unit)
+    if isinstance(value, Dimension | Measure):
         return wording.say(TOPIC, f"name-{value.value}")
     if isinstance(value, Definition):
         return wording.say(TOPIC, f"definition-{value.value}")
-    if isinstance(value, float):
-        return wording.margin(value) if key in _MARGINS else wording.cm(value)
-    return value
+    if not isinstance(value, float):
+        return value
+    if key not in _READINGS:
+        return wording.margin(value)
+    return wording.inches(value) if unit is Unit.IN else wording.cm(value)

@@ -7,8 +7,9 @@ import numpy.typing as npt
 
 from harmonizer import margins, ranking
 from harmonizer.bands import is_other_band
-from harmonizer.body import body_on
+from harmonizer.body import Worn, body_on
 from harmonizer.certainty import chance_in_range, chance_not_too_long
+from harmonizer.clearance import replaced_by_sight, stopped_by_clearance
 from harmonizer.comparison import BACK, CHEST, HIP, WAIST, Comparison, compared
 from harmonizer.fit_sheet import FitSheet
 from harmonizer.gates import gates
@@ -24,18 +25,26 @@ Codes = npt.NDArray[np.uint8]
 Flags = npt.NDArray[np.bool_]
 
 
-def fit(rider: Rider, table: RangeTable, settings: Settings = DEFAULTS) -> FitSheet:
+def fit(
+    rider: Rider,
+    table: RangeTable,
+    settings: Settings = DEFAULTS,
+    *,
+    worn: Worn = Worn.ALL_YEAR,
+) -> FitSheet:
     """Every size of ``table`` for ``rider``, best first.
 
-    A table compiled under other settings is compiled again under ``settings``.
+    A table compiled under other settings is compiled again under ``settings``. By default a size
+    must serve the rider in light clothing and over the winter layers.
     """
     if table.settings != settings:
         table = RangeTable.compiled(table.offers, settings)
-    body = body_on(rider, table, settings)
+    body = body_on(rider, table, settings, worn)
     lies = compared(table, body, settings)
     reserve, stretch = elastic_reserve(lies)
     states = lies.states.copy()
     states[CHEST] = near_without_reserve(states[CHEST], lies, reserve, stretch)
+    states[BACK] = _length_in_the_saddle(states[BACK], lies, rider)
     girths = girth_verdicts(*states[:BACK])
     gate = gates(table.facts, body.weight_kg, rider.needs, settings)
     plen = not_too_long(lies)
@@ -59,12 +68,20 @@ def fit(rider: Rider, table: RangeTable, settings: Settings = DEFAULTS) -> FitSh
         plen=plen,
         probability=grades.probability,
         between=between,
+        between_up=up,
         other_band=grades.other_band,
         reserve=reserve,
         stretch=stretch,
         gates=gate,
         order=ranking.order_of(grades, table.facts),
     )
+
+
+def _length_in_the_saddle(length: Codes, lies: Comparison, rider: Rider) -> Codes:
+    """The length states with a computed stop, and with what was seen, which replaces all else."""
+    seat = lies.body.c7_above_seat
+    stopped = stopped_by_clearance(length, seat, lies.table.finished_back, lies.settings)
+    return replaced_by_sight(stopped, lies.table.offers, rider.seen)
 
 
 def _other_bands(rider: Rider, table: RangeTable) -> Flags:

@@ -29,7 +29,7 @@ class FitArrays:
     ``states``, ``lower`` and ``upper`` are dimensions x offers: chest, waist, hip, back length,
     then the rest. ``states`` holds what was compared and then lowered by what is known besides
     (too little elastic). ``reserve`` and ``stretch`` are NaN where the
-    elastic is not stated.
+    elastic is not stated. ``between_up`` where the chest lies between a size and the next larger.
     """
 
     rider: Rider
@@ -42,6 +42,7 @@ class FitArrays:
     plen: Floats
     probability: Floats
     between: Flags
+    between_up: Flags
     other_band: Flags
     reserve: Floats
     stretch: Floats

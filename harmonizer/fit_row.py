@@ -7,11 +7,13 @@ from dataclasses import dataclass
 from types import MappingProxyType
 
 from charts.schema import Dimension
+from harmonizer.clearance import Clearance, clearance, seen_on
 from harmonizer.dimension_fit import BACK, DimensionFit, dimension_fit, known
 from harmonizer.fit_arrays import FitArrays
 from harmonizer.gates import Gate
+from harmonizer.lanes import Absent
 from harmonizer.offers import Offer
-from harmonizer.range_table import Absent
+from harmonizer.rider import Observed
 from harmonizer.states import GIRTHS, LENGTHS, VERDICTS, GirthState, LengthState, Verdict
 
 
@@ -78,6 +80,30 @@ class FitRow:
         """How many unanswered questions bear on this size."""
         alone = self.arrays.table.absent[:, self.at] == Absent.ALONE
         return len(self.offer.open_questions) + int(alone.sum())
+
+    @property
+    def clearance(self) -> Clearance | None:
+        """The computed edge above the saddle; None where the vest's own length is not known."""
+        seat = self.arrays.body.c7_above_seat
+        own = known(self.arrays.table.finished_back[self.at])
+        if seat is None or own is None:
+            return None
+        return clearance(seat, own, self.arrays.settings)
+
+    @property
+    def seen(self) -> Observed | None:
+        """What was observed of this size in the saddle."""
+        return seen_on(self.offer, self.arrays.rider.seen)
+
+    @property
+    def reserve(self) -> float | None:
+        """What the elastic has left over the layers in cm; None where it is not stated."""
+        return known(self.arrays.reserve[self.at])
+
+    @property
+    def stretch_used(self) -> float | None:
+        """The share of the elastic in use; None where it is not stated."""
+        return known(self.arrays.stretch[self.at])
 
     @property
     def gates(self) -> tuple[Gate, ...]:

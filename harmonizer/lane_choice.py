@@ -11,7 +11,8 @@ import numpy as np
 import numpy.typing as npt
 
 from charts.schema import Dimension
-from harmonizer.range_table import Absent, RangeTable
+from harmonizer.lanes import Absent
+from harmonizer.range_table import RangeTable
 
 Floats = npt.NDArray[np.float64]
 Codes = npt.NDArray[np.uint8]

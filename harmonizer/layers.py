@@ -3,9 +3,15 @@
 from __future__ import annotations
 
 import math
+import tomllib
+from collections.abc import Mapping
+from decimal import Decimal
+from functools import cache
 
 import numpy as np
 import numpy.typing as npt
+
+from charts.resource_files import resources
 
 Floats = npt.NDArray[np.float64]
 
@@ -16,6 +22,14 @@ def layer_allowance(thickness_mm: float) -> float:
     Steiner's formula: the outline of a convex body at distance t is longer by 2 pi t.
     """
     return 2.0 * math.pi * thickness_mm / 10.0
+
+
+@cache
+def layer_thickness_mm() -> Mapping[str, Decimal]:
+    """The thickness of the layers known by name, in mm, as the shop set it."""
+    source = resources() / "reference" / "layers.toml"
+    table = tomllib.loads(source.read_text(encoding="utf-8"), parse_float=Decimal)
+    return {name: Decimal(value) for name, value in table["thickness_mm"].items()}
 
 
 def largest_girth(relaxed: Floats, part: Floats, extension: Floats) -> Floats:

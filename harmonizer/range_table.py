@@ -9,15 +9,23 @@ from __future__ import annotations
 import math
 from collections.abc import Sequence
 from dataclasses import dataclass
-from enum import IntEnum, IntFlag
 from typing import Final
 
 import numpy as np
 import numpy.typing as npt
 
 from charts.model_facts import Adjuster, VestKind
-from charts.schema import Basis, Definition, Dimension, Kind, Range
+from charts.schema import Basis, Dimension, Kind, Range
 from harmonizer.borders import Reach, reaches
+from harmonizer.lanes import (
+    FROM_C7,
+    GIRTH_DIMENSIONS,
+    Absent,
+    Assumed,
+    ChartSide,
+    Lane,
+    basis_of,
+)
 from harmonizer.offer_facts import OfferFacts, compiled_facts
 from harmonizer.offers import Offer
 from harmonizer.settings import DEFAULTS, Settings
@@ -25,41 +33,7 @@ from harmonizer.settings import DEFAULTS, Settings
 Floats = npt.NDArray[np.float64]
 Codes = npt.NDArray[np.uint8]
 
-MAIN: Final = (Dimension.CHEST, Dimension.WAIST, Dimension.HIP, Dimension.BACK_LENGTH)
-GIRTH_DIMENSIONS: Final = frozenset({Dimension.CHEST, Dimension.WAIST, Dimension.HIP})
-_C7: Final = frozenset(
-    {Definition.UNKNOWN, Definition.BACK_C7_SI, Definition.BACK_C7_WAIST, Definition.BACK_C7_SEAT}
-)
-
-
-class Absent(IntEnum):
-    """Why an offer has nothing to compare in a lane."""
-
-    PRESENT = 0
-    NOT_LISTED = 1
-    UNREAD = 2
-    ALONE = 3
-    FINISHED = 4
-    FLAT = 5
-
-
-class Assumed(IntFlag):
-    """What was taken as given although nobody said so."""
-
-    NOTHING = 0
-    CHART_DEFINITION = 1
-    BASIS = 2
-    DERIVED = 4
-    CIRCA = 8
-    OPEN_QUESTION = 16
-
-
-@dataclass(frozen=True, slots=True)
-class Lane:
-    """One dimension in one definition."""
-
-    dimension: Dimension
-    definition: Definition
+__all__ = ["Absent", "Assumed", "RangeTable"]
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -156,8 +130,8 @@ class _Compiler:
     def __init__(self, offers: tuple[Offer, ...], settings: Settings) -> None:
         self.offers = offers
         self.settings = settings
-        self.defaults = {one: settings.default_definition(one) for one in Dimension}
-        self.lanes = self._all_lanes()
+        self.read = ChartSide(settings)
+        self.lanes = self.read.lanes(offers)
         self.place = {lane: at for at, lane in enumerate(self.lanes)}
         shape = (len(self.lanes), len(offers))
         self.arrays: dict[str, Floats] = {name: np.full(shape, np.nan) for name in _FIELDS}
@@ -183,39 +157,6 @@ class _Compiler:
             **self.arrays,
         )
 
-    def _all_lanes(self) -> tuple[Lane, ...]:
-        found = {
-            self._lane(offer, item)
-            for offer in self.offers
-            for item in offer.ranges
-            if item.dimension is not Dimension.OTHER
-        }
-        defaults = [Lane(one, self.settings.default_definition(one)) for one in MAIN]
-        order = [*MAIN, *(one for one in Dimension if one not in MAIN)]
-        rest = sorted(
-            found - set(defaults),
-            key=lambda lane: (order.index(lane.dimension), lane.definition),
-        )
-        lanes = [*defaults, *rest]
-        return tuple(sorted(lanes, key=lambda lane: order.index(lane.dimension)))
-
-    def _lane(self, offer: Offer, item: Range) -> Lane:
-        return Lane(item.dimension, self._definition(offer, item)[0])
-
-    def _definition(self, offer: Offer, item: Range) -> tuple[Definition, bool]:
-        """The definition that holds, and whether it is only the shop's assumption."""
-        if item.definition is not Definition.UNKNOWN:
-            return item.definition, False
-        if offer.facts is not None and item.dimension in offer.facts.definitions:
-            return offer.facts.definitions[item.dimension], False
-        default = self.defaults[item.dimension]
-        return default, default is not Definition.UNKNOWN
-
-    def _basis(self, offer: Offer, item: Range) -> Basis:
-        if item.basis is Basis.UNKNOWN and offer.facts is not None and offer.facts.basis:
-            return offer.facts.basis
-        return item.basis
-
     def _runs(self) -> list[_Run]:
         """Ranges that are neighbours: one chart, dimension, basis, definition and unit.
 
@@ -228,7 +169,7 @@ class _Compiler:
             for item in offer.ranges:
                 if item.dimension is Dimension.OTHER:
                     continue
-                lane, basis = self.place[self._lane(offer, item)], self._basis(offer, item)
+                lane, basis = self.place[self.read.lane(offer, item)], basis_of(offer, item)
                 unit = item.published_unit or item.unit
                 size = own_size if item.dimension is Dimension.BACK_LENGTH else None
                 key = (offer.chart, offer.band, lane, basis, unit, size)
@@ -256,7 +197,7 @@ class _Compiler:
         why = Absent.FINISHED if basis is Basis.FINISHED else Absent.FLAT
         self._enter_absent(lane, at, item, why)
         longest = item.value if item.value is not None else item.high
-        from_c7 = item.dimension is Dimension.BACK_LENGTH and item.definition in _C7
+        from_c7 = item.dimension is Dimension.BACK_LENGTH and item.definition in FROM_C7
         if from_c7 and basis is Basis.FINISHED and longest is not None:
             self.finished_back[at] = float(longest)
 
@@ -282,9 +223,9 @@ class _Compiler:
 
     def _assumed(self, offer: Offer, item: Range, reach: Reach) -> Assumed:
         marks = Assumed.NOTHING
-        if self._definition(offer, item)[1]:
+        if self.read.definition(offer, item)[1]:
             marks |= Assumed.CHART_DEFINITION
-        if self._basis(offer, item) is Basis.UNKNOWN:
+        if basis_of(offer, item) is Basis.UNKNOWN:
             marks |= Assumed.BASIS
         if reach.derived:
             marks |= Assumed.DERIVED

@@ -16,6 +16,7 @@ from charts.reason import Reason
 from charts.schema import Definition
 from charts.toml_text import Entries, TomlFileError
 from charts.typed_quantity import TypedQuantity, read_quantity
+from harmonizer.layers import layer_thickness_mm
 from harmonizer.rider import (
     BodyFigure,
     Measure,
@@ -53,7 +54,7 @@ def read_rider(text: str, name: str, today: date | None = None) -> Rider:
         age=_age(file, readings, today),
         taken_by=file.choice("taken_by", TakenBy) or TakenBy.HELPER,
         needs=_needs(file.table("needs")),
-        winter_mm=layers.number("winter_mm") or Decimal(0),
+        winter_mm=_winter(layers),
         seen=_seen(file),
     )
     layers.close()
@@ -118,6 +119,17 @@ def _over_layers(layers: Entries) -> list[Reading]:
         return [_reading(layers.table(key), key)]
     value = _typed(layers, key, key, None)
     return [Reading(key, value.value, value.text, value.unit)]
+
+
+def _winter(layers: Entries) -> Decimal:
+    """The thickness of the winter layers in mm, as a figure or by name."""
+    thickness = layers.number("winter_mm") or Decimal(0)
+    known = layer_thickness_mm()
+    for name in layers.words("worn"):
+        if name not in known:
+            raise layers.wrong("worn", "not-a-choice", given=name, choices=", ".join(known))
+        thickness += known[name]
+    return thickness
 
 
 def _measure(entry: Entries, key: str, word: str) -> Measure:

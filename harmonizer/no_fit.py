@@ -1,0 +1,149 @@
+"""When nothing fits: the nearest sizes, what misses, and what to ask the maker for."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+from typing import Final
+
+from charts.reason import Reason
+from charts.schema import Dimension
+from harmonizer.dimension_fit import DimensionFit
+from harmonizer.fit_row import FitRow
+from harmonizer.fit_sheet import FitSheet
+from harmonizer.lanes import GIRTH_DIMENSIONS, MAIN
+from harmonizer.states import SLACK, GirthState, LengthState, Verdict
+from harmonizer.take_again import worth_measuring_first
+from harmonizer.verdict_words import BACK, side_of, size_name
+
+NEAREST: Final = 3
+_STANDING: Final = (Verdict.FITS, Verdict.EDGE, Verdict.CHECK_LENGTH, Verdict.LENGTH_UNKNOWN)
+
+
+@dataclass(frozen=True, slots=True)
+class Nearest:
+    """One of the nearest sizes: what misses, what to ask its maker for, what to measure again."""
+
+    row: FitRow
+    misses: tuple[Reason, ...]
+    asks: tuple[Reason, ...]
+    measure_first: tuple[Reason, ...]
+
+
+def nothing_fits(sheet: FitSheet) -> bool:
+    """Whether no size reads *length unknown* or better."""
+    return len(sheet.rows) == 0 or sheet.rows[0].verdict not in _STANDING
+
+
+def nearest(sheet: FitSheet) -> tuple[Nearest, ...]:
+    """The three nearest sizes, best first, of as many models as there are; empty if one fits."""
+    if not nothing_fits(sheet):
+        return ()
+    return tuple(
+        Nearest(
+            row=row,
+            misses=tuple(misses(row)),
+            asks=tuple(asks(sheet, row)),
+            measure_first=tuple(_measure_first(sheet, row)),
+        )
+        for row in _of_several_models(sheet)
+    )
+
+
+def _of_several_models(sheet: FitSheet) -> list[FitRow]:
+    best: dict[tuple[str | None, str], FitRow] = {}
+    for row in sheet.rows:
+        best.setdefault((row.offer.supplier, row.offer.model), row)
+        if len(best) == NEAREST:
+            break
+    chosen = list(best.values())
+    taken = {row.at for row in chosen}
+    for row in sheet.rows[:NEAREST]:
+        if len(chosen) < NEAREST and row.at not in taken:
+            chosen.append(row)
+    return chosen
+
+
+def misses(row: FitRow) -> Iterator[Reason]:
+    """What keeps a size from fitting, dimension by dimension."""
+    name = _full_name(row)
+    if row.verdict is Verdict.NOT_OFFERED:
+        yield Reason("nearest-refused", {"size": name})
+    for one in row.dimensions.values():
+        if one.dimension in MAIN:
+            yield from _miss(name, one)
+
+
+def _full_name(row: FitRow) -> Reason:
+    values: dict[str, object] = {"model": row.offer.model, "size": row.offer.size}
+    if row.offer.length:
+        return Reason("size-name-model-length", values | {"length": row.offer.length})
+    return Reason("size-name-model", values)
+
+
+def _miss(name: Reason, one: DimensionFit) -> Iterator[Reason]:
+    if one.margin is None:
+        if one.lower_margin is None and one.upper_margin is None:
+            yield Reason("nearest-unchecked", {"size": name, "dimension": one.dimension})
+        return
+    if one.margin >= -SLACK:
+        if one.state is GirthState.NEAR:
+            yield Reason("nearest-elastic", {"size": name})
+        return
+    values = {"size": name, "dimension": one.dimension, "by": -one.margin}
+    side = side_of(one)
+    if one.dimension is BACK:
+        side = {"tight": "short", "loose": "long"}[side]
+    yield Reason(f"nearest-{side}", values)
+
+
+def asks(sheet: FitSheet, row: FitRow) -> Iterator[Reason]:
+    """What the maker could still have: another length, another size, the missing figures."""
+    model = row.offer.model
+    conflict = _conflict(sheet, row)
+    if conflict is not None:
+        yield conflict
+    for one in row.dimensions.values():
+        if one.dimension not in MAIN or one.reading is None:
+            continue
+        values = {"model": model, "dimension": one.dimension, "x": one.reading}
+        if one.margin is None and one.published_low is None and one.published_high is None:
+            yield Reason("ask-figures", {"model": model, "dimension": one.dimension})
+        elif one.dimension is BACK:
+            yield from _ask_length(row, one, model)
+        elif one.margin is not None and one.margin < -SLACK:
+            tight = side_of(one) == "tight"
+            yield Reason("ask-larger" if tight else "ask-smaller", values)
+
+
+def _ask_length(row: FitRow, back: DimensionFit, model: str) -> Iterator[Reason]:
+    values = {"model": model, "size": size_name(row), "x": back.reading}
+    if row.length_verdict in (LengthState.TOO_LONG, LengthState.LIKELY_LONG):
+        yield Reason("ask-shorter", values)
+    elif row.length_verdict in (LengthState.TOO_SHORT, LengthState.SHORT):
+        yield Reason("ask-longer", values)
+
+
+def _conflict(sheet: FitSheet, row: FitRow) -> Reason | None:
+    """The chest asks for one size, the back for another: the short torso, mostly."""
+    chart = row.offer.chart
+    rows = [one for one in sheet.rows if one.offer.chart == chart]
+    chest = [one for one in rows if _chest_fits(one)]
+    back = [one for one in rows if one.length_verdict in (LengthState.CLEAR, LengthState.CHECK)]
+    if not chest or not back or {one.at for one in chest} & {one.at for one in back}:
+        return None
+    return Reason(
+        "no-size-of-model",
+        {"model": row.offer.model, "chest": size_name(chest[0]), "back": size_name(back[0])},
+    )
+
+
+def _chest_fits(row: FitRow) -> bool:
+    return row.dimensions[Dimension.CHEST].state in (GirthState.INSIDE, GirthState.EDGE)
+
+
+def _measure_first(sheet: FitSheet, row: FitRow) -> Iterator[Reason]:
+    for place, dimension in enumerate(MAIN):
+        if dimension in GIRTH_DIMENSIONS and worth_measuring_first(sheet, place, row):
+            values = {"dimension": dimension, "size": _full_name(row)}
+            yield Reason("measure-first", values)
