@@ -68,6 +68,7 @@ class MainWindow(QObject):
     def _build(self) -> None:
         """Everything between the menus and the lower edge, in the present dress."""
         words, dress = self.words, self.dress
+        self.frame.setFont(dress.type_.plain)
         whole = QWidget(self.frame)
         self.top = TopStrip(words, dress.type_, whole)
         self.progress = ProgressStrip(words("stop"), whole)

@@ -67,7 +67,8 @@ class HeadPainter:
         unit, below = self.type_.line / 16.0, bottom - middle
         painter.fillRect(QRectF(x - 2.2 * unit, middle, 4.4 * unit, below), self.colours[Ink.BAND])
         self._pointer(painter, x, middle, hollow=False)
-        line = QRectF(x - 0.8 * unit, middle, 1.6 * unit, below)
+        half = max(1.0, round(0.8 * unit))
+        line = QRectF(x - half, middle, 2 * half, below)
         painter.fillRect(line, self.colours[Ink.RIDER])
 
     def _pointer(self, painter: QPainter, x: float, middle: float, *, hollow: bool) -> None:

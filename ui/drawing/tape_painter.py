@@ -87,8 +87,8 @@ class TapePainter:
         painter.fillRect(QRectF(x - wide / 2, top, wide, height), self._halo())
 
     def _paint_core(self, painter: QPainter, x: float, top: float, height: float) -> None:
-        wide = 1.6 * self.shape.unit
-        painter.fillRect(QRectF(x - wide / 2, top, wide, height), self.colours[Ink.RIDER])
+        half = max(1.0, round(0.8 * self.shape.unit))
+        painter.fillRect(QRectF(x - half, top, 2 * half, height), self.colours[Ink.RIDER])
 
     def _paint_arrow(
         self, painter: QPainter, top: float, arrow: Arrow, scale: Scale, colour: QColor

@@ -33,9 +33,9 @@ TAPE_COLUMNS: Final[Mapping[Column, Dimension]] = dict(
 _NAMES: Final[Mapping[Column, tuple[float, float]]] = {
     Column.MODEL: (128.0, 236.0),
     Column.SIZE: (52.0, 80.0),
-    Column.VERDICT: (128.0, 146.0),
 }
 _NOTE: Final = 98.0
+_VERDICT: Final = 138.0
 _TAPE_LEAST: Final = 124.0
 _TAPE_COMFORT: Final = 147.0
 _TAPE_MOST: Final = 300.0
@@ -55,13 +55,21 @@ class ColumnPlan:
         return tuple(column for column in self.widths if column in TAPE_COLUMNS)
 
 
-def plan(width: float, unit: float, *, notes: bool, first_tape: int = 0) -> ColumnPlan:
+def plan(
+    width: float,
+    unit: float,
+    *,
+    notes: bool,
+    first_tape: int = 0,
+    verdict: float = _VERDICT,
+) -> ColumnPlan:
     """Share ``width`` pixels; ``unit`` is a pixel at a line of 16 and grows with the font.
 
+    ``verdict`` is what the longest word of a verdict needs, in pixels at a line of 16.
     The first three columns always stay. Where four tapes do not fit, as many as do are shown from
     ``first_tape`` on, so that nothing ever scrolls sideways.
     """
-    fixed = _fixed(width, unit, notes)
+    fixed = _fixed(width, unit, notes, verdict)
     room = width - sum(fixed.values())
     count = max(1, min(len(TAPE_COLUMNS), int(room / (_TAPE_LEAST * unit))))
     first = min(first_tape, len(TAPE_COLUMNS) - count)
@@ -73,9 +81,9 @@ def plan(width: float, unit: float, *, notes: bool, first_tape: int = 0) -> Colu
     return ColumnPlan({column: widths[column] for column in sorted(widths)})
 
 
-def _fixed(width: float, unit: float, notes: bool) -> dict[Column, int]:
+def _fixed(width: float, unit: float, notes: bool, verdict: float) -> dict[Column, int]:
     """The columns beside the tapes: what is left over comfortable tapes makes them wider."""
-    note = _NOTE * unit if notes else 0.0
+    note = (_NOTE if notes else 0.0) * unit + verdict * unit
     least = sum(narrow for narrow, _ in _NAMES.values()) * unit
     most = sum(wide for _, wide in _NAMES.values()) * unit
     spare = width - note - _TAPE_COMFORT * unit * len(TAPE_COLUMNS) - least
@@ -84,11 +92,17 @@ def _fixed(width: float, unit: float, notes: bool) -> dict[Column, int]:
         column: int((narrow + (wide - narrow) * share) * unit)
         for column, (narrow, wide) in _NAMES.items()
     }
-    return fixed | ({Column.NOTE: int(note)} if notes else {})
+    fixed[Column.VERDICT] = int(verdict * unit)
+    return fixed | ({Column.NOTE: int(_NOTE * unit)} if notes else {})
 
 
 def tape_scale(
     left: float, width: float, unit: float, centre_cm: float, half_span_cm: float
 ) -> Scale:
-    """The tape inside a column that starts at ``left`` and is ``width`` pixels wide."""
-    return Scale(centre_cm, half_span_cm, left + PAD_LEFT * unit, left + width - PAD_RIGHT * unit)
+    """The tape inside a column that starts at ``left`` and is ``width`` pixels wide.
+
+    Its middle falls between two pixels, so that the rider's line there is sharp.
+    """
+    half = (width - (PAD_LEFT + PAD_RIGHT) * unit) / 2
+    centre = round(left + PAD_LEFT * unit + half)
+    return Scale(centre_cm, half_span_cm, centre - half, centre + half)

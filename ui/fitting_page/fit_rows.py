@@ -120,7 +120,9 @@ class FittingSheet:
         """How much was compared, in two lines."""
         return (
             self._words("summary-models", models=self.models, sizes=len(self.fit.table.offers)),
-            self._words("summary-try", count=self._counts[Band.TRY]),
+            self._words("trying-order")
+            if self._measured is not None
+            else self._words("summary-try", count=self._counts[Band.TRY]),
         )
 
     def __len__(self) -> int:
@@ -229,7 +231,12 @@ class FittingSheet:
         next_best = min(
             others, key=lambda other: (self.fit.verdicts[other], self.fit.penalty[other])
         )
-        return self._words("also", size=self._size(self.fit.table.offers[next_best]))
+        best, second = self.fit.table.offers[at], self.fit.table.offers[next_best]
+        if second.length is not None and second.size == best.size:
+            return self._words("also", size=second.length)
+        if second.length == best.length:
+            return self._words("also", size=second.size)
+        return self._words("also", size=self._size(second))
 
     def _band_row(self, band: Band) -> BandRow:
         count = self._counts[band]

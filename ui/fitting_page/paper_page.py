@@ -21,6 +21,7 @@ from ui.fitting_page.columns import PAD_LEFT, PAD_RIGHT, TAPE_COLUMNS, Column, C
 from ui.fitting_page.draft import ASKED, Draft, other_system, text_of
 from ui.fitting_page.echo import figure_in
 from ui.fitting_page.fit_rows import FittingSheet
+from ui.fitting_page.row_words import RowWords
 from ui.fitting_page.rows import SEPARATOR, ModelRow, TapeHead
 from ui.theme import Ink
 from ui.words import Words
@@ -54,7 +55,12 @@ class PaperPage:
     def paint(self, size: QSizeF, printed: Printed) -> None:
         """The whole page."""
         notes = printed.sheet.has_notes
-        columns = plan(size.width(), self._dress.unit, notes=notes)
+        longest = max(
+            self._dress.small_strong_width.horizontalAdvance(word)
+            for word in RowWords(self._words).all_verdicts()
+        )
+        verdict = longest / self._dress.unit + 26.0
+        columns = plan(size.width(), self._dress.unit, notes=notes, verdict=verdict)
         top = self._paint_title(size.width(), printed)
         top = self._paint_head(top, columns, printed.sheet)
         for row in printed.rows:

@@ -25,10 +25,10 @@ from ui.fitting_page.chosen import ChosenReasons, ReasonLine
 from ui.theme import Ink
 from ui.words import Words
 
-_HEIGHT: Final = 132.0
+_HEIGHT: Final = 136.0
 _LEFT_LINES: Final = 4
 _TWO_COLUMNS: Final = 620.0
-_LEFT_SHARE: Final = 0.56
+_LEFT_SHARES: Final = (0.46, 0.66)
 _INDENT: Final = 17.0
 _WRAP: Final = int(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignTop) | int(
     Qt.TextFlag.TextWordWrap
@@ -68,7 +68,7 @@ class SentenceList(QWidget):
         lines = self._lines
         two = len(lines) > _LEFT_LINES and self.width() > _TWO_COLUMNS * unit
         split = max(_LEFT_LINES, -(-len(lines) // 2)) if two else len(lines)
-        left = (self.width() - gap) * _LEFT_SHARE if two else float(self.width())
+        left = self._left_width(lines[:split]) if two else float(self.width())
         self._boxes = self._column(lines[:split], 0.0, left)
         if two:
             right = self.width() - left - gap
@@ -76,6 +76,14 @@ class SentenceList(QWidget):
         high = max((box.bottom() for box in self._boxes), default=1.0)
         self.setFixedHeight(max(1, int(high) + 1))
         self.update()
+
+    def _left_width(self, lines: Sequence[ReasonLine]) -> float:
+        """As wide as its longest sentence, within limits, so that few of them break."""
+        measure = QFontMetricsF(self.dress.type_.plain)
+        longest = max(measure.horizontalAdvance(line.text) for line in lines)
+        wanted = longest + (_INDENT + 2) * self.dress.unit
+        least, most = (self.width() * share for share in _LEFT_SHARES)
+        return min(max(wanted, least), most)
 
     def _column(self, lines: Sequence[ReasonLine], left: float, wide: float) -> list[QRectF]:
         """The boxes of sentences one below the other, broken to ``wide`` pixels."""
@@ -122,14 +130,14 @@ class LengthCheckView(QWidget):
 
     def sizeHint(self) -> QSize:
         """Room for the drawing and the words at its side."""
-        return QSize(self.dress.type_.px(252), self.dress.type_.px(_HEIGHT - 20))
+        return QSize(self.dress.type_.px(236), self.dress.type_.px(_HEIGHT - 20))
 
     def paintEvent(self, event: QPaintEvent) -> None:
         """Drawing left, words right."""
         del event
         painter = QPainter(self)
         type_, colours = self.dress.type_, self.dress.colours
-        side = float(min(self.height(), type_.px(118)))
+        side = float(min(self.height(), type_.px(116)))
         paint_length_check(painter, QRectF(0, 0, side, self.height()), colours)
         words = QRectF(side + type_.px(10), 0, self.width() - side - type_.px(10), self.height())
         rows = (

@@ -88,6 +88,12 @@ class RowWords:
         code = "both-back" if dimension is Dimension.BACK_LENGTH else "both-girth"
         return self.words(code, lower=lower, upper=upper)
 
+    def all_verdicts(self) -> list[str]:
+        """Every word that can stand in a verdict."""
+        girths = [self.words(f"girths-{state}") for state in GIRTH_LOOKS]
+        lengths = [self.words(f"length-{state}") for state in LENGTH_LOOKS]
+        return [*girths, *lengths, self.words("chest-not-checked")]
+
     def girths(self, state: str, chest_checked: bool) -> VerdictWord:
         """The first word of a verdict."""
         code = "chest-not-checked" if state == "near" and not chest_checked else f"girths-{state}"

@@ -15,11 +15,13 @@ from ui.fitting_page.cell_painter import BAND_HEIGHT, CellPainter, rider_x
 from ui.fitting_page.columns import TAPE_COLUMNS, Column, plan
 from ui.fitting_page.delegate import FittingDelegate
 from ui.fitting_page.head import TapeHeadView
-from ui.fitting_page.rows import BandRow, ModelRow, Sheet, TapeHead
+from ui.fitting_page.row_words import RowWords
+from ui.fitting_page.rows import Band, BandRow, ModelRow, Sheet, TapeHead
 from ui.fitting_page.table_model import FittingModel
 from ui.words import Words
 
 _REACH: Final = 5.0
+_MARK: Final = 26.0
 
 
 class FittingTable(QTableView):
@@ -48,6 +50,7 @@ class FittingTable(QTableView):
         self._laying = False
         self._held: tuple[Column, Dimension] | None = None
         self._band_rows: list[int] = []
+        self._verdict_width = 0.0
         self._head = TapeHeadView(self.rows, dress, self)
         self._delegate = FittingDelegate(self.rows, CellPainter(dress), self.tapes, self)
         self.setModel(self.rows)
@@ -78,6 +81,9 @@ class FittingTable(QTableView):
         """Change colours, font or density."""
         self._dress = dress
         self._head.dress = dress
+        words = RowWords(self.rows.words).all_verdicts()
+        longest = max(dress.small_strong_width.horizontalAdvance(word) for word in words)
+        self._verdict_width = longest + _MARK * dress.unit
         self._delegate.cells = CellPainter(dress)
         self.verticalHeader().setDefaultSectionSize(int(dress.shape.height))
         self._lay_rows()
@@ -89,11 +95,13 @@ class FittingTable(QTableView):
     def show_sheet(self, sheet: Sheet | None) -> None:
         """Show ``sheet``, keeping the chosen model chosen where it is still there."""
         column = max(self.currentIndex().column(), 0)
+        row = self.rows.row(self.currentIndex().row())
+        band = row.band if isinstance(row, BandRow) else None
         with QSignalBlocker(self.selectionModel()):
             self.rows.show_sheet(sheet)
         self._lay_rows()
         self._lay_columns()
-        self._choose_again(column)
+        self._choose_again(column, band)
 
     @property
     def chosen_key(self) -> str | None:
@@ -159,6 +167,7 @@ class FittingTable(QTableView):
             self._dress.unit,
             notes=sheet is not None and sheet.has_notes,
             first_tape=self._first_tape,
+            verdict=self._verdict_width / self._dress.unit,
         )
         for column in Column:
             width = laid.widths.get(column)
@@ -166,15 +175,26 @@ class FittingTable(QTableView):
             if width is not None and self.columnWidth(column) != width:
                 self.setColumnWidth(column, width)
 
-    def _choose_again(self, column: int) -> None:
+    def _choose_again(self, column: int, band: Band | None) -> None:
+        """The same model again, or the same heading; else the first model."""
         sheet = self.rows.sheet
         at = sheet.find(self._chosen_key) if sheet and self._chosen_key else None
         if at is None and sheet is not None:
             at = sheet.first_model
+        heading = self._heading(band)
+        to = at if heading is None else heading
         self._laying = True
-        self.setCurrentIndex(QModelIndex() if at is None else self.rows.index(at, column))
+        self.setCurrentIndex(QModelIndex() if to is None else self.rows.index(to, column))
         self._laying = False
         self._tell(-1 if at is None else at)
+
+    def _heading(self, band: Band | None) -> int | None:
+        """Where the heading of ``band`` stands."""
+        sheet = self.rows.sheet
+        if sheet is None or band is None:
+            return None
+        rows = ((at, sheet.row(at)) for at in sheet.band_rows)
+        return next((at for at, row in rows if isinstance(row, BandRow) and row.band is band), None)
 
     def _current_changed(self, current: QModelIndex, before: QModelIndex) -> None:
         row = self.rows.row(current.row())
