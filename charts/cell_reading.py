@@ -30,6 +30,10 @@ class Expected:
     basis: Basis = Basis.UNKNOWN
     definition: Definition = Definition.UNKNOWN
 
+    def __hash__(self) -> int:
+        """Enough to tell columns apart: it is asked for with every cell."""
+        return hash((self.dimension, self.unit, self.second_unit))
+
 
 @dataclass(frozen=True, slots=True)
 class Quantity:

@@ -24,6 +24,12 @@ _BODY: Final = re.compile(
     re.IGNORECASE,
 )
 """Titles that say whose measures follow."""
+_NOT_THE_GARMENT: Final = re.compile(
+    r"\b(?:not|no|nicht|keine|pas|niet|non|inte|ikke|nie)\b[\w\s]{0,12}"
+    r"(?:garment|finished|vest|jacket|product|kleidung|fertigma|produktma|westen|vêtement|gilet"
+    r"|kleding|prenda|prodotto|capo|plagg|odzie)",
+    re.IGNORECASE,
+)
 _SILENT: Final = frozenset({Dimension.INSEAM, Dimension.OTHER})
 """Beside a person's height an inseam is still the trousers' own as often as the leg's."""
 
@@ -41,10 +47,12 @@ def _titled(around: Surroundings) -> Basis:
     for words, reading in around.readings():
         if words.text == around.file:
             continue
+        if _NOT_THE_GARMENT.search(words.text) or (
+            reading.basis is Basis.UNKNOWN and _BODY.search(words.text)
+        ):
+            return Basis.BODY
         if reading.basis is not Basis.UNKNOWN:
             return reading.basis
-        if _BODY.search(words.text):
-            return Basis.BODY
     return Basis.UNKNOWN
 
 

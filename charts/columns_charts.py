@@ -69,7 +69,7 @@ def _chart(
 
 def _size(line: Line, columns: Iterable[Filled]) -> Size | None:
     ranges = tuple(one.ranges[line.number] for one in columns if line.number in one.ranges)
-    if not ranges or (line.label is None and line.length is None):
+    if not ranges:
         return None
     return Size(line.label, tuple(_asking(ranges, line.findings)), line.length, line.also)
 

@@ -35,6 +35,8 @@ def lines_of(around: Surroundings) -> list[Line]:
     """
     table = around.table
     bands = _filled_down(table.of(FieldKind.BAND), table.lines)
+    if not any(bands):
+        bands = _bands_in_comments(around)
     groups = _filled_down(table.of(FieldKind.IDENTITY), table.lines)
     lengths = table.of(FieldKind.LENGTH)
     labels = list(table.of(FieldKind.LABEL))
@@ -50,6 +52,26 @@ def lines_of(around: Surroundings) -> list[Line]:
         for line, band, group in zip(lines, bands, groups, strict=True)
     ]
     return [_doubted(line, around) for line in found]
+
+
+def _bands_in_comments(around: Surroundings) -> list[str | None]:
+    """A comment that names a band at one size holds for the sizes down to the next such comment."""
+    table = around.table
+    said = {place: text for place, text in table.sheet.comments.items() if _band(text)}
+    said |= {
+        (at.row, at.column): at.cell.comment
+        for field in table.fields
+        for cell in field.cells
+        for at in cell
+        if at.cell.comment and _band(at.cell.comment)
+    }
+    held: str | None = None
+    found: list[str | None] = []
+    for line in range(table.lines):
+        places = {(at.row, at.column) for field in table.fields for at in field.cells[line]}
+        held = next((said[place] for place in sorted(places & said.keys())), held)
+        found.append(held)
+    return found
 
 
 def _band(text: str | None) -> str | None:
@@ -135,6 +157,8 @@ def _say_key(key: Field, others: Sequence[Field], around: Surroundings) -> None:
 def _doubted(line: Line, around: Surroundings) -> Line:
     """A label that was a date, that may be mistyped, or that fills an uneven part of a grid."""
     at = line.at
+    if line.label is None and line.length is None:
+        return replace(line, findings=(*line.findings, _nameless(line, around)))
     if at is None or line.label is None:
         return line
     place = around.place(at.row, at.column)
@@ -153,6 +177,16 @@ def _doubted(line: Line, around: Surroundings) -> Line:
         key = f"grid {around.table.area}"
         found.append(around.log.add("label-repeated", place, key=key, case="grid", text=line.label))
     return replace(line, findings=tuple(found))
+
+
+def _nameless(line: Line, around: Surroundings) -> str:
+    """A row of figures whose size is blank: the same as above, or a name that is missing."""
+    cells = [
+        field.cells[line.number][0] for field in around.table.fields if field.cells[line.number]
+    ]
+    place = around.place(cells[0].row, cells[0].column) if cells else around.table.area
+    key = f"nameless {around.table.area}"
+    return around.log.add("blank-inside", place, key=key, case="label")
 
 
 def _was_a_date(line: Line, place: str, around: Surroundings) -> str:

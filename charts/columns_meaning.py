@@ -74,14 +74,14 @@ def _overflowing(columns: list[Column], around: Surroundings) -> list[Column]:
 
 
 def _in_labels(around: Surroundings) -> list[Field]:
-    """Columns of labels with figures and a unit: ``L (bis 60 kg)``, or all under ``Height (cm)``."""
+    """Columns of labels with figures and a unit: ``L (bis 60 kg)``, or under ``Height (cm)``."""
     found = []
     for one in around.table.of(FieldKind.LABEL):
         readings = [look(cell[0].text).reading for cell in one.cells if cell]
-        carried = [one for one in readings if one.label is not None and one.quantity is not None]
-        if (carried and all(one.quantity and one.quantity.unit for one in carried)) or (
-            one.heading.role is Role.MEASURE and one.heading.unit is not None
-        ):
+        carried = [reading for reading in readings if reading.label and reading.quantity]
+        united = bool(carried) and all(r.quantity and r.quantity.unit for r in carried)
+        headed = one.heading.role is Role.MEASURE and one.heading.unit is not None
+        if united or headed:
             found.append(replace(one, kind=FieldKind.VALUES))
     return found
 
@@ -89,7 +89,8 @@ def _in_labels(around: Surroundings) -> list[Field]:
 def _in_its_language(one: Field, around: Surroundings) -> HeadingReading:
     """A false friend between languages, read in the one language the other headings speak."""
     spoken = {other.heading.language for other in around.table.fields} - {None}
-    if not one.heading.candidates or len(spoken) != 1:
+    of_words = one.heading.candidates == read_heading(one.printed_heading).candidates
+    if not one.heading.candidates or not of_words or len(spoken) != 1:
         return one.heading
     settled = read_heading(one.printed_heading, spoken.pop())
     return settled if settled.dimension and not settled.candidates else one.heading

@@ -24,12 +24,11 @@ _SEASON: Final = re.compile(
     re.IGNORECASE,
 )
 _NAMED: Final = re.compile(
-    r"^(?P<what>supplier|maker|brand|manufacturer|hersteller|marke|lieferant|fabricant|marque"
-    r"|model|modell|modèle|modelo|modello|style|article|artikel)\s*(?:name)?\s*[:=]\s*(?P<name>.+)$",
+    r"^(?:(?P<maker>supplier|maker|brand|manufacturer|hersteller|marke|lieferant|fabricant|marque)"
+    r"\s*(?:name)?\s*[:=]"
+    r"|(?P<model>model|modell|modèle|modelo|modello|style|article|artikel)\s*(?:name)?\s*[:=]?)"
+    r"\s+(?P<name>\S.*)$",
     re.IGNORECASE,
-)
-_MODEL_WORDS: Final = frozenset(
-    {"model", "modell", "modèle", "modelo", "modello", "style", "article", "artikel"}
 )
 _WORD: Final = re.compile(r"[^\W_]+(?:['’][^\W_]+)*")
 _LONGEST_NAME: Final = 60
@@ -55,16 +54,16 @@ def identified(chart: Chart, titles: Sequence[str], sheet: str, file: str, folde
 
 
 def _supplier(titles: Sequence[str], folder: str) -> Said | None:
-    for what, name in _named(titles):
-        if what not in _MODEL_WORDS:
+    for of_model, name in _named(titles):
+        if not of_model:
             return Said(name, "title")
     first = folder.strip("/").split("/")[0]
     return Said(first, "folder") if first else None
 
 
 def _model(titles: Sequence[str], sheet: str, file: str) -> Said | None:
-    for what, name in _named(titles):
-        if what in _MODEL_WORDS:
+    for of_model, name in _named(titles):
+        if of_model:
             return Said(name, "title")
     stem = file.rpartition("/")[2].rpartition(".")[0]
     sources = [*((title, "title") for title in titles), (sheet, "sheet"), (stem, "file")]
@@ -75,11 +74,12 @@ def _model(titles: Sequence[str], sheet: str, file: str) -> Said | None:
     return None
 
 
-def _named(titles: Sequence[str]) -> Iterator[tuple[str, str]]:
+def _named(titles: Sequence[str]) -> Iterator[tuple[bool, str]]:
+    """Names that titles give with a word for what they name; True for a model's."""
     for title in titles:
         match = _NAMED.match(title.strip())
         if match:
-            yield match["what"].lower(), match["name"].strip()
+            yield bool(match["model"]), match["name"].strip()
 
 
 def own_words(text: str) -> str:

@@ -6,6 +6,7 @@ from dataclasses import dataclass
 from typing import Final
 
 from charts.dimensions import HeadingReading, Role
+from charts.layout.bands import bands_carried
 from charts.layout.fields import Field, FieldKind
 from charts.layout.heads import (
     combined,
@@ -87,7 +88,7 @@ def frame(view: View) -> Frame:
         cells = tuple(_cell(view.at(row, column)) for row in range(rows, view.height))
         content = Content.of(cells)
         fields.append(Field(kind_of(heading, content, column - first), heads, heading, cells))
-    fields = settled(sorted_out(parted_lists(fields)))
+    fields = settled(sorted_out(parted_lists(bands_carried(fields))))
     fields = with_unit_columns(fields)
     lines = len(fields[0].cells) if fields else 0
     return Frame(view, rows, tuple(fields), _score(fields), lines)

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Sequence
 from dataclasses import replace
 from functools import lru_cache
@@ -14,6 +15,7 @@ from charts.schema import Basis, Definition, Dimension
 
 MOST_HEADING_ROWS: Final = 4
 T = TypeVar("T")
+_LETTER: Final = re.compile(r"[A-Z][.)]?")
 _ENDS: Final = frozenset({Role.LOW_END, Role.HIGH_END})
 _CONTINUING: Final = _ENDS | {Role.UNIT}
 
@@ -93,6 +95,8 @@ def combined(heads: Sequence[At]) -> HeadingReading:
 def _combined(texts: tuple[str, ...]) -> HeadingReading:
     if not texts:
         return HeadingReading(Role.UNKNOWN)
+    # A letter beside a name is a reference to a drawing: A, Brustumfang.
+    texts = tuple(text for text in texts if not _LETTER.fullmatch(text.strip())) or texts
     if len(texts) == 1:
         return look(texts[0]).heading
     parts = [look(text).heading for text in texts]

@@ -1,0 +1,49 @@
+"""Bands over columns where nothing is merged: the word stands over the first of its group."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import replace
+
+from charts.dimensions import Role
+from charts.layout.fields import Field
+
+
+def bands_carried(fields: Sequence[Field]) -> list[Field]:
+    """The fields with a band word carried to the right, where measures would else repeat.
+
+    ``Women | | Men |`` over ``Chest | Waist | Chest | Waist``. Where no measure repeats, a band
+    word may be the heading of one column only and is not carried.
+    """
+    found = list(fields)
+    if not _repeats(found):
+        return found
+    band: str | None = None
+    for number, field in enumerate(found):
+        if field.heading.band is not None:
+            band = field.heading.band
+        elif band is not None and _takes(field, found[number - 1]):
+            heading = replace(field.heading, band=band)
+            found[number] = replace(field, heading=heading)
+        else:
+            band = None
+    return found
+
+
+def _repeats(fields: Sequence[Field]) -> bool:
+    """Whether two columns measure the same without a band of their own to tell them apart."""
+    bare = [field for field in fields if field.heading.band is None and _measures(field)]
+    named = [(field.heading.dimension, field.heading.unit, field.heading.role) for field in bare]
+    banded = {field.heading.band for field in fields} - {None}
+    return len(banded) > 1 and len(set(named)) < len(named)
+
+
+def _measures(field: Field) -> bool:
+    return field.heading.role in {Role.MEASURE, Role.LOW_END, Role.HIGH_END}
+
+
+def _takes(field: Field, left: Field) -> bool:
+    """Whether a column stands under the same group: its heading starts no higher."""
+    if not field.heads or not left.heads or not _measures(field):
+        return False
+    return len(field.heads) <= len(left.heads)
