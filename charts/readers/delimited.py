@@ -54,7 +54,7 @@ def parsed_rows(text: str, separator: str) -> list[Row]:
     if swallowed or _ends_inside_quotes(text, separator):
         rows = _parsed(text, separator, csv.QUOTE_NONE)
     if any(len(field) > LONGEST_CELL for row in rows for field in row.fields):
-        raise UnusableSourceError("too-large", str(LONGEST_CELL))
+        raise UnusableSourceError("too-large", f"n = {LONGEST_CELL}")
     return rows
 
 
@@ -81,9 +81,9 @@ def _parsed(text: str, separator: str, quoting: Literal[0, 3]) -> list[Row]:
             line = source.line_num + 1
             count += len(fields)
             if count > MOST_CELLS * 4:
-                raise UnusableSourceError("too-large", str(count))
+                raise UnusableSourceError("too-large", f"n = {count}")
     except csv.Error as problem:
-        raise UnusableSourceError("too-large", str(LONGEST_CELL)) from problem
+        raise UnusableSourceError("too-large", f"n = {LONGEST_CELL}") from problem
     return rows
 
 
@@ -139,7 +139,7 @@ def _open(source: Source, log: FindingLog) -> tuple[Sheet, ...]:
         if (shown := tidy(field))
     }
     if len(cells) > MOST_CELLS:
-        raise UnusableSourceError("too-large", str(len(cells)))
+        raise UnusableSourceError("too-large", f"n = {len(cells)}")
     return (
         Sheet(
             name="",

@@ -9,6 +9,7 @@ from charts.readers.html_tables import grid_of, is_table, said_in_comment
 from charts.readers.html_text import BLOCKS, UNSEEN, InlineText, is_hidden, text_of
 from charts.readers.page_outline import Entry, PageTable, Part
 from charts.readers.plain_text import tidy
+from charts.readers.source import MOST_LINES, UnusableSourceError
 from charts.sheet import Cell
 
 if TYPE_CHECKING:
@@ -139,6 +140,8 @@ class _Walk:
 
     def _add(self, entry: Entry) -> None:
         self.entries.append(entry)
+        if len(self.entries) > MOST_LINES:
+            raise UnusableSourceError("too-large", f"n = {len(self.entries)}")
 
 
 def _terms(element: _Element) -> list[str]:

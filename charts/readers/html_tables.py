@@ -9,7 +9,7 @@ from typing import TYPE_CHECKING, Final
 from charts.readers.html_text import is_hidden, text_of
 from charts.readers.page_outline import PageTable
 from charts.readers.plain_text import tidy
-from charts.readers.source import MOST_CELLS, UnusableSourceError
+from charts.readers.source import LONGEST_CELL, MOST_CELLS, UnusableSourceError
 from charts.sheet import Cell
 
 if TYPE_CHECKING:
@@ -36,8 +36,8 @@ class _Placed:
         while (row, column) in self.taken:
             column += 1
         height, width = area
-        if len(self.taken) + height * width > MOST_CELLS:
-            raise UnusableSourceError("too-large", str(len(self.taken)))
+        if len(self.taken) + height * width > MOST_CELLS or len(cell.text) > LONGEST_CELL:
+            raise UnusableSourceError("too-large", f"n = {len(self.taken) + len(cell.text)}")
         shared = replace(cell, shared_from=(row, column))
         for below in range(height):
             for beside in range(width):

@@ -16,6 +16,8 @@ _FIELD: Final = re.compile(r"\S+(?: \S+)*")
 _WORD: Final = re.compile(r"\S+(?:\s*\([^)]*\))?")
 _RULE: Final = re.compile(r"[-=_+|\s]{3,}")
 _TAB: Final = 8
+_LINES_TO_A_FIGURE: Final = 5
+_ROWS_TO_DOUBT: Final = 12
 
 
 @dataclass(frozen=True, slots=True)
@@ -26,6 +28,9 @@ class _Row:
 
 def column_table(lines: Sequence[Line]) -> LineTable | None:
     """The table of columns that ``lines`` begin with; None when they begin with none."""
+    near = " ".join(line.text for line in lines[:_LINES_TO_A_FIGURE])
+    if not any(sign.isdigit() for sign in near):
+        return None
     return _aligned(lines) or _single_blanks(lines)
 
 
@@ -37,23 +42,29 @@ def _aligned(lines: Sequence[Line]) -> LineTable | None:
             (found.start(), found.end(), found[0])
             for found in _FIELD.finditer(line.text.expandtabs(_TAB))
         )
-        if _RULE.fullmatch(line.text):
+        if rows and _RULE.fullmatch(line.text):
             used += 1
             continue
         if len(fields) < 2:
             break
         rows.append(_Row(fields, line.number))
-        used = used + 1
+        used += 1
+        if len(rows) == _ROWS_TO_DOUBT and not _holds_figures(rows):
+            return None
     if len(rows) < 2:
         return None
     columns = _columns(rows)
-    figures = sum(is_value(text) for row in rows for _, _, text in row.fields)
-    if columns is None or figures * 3 < sum(len(row.fields) for row in rows):
+    if columns is None or not _holds_figures(rows):
         return None
     placed = [_placed(row, columns) for row in rows]
     if any(row is None for row in placed):
         return None
     return LineTable([row for row in placed if row is not None], used)
+
+
+def _holds_figures(rows: Sequence[_Row]) -> bool:
+    texts = [text for row in rows for _, _, text in row.fields]
+    return sum(is_value(text) for text in texts) * 3 >= len(texts)
 
 
 def _columns(rows: Sequence[_Row]) -> list[tuple[int, int]] | None:

@@ -8,6 +8,7 @@ from __future__ import annotations
 import re
 from collections.abc import Sequence
 from dataclasses import dataclass
+from functools import lru_cache
 from typing import Final
 
 from charts.readers.line_values import is_glued, is_value, without_limit
@@ -42,7 +43,7 @@ class _Said:
 
 def prose_table(lines: Sequence[Line]) -> LineTable | None:
     """The table that ``lines`` begin with; None when they begin with none."""
-    if not lines:
+    if not may_begin_prose(lines):
         return None
     if _taken_apart(lines[0]) is None:
         sentences = _sentences(lines[0])
@@ -59,6 +60,16 @@ def prose_table(lines: Sequence[Line]) -> LineTable | None:
         said.append(found)
         used = lines.index(line) + 1
     return _table(said, used) if len(said) > 1 else None
+
+
+def may_begin_prose(lines: Sequence[Line]) -> bool:
+    """Whether the first line, or the filled one after it, can be taken apart; cheap."""
+    if not lines or not lines[0].text.strip():
+        return False
+    if _taken_apart(lines[0]) is not None or "=" in lines[0].text or ":" in lines[0].text:
+        return True
+    following = next((line for line in lines[1:4] if line.text.strip()), None)
+    return following is not None and _taken_apart(following) is not None
 
 
 def _sentences(line: Line) -> list[_Said]:
@@ -78,9 +89,6 @@ def _sentences(line: Line) -> list[_Said]:
 
 def _records(lines: Sequence[Line]) -> LineTable | None:
     """A title and the same names under each: ``Size S`` / ``Chest: 86-91`` / ``Waist: 71-76``."""
-    following = next((line for line in lines[1:] if line.text.strip()), None)
-    if following is None or _taken_apart(following) is None:
-        return None
     filled = [line for line in lines if line.text.strip()]
     said: list[_Said] = []
     at = 0
@@ -101,6 +109,7 @@ def _records(lines: Sequence[Line]) -> LineTable | None:
     return _table(said, used=lines.index(last) + 1)
 
 
+@lru_cache(maxsize=4096)
 def _taken_apart(line: Line) -> _Said | None:
     if is_glued(line.text) or len(line.text) > _LONGEST_LINE:
         return None

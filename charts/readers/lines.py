@@ -4,6 +4,8 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from charts.readers.source import LONGEST_CELL, MOST_LINES, UnusableSourceError
+
 
 @dataclass(frozen=True, slots=True)
 class Line:
@@ -30,5 +32,11 @@ class LineTable:
 
 
 def numbered(text: str) -> list[Line]:
-    """The lines of ``text``."""
-    return [Line(line, number) for number, line in enumerate(text.splitlines(), start=1)]
+    """The lines of ``text``. Raises UnusableSourceError when they are absurdly many or long."""
+    lines = [Line(line, number) for number, line in enumerate(text.splitlines(), start=1)]
+    if len(lines) > MOST_LINES:
+        raise UnusableSourceError("too-large", f"n = {len(lines)}")
+    longest = max((len(line.text) for line in lines), default=0)
+    if longest > LONGEST_CELL:
+        raise UnusableSourceError("too-large", f"n = {longest}")
+    return lines

@@ -13,6 +13,7 @@ from typing import Final
 
 from charts.findings import FindingLog
 from charts.readers.html_tables import said_in_comment
+from charts.readers.lines import numbered
 from charts.readers.page_outline import Entry, PageTable, Part, sheets_of
 from charts.readers.plain_text import tidy
 from charts.readers.raised_text import Piece, on_one_line
@@ -54,9 +55,7 @@ def _claims(source: Source) -> Claim:
 
 def _open(source: Source, log: FindingLog) -> tuple[Sheet, ...]:
     text = source.opened_text(log)
-    lines = text.splitlines()
-    if any(len(line) > LONGEST_CELL for line in lines):
-        raise UnusableSourceError("too-large", str(LONGEST_CELL))
+    lines = [line.text for line in numbered(text)]
     sheets = sheets_of(with_word_tables(list(_outline(lines))))
     if not sheets:
         log.add("no-table", source.name, name=source.name)
@@ -113,7 +112,7 @@ def _table(lines: Sequence[str]) -> PageTable:
             if text:
                 cells[row, column] = Cell(text, heading=row == 0, struck=struck)
         if len(cells) > MOST_CELLS:
-            raise UnusableSourceError("too-large", str(len(cells)))
+            raise UnusableSourceError("too-large", f"n = {len(cells)}")
     return PageTable(cells, len(lines), columns)
 
 

@@ -13,6 +13,7 @@ from dataclasses import dataclass, field
 from enum import StrEnum
 from typing import Final
 
+from charts.readers.source import MOST_TABLES, UnusableSourceError
 from charts.sheet import Addressing, Cell, Sheet
 
 _LONGEST_WORDS: Final = 600
@@ -61,6 +62,9 @@ class _Section:
 
 def sheets_of(entries: Sequence[Entry]) -> tuple[Sheet, ...]:
     """A sheet for every table of the outline, numbered in its order: ``table 2!C4``."""
+    count = sum(entry.part is Part.TABLE for entry in entries)
+    if count > MOST_TABLES:
+        raise UnusableSourceError("too-large", f"n = {count}")
     sections = [_Section(0)]
     found: list[Sheet] = []
     spoken_for = 0

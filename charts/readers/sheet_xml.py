@@ -41,7 +41,7 @@ def without_empty_cells(chunks: Iterable[bytes]) -> bytes:
         raise UnusableSourceError("truncated")
     count = len(marks.cell.findall(xml))
     if count > MOST_CELLS:
-        raise UnusableSourceError("too-large", str(count))
+        raise UnusableSourceError("too-large", f"n = {count}")
     return xml
 
 

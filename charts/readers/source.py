@@ -25,6 +25,10 @@ LONGEST_CELL: Final = 32_767
 """Characters of a cell: the limit of spreadsheet programs themselves."""
 LARGEST_TEXT: Final = 6 * MEGABYTE
 """Bytes of a text source; a saved page with its pictures in line reaches some MB."""
+MOST_LINES: Final = 8_000
+"""Lines of a text, or words of a page, that are looked through for tables in sentences."""
+MOST_TABLES: Final = 300
+"""Tables of a page; a shop's longest page of charts has some dozens."""
 MOST_CELLS: Final = 60_000
 """Filled cells of a sheet. A chart has some hundreds, a price list some tens of thousands."""
 

@@ -14,25 +14,26 @@ from charts.readers.hidden import note_hidden
 from charts.readers.html_groups import grids_of_blocks
 from charts.readers.html_outline import outline_of
 from charts.readers.page_outline import sheets_of
-from charts.readers.source import Claim, Reader, Source, UnusableSourceError
+from charts.readers.source import MOST_TABLES, Claim, Reader, Source, UnusableSourceError
 from charts.readers.word_tables import with_word_tables
 from charts.sheet import Sheet
 
 if TYPE_CHECKING:
     from lxml.etree import _Element
 
-_SURE: Final = re.compile(
-    r"<!doctype\s+html|<html[\s>]|<table[\s>]|<body[\s>]|<tr[\s>].*?<t[dh][\s>]",
-    re.IGNORECASE | re.DOTALL,
-)
+_SURE: Final = re.compile(r"<!doctype\s+html|<(?:html|table|body|tr|td)[\s>]", re.IGNORECASE)
 _PIECE: Final = re.compile(
     r"<(?:div|p|ul|ol|li|dl|h[1-6]|br|span|section|article)[\s/>]", re.IGNORECASE
 )
 _OPENED: Final = re.compile(r"<table[\s>]", re.IGNORECASE)
 _CLOSED: Final = re.compile(r"</table\s*>", re.IGNORECASE)
 _DECLARATION: Final = re.compile(r"\A\s*<\?xml[^>]*\?>")
-_DOCUMENT_TYPE: Final = re.compile(r"<!DOCTYPE[^>\[]*(?:\[.*?\]\s*)?>", re.IGNORECASE | re.DOTALL)
+_DOCUMENT_TYPE: Final = re.compile(
+    r"\A\s*<!DOCTYPE[^>\[]*(?:\[.*?\]\s*)?>", re.IGNORECASE | re.DOTALL
+)
+_CODE: Final = re.compile(r"<(script|style)\b|<(!--)", re.IGNORECASE)
 _NO_TAG: Final = re.compile(r"<(?![a-zA-Z/!?])")
+_MOST_TAGS: Final = 60_000
 _HEAD: Final = 200_000
 _CHARSET: Final = re.compile(rb"<meta[^>]*charset\s*=\s*[\"']?\s*([\w-]+)", re.IGNORECASE)
 _SAME: Final = {"iso-8859-1": "cp1252", "latin1": "cp1252", "us-ascii": "cp1252"}
@@ -60,6 +61,7 @@ def _open(source: Source, log: FindingLog) -> tuple[Sheet, ...]:
 
 def _note_break(text: str, page: _Element, name: str, log: FindingLog) -> None:
     """Where the page breaks off inside a table, its last row is in doubt and left out."""
+    text = _without_code(text)
     opened, closed = len(_OPENED.findall(text)), len(_CLOSED.findall(text))
     if opened <= closed:
         return
@@ -67,6 +69,17 @@ def _note_break(text: str, page: _Element, name: str, log: FindingLog) -> None:
     rows = list(page.iter("tr"))
     if rows and (parent := rows[-1].getparent()) is not None:
         parent.remove(rows[-1])
+
+
+def _without_code(text: str) -> str:
+    kept, end = [], 0
+    while found := _CODE.search(text, end):
+        kept.append(text[end : found.start()])
+        mark = "-->" if found[2] else f"</{found[1]}"
+        end = text.find(mark, found.end())
+        if end < 0:
+            return "".join(kept)
+    return "".join([*kept, text[end:]])
 
 
 def _in_declared_charset(source: Source, text: str) -> str:
@@ -88,6 +101,9 @@ def _parsed(text: str) -> _Element:
     # A bad reader eats "<" before a figure; and no document type is ever looked at.
     text = _DOCUMENT_TYPE.sub("", _DECLARATION.sub("", text), count=1)
     text = _NO_TAG.sub("&lt;", text)
+    seen = _without_code(text)
+    if (count := seen.count("<")) > _MOST_TAGS or len(_OPENED.findall(seen)) > MOST_TABLES:
+        raise UnusableSourceError("too-large", f"n = {count}")
     if "<table" not in text.lower() and re.search(r"<tr[\s>]", text, re.IGNORECASE):
         text = f"<table>{text}</table>"
     parser = html.HTMLParser(no_network=True, remove_pis=True)

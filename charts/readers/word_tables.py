@@ -26,12 +26,10 @@ def with_word_tables(entries: Sequence[Entry]) -> list[Entry]:
 
 def _replaced(entries: Sequence[Entry], *, bare: bool) -> Iterator[Entry]:
     lines = [Line(entry.text, at) for at, entry in enumerate(entries)]
+    ends = _ends_of_runs(entries)
     at = 0
     while at < len(entries):
-        end = at
-        while end < min(len(entries), at + _LINES_AHEAD) and _runs_on(entries[at], entries[end]):
-            end += 1
-        run = lines[at:end]
+        run = lines[at : min(ends[at], at + _LINES_AHEAD)]
         table = prose_table(run) or (cell_table(run) if bare else None)
         if table is None:
             yield entries[at]
@@ -41,8 +39,16 @@ def _replaced(entries: Sequence[Entry], *, bare: bool) -> Iterator[Entry]:
         at += table.used
 
 
-def _runs_on(first: Entry, entry: Entry) -> bool:
-    return entry.part is not Part.TABLE and entry.hidden is first.hidden
+def _ends_of_runs(entries: Sequence[Entry]) -> list[int]:
+    """For each entry where the words that begin with it end: at a table, or out of sight."""
+    ends = [len(entries)] * len(entries)
+    for at in range(len(entries) - 1, -1, -1):
+        if entries[at].part is Part.TABLE:
+            ends[at] = at
+        elif at + 1 < len(entries):
+            same = entries[at + 1].hidden is entries[at].hidden
+            ends[at] = ends[at + 1] if same else at + 1
+    return ends
 
 
 def _page_table(table: LineTable) -> PageTable:

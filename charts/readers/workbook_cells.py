@@ -14,6 +14,7 @@ from charts.readers.number_format import general, shown_number, shown_text
 from charts.readers.plain_text import tidy
 from charts.readers.raised_text import Piece, on_one_line
 from charts.readers.sheet_xml import position
+from charts.readers.source import LONGEST_CELL, UnusableSourceError
 from charts.readers.workbook_styles import Style, whole_number
 from charts.sheet import Cell
 
@@ -48,6 +49,8 @@ def cells_of(root: _Element, around: Surroundings) -> Iterator[tuple[tuple[int, 
             row, column = position(element.get("r", "")) or (row, column + 1)
             cell = _cell(element, space, around)
             if cell is not None:
+                if len(cell.text) > LONGEST_CELL:
+                    raise UnusableSourceError("too-large", f"n = {len(cell.text)}")
                 comment = around.comments.get((row, column))
                 yield (row, column), replace(cell, comment=comment) if comment else cell
 

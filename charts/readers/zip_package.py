@@ -42,7 +42,7 @@ class Package:
             raise UnusableSourceError("truncated") from problem
         infos = self._archive.infolist()
         if len(infos) > _MOST_PARTS:
-            raise UnusableSourceError("too-large", str(len(infos)))
+            raise UnusableSourceError("too-large", f"n = {len(infos)}")
         self._parts = {_normal(info.filename): info for info in infos}
 
     def __contains__(self, part: str) -> bool:
