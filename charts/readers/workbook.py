@@ -7,21 +7,16 @@ tables of number formats and its calendar are used, and the tests hold both read
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterator
 from dataclasses import replace
 from typing import TYPE_CHECKING, Final
 
 from charts.findings import FindingLog
+from charts.readers.formulas import note_formulas
 from charts.readers.hidden import note_hidden
+from charts.readers.merged_areas import Area, expand_merged
 from charts.readers.sheet_xml import position, without_empty_cells
-from charts.readers.source import (
-    MEGABYTE,
-    MOST_CELLS,
-    Claim,
-    Reader,
-    Source,
-    UnusableSourceError,
-)
+from charts.readers.source import MEGABYTE, Claim, Reader, Source, UnusableSourceError
 from charts.readers.workbook_cells import Surroundings, cells_of
 from charts.readers.workbook_parts import (
     SheetPart,
@@ -35,14 +30,11 @@ from charts.readers.workbook_parts import (
 from charts.readers.workbook_styles import whole_number
 from charts.readers.xml_parts import parsed
 from charts.readers.zip_package import ZIP_MARK, Package
-from charts.sheet import Addressing, Cell, Sheet
+from charts.sheet import Addressing, Sheet
 
 if TYPE_CHECKING:
     from lxml.etree import _Element
 
-Area = tuple[int, int, int, int]
-"""First row, first column, last row, last column; from 0, all inside."""
-Cells = dict[tuple[int, int], Cell]
 _LARGEST_SHEET: Final = 160 * MEGABYTE
 _LAST_COLUMN: Final = 16_384
 _ON: Final = ("1", "true")
@@ -68,7 +60,7 @@ def _open(source: Source, log: FindingLog) -> tuple[Sheet, ...]:
     )
     read = (_read(package, part, around, log) for part in visible)
     sheets = tuple(sheet for sheet in read if sheet is not None)
-    _note_formulas(sheets, log)
+    note_formulas(sheets, log)
     note_hidden(sheets, [sheet.title for sheet in parts.sheets if sheet not in visible], log)
     _refuse_without_cells(sheets, package, log)
     return tuple(sheet for sheet in sheets if sheet.cells)
@@ -88,7 +80,7 @@ def _read(package: Package, part: SheetPart, around: Surroundings, log: FindingL
 def _sheet(part: SheetPart, root: _Element, around: Surroundings, notes: tuple[str, ...]) -> Sheet:
     hidden_rows, hidden_columns = frozenset(_hidden_rows(root)), frozenset(_hidden_columns(root))
     everything = dict(cells_of(root, around))
-    _expand_merged(everything, _merged(root))
+    expand_merged(everything, _merged(root))
     cells = {
         (row, column): cell
         for (row, column), cell in everything.items()
@@ -129,57 +121,6 @@ def _merged(root: _Element) -> Iterator[Area]:
             top, bottom = sorted((start[0], end[0]))
             left, right = sorted((start[1], end[1]))
             yield top, left, bottom, right
-
-
-def _expand_merged(cells: Cells, merged: Iterable[Area]) -> None:
-    """Repeat a merged area's text in every cell it covers, within the part of the sheet in use."""
-    last_row = max((row for row, _ in cells), default=0)
-    last_column = max((column for _, column in cells), default=0)
-    room = MOST_CELLS
-    for top, left, bottom, right in merged:
-        shown = cells.get((top, left))
-        rows = range(top, min(bottom, last_row) + 1)
-        columns = range(left, min(right, last_column) + 1)
-        room -= len(rows) * len(columns)
-        if shown is None or room < 0:
-            continue
-        shared = _shared(shown, (top, left))
-        cells.update(
-            {
-                (row, column): shared
-                for row in rows
-                for column in columns
-                if (row, column) != (top, left)
-            }
-        )
-
-
-def _shared(shown: Cell, first: tuple[int, int]) -> Cell:
-    return Cell(
-        text=shown.text,
-        stored=shown.stored,
-        number_format=shown.number_format,
-        shared_from=first,
-        struck=shown.struck,
-        formula_without_value=shown.formula_without_value,
-    )
-
-
-def _note_formulas(sheets: Iterable[Sheet], log: FindingLog) -> None:
-    for sheet in sheets:
-        places = [
-            sheet.place(*at)
-            for at, cell in sheet.cells.items()
-            if cell.formula_without_value and cell.shared_from is None
-        ]
-        if places:
-            more = " …" if len(places) > 5 else ""
-            log.add(
-                "formula-without-value",
-                places[0],
-                key=sheet.name,
-                cells=", ".join(places[:5]) + more,
-            )
 
 
 def _refuse_without_cells(sheets: tuple[Sheet, ...], package: Package, log: FindingLog) -> None:

@@ -14,7 +14,7 @@ from charts.readers.number_format import general, shown_number, shown_text
 from charts.readers.plain_text import tidy
 from charts.readers.raised_text import Piece, on_one_line
 from charts.readers.sheet_xml import position
-from charts.readers.source import LONGEST_CELL, UnusableSourceError
+from charts.readers.source import LONGEST_CELL, too_many
 from charts.readers.workbook_styles import Style, whole_number
 from charts.sheet import Cell
 
@@ -50,7 +50,7 @@ def cells_of(root: _Element, around: Surroundings) -> Iterator[tuple[tuple[int, 
             cell = _cell(element, space, around)
             if cell is not None:
                 if len(cell.text) > LONGEST_CELL:
-                    raise UnusableSourceError("too-large", f"n = {len(cell.text)}")
+                    raise too_many(len(cell.text))
                 comment = around.comments.get((row, column))
                 yield (row, column), replace(cell, comment=comment) if comment else cell
 
@@ -88,31 +88,33 @@ def _cell(element: _Element, space: str, around: Surroundings) -> Cell | None:
         known = 0 <= number < len(around.strings)
         return _from_string(around.strings[number] if known else None, style)
     if kind == "n":
-        return _from_number(value, style, from_1904=around.from_1904)
+        return number_cell(value, style, from_1904=around.from_1904)
     if kind == "b":
         return Cell("TRUE" if value == "1" else "FALSE", value == "1", style.number_format)
     if kind == "d":
         return _from_iso(value, style)
     text = tidy(_unescaped(value))
-    return _seen(Cell(shown_text(text, style.number_format), text, style.number_format), style)
+    return seen(Cell(shown_text(text, style.number_format), text, style.number_format), style)
 
 
-def _seen(cell: Cell, style: Style) -> Cell | None:
+def seen(cell: Cell, style: Style) -> Cell | None:
+    """``cell`` with what its style says of it; None where nothing is to be seen."""
     if not cell.text:
         return None
     return replace(cell, struck=True) if style.struck else cell
 
 
-def _from_number(value: str, style: Style, *, from_1904: bool) -> Cell | None:
+def number_cell(value: str, style: Style, *, from_1904: bool) -> Cell | None:
+    """A stored number as its format shows it; None where nothing is to be seen."""
     number = exact(value)
     if number is None:
-        return _seen(Cell(tidy(value), number_format=style.number_format), style)
+        return seen(Cell(tidy(value), number_format=style.number_format), style)
     if style.dated:
         moment = _moment(number, style, from_1904=from_1904)
         text = general(number) if moment is None else shown_date(moment, style.number_format)
-        return _seen(Cell(text, number if moment is None else moment, style.number_format), style)
+        return seen(Cell(text, number if moment is None else moment, style.number_format), style)
     text = shown_number(number, style.number_format)
-    return _seen(Cell(text, number, style.number_format), style)
+    return seen(Cell(text, number, style.number_format), style)
 
 
 def _moment(number: Decimal, style: Style, *, from_1904: bool) -> date | time | None:
@@ -134,9 +136,9 @@ def _from_iso(value: str, style: Style) -> Cell | None:
     try:
         moment = datetime.fromisoformat(value.removesuffix("Z"))
     except ValueError:
-        return _seen(Cell(tidy(value), number_format=style.number_format), style)
+        return seen(Cell(tidy(value), number_format=style.number_format), style)
     code = style.number_format if style.dated else "yyyy-mm-dd"
-    return _seen(Cell(shown_date(moment, code), moment, style.number_format), style)
+    return seen(Cell(shown_date(moment, code), moment, style.number_format), style)
 
 
 def _from_string(element: _Element | None, style: Style) -> Cell | None:
@@ -148,7 +150,7 @@ def _from_string(element: _Element | None, style: Style) -> Cell | None:
     code = style.number_format
     if not runs:
         text = tidy(_unescaped(element.findtext(f"{space}t") or ""))
-        return _seen(Cell(shown_text(text, code), text, code), style)
+        return seen(Cell(shown_text(text, code), text, code), style)
     pieces: list[Piece] = []
     gone: list[str] = []
     for run in runs:
@@ -164,7 +166,7 @@ def _from_string(element: _Element | None, style: Style) -> Cell | None:
     if gone:
         text = text or tidy("".join(gone))
         return Cell(text, text, code, struck=True) if text else None
-    return _seen(Cell(shown_text(text, code), text, code), style)
+    return seen(Cell(shown_text(text, code), text, code), style)
 
 
 def _unescaped(text: str) -> str:
