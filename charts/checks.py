@@ -1,7 +1,7 @@
 """Checks of a whole chart: each a plain function from a chart to what it doubts.
 
-A new check is one more function in ``CHECKS``. It must be right more often than wrong: the
-false-alarm rate over clean charts is tested.
+A new check is one more function in ``BLOCKS`` or ``CHECKS``. It must be right more often than
+wrong: the false-alarm rate over clean charts is tested.
 """
 
 from __future__ import annotations
@@ -19,17 +19,10 @@ from charts.schema import Chart
 
 Check = Callable[[Chart, Sequence[Column]], list[Doubt]]
 
-CHECKS: Final[tuple[Check, ...]] = (
-    turned_blocks,
-    slipped_rows,
-    exchanged_girths,
-    order,
-    leaps,
-    step_breaks,
-    label_steps,
-    borders,
-)
-"""In this order: what explains a whole block comes before what sees a single value."""
+BLOCKS: Final[tuple[Check, ...]] = (turned_blocks, slipped_rows, exchanged_girths)
+"""What explains a whole block comes first, and its values are left out of what follows."""
+CHECKS: Final[tuple[Check, ...]] = (order, leaps, step_breaks, label_steps, borders)
+"""What sees single values."""
 
 
 def checked(chart: Chart, log: FindingLog) -> Chart:
@@ -37,8 +30,12 @@ def checked(chart: Chart, log: FindingLog) -> Chart:
     found: list[Doubt] = []
     asked = frozenset(one.id for one in log.findings if one.level is Level.QUESTION)
     read = columns(chart, asked)
-    for check in CHECKS:
+    for check in BLOCKS:
         found += _new(check(chart, read), found)
+    spoilt = {spot for doubt in found for spot in doubt.spots}
+    rest = [column for column in read if not spoilt.intersection(column.spots)]
+    for check in CHECKS:
+        found += _new(check(chart, rest), found)
     return applied(chart, found, log)
 
 

@@ -9,7 +9,7 @@ from collections.abc import Iterator, Sequence
 from dataclasses import replace
 from itertools import product
 
-from charts.checks_doubt import Column, Doubt, Spot
+from charts.checks_doubt import Column, Doubt, Spot, printed_columns
 from charts.checks_order import breaks, label_direction
 from charts.schema import Chart, Range
 
@@ -20,7 +20,8 @@ _FEWEST_BREAKS = 2
 
 def turned_blocks(chart: Chart, columns: Sequence[Column]) -> list[Doubt]:
     """A square block whose rows and columns were exchanged, or a block upside down."""
-    full = [column for column in columns if len(column.values) == len(chart.sizes)]
+    del columns
+    full = [one for one in printed_columns(chart) if len(one.values) == len(chart.sizes)]
     labels = label_direction(chart)
     if labels == 0 or len(full) < 2 or _breaks(full, labels) < _FEWEST_BREAKS:
         return []
@@ -29,8 +30,10 @@ def turned_blocks(chart: Chart, columns: Sequence[Column]) -> list[Doubt]:
     for block, values in _turned(full):
         if _breaks(_with_values(full, values), labels) == 0:
             spots = tuple(full[column].spots[row] for column, row in block)
+            same = ((c, r) for c, r in block if values[c][r] is full[c].values[r])
+            kept = frozenset(full[column].spots[row] for column, row in same)
             heading = " | ".join(dict.fromkeys(full[column].heading for column, _ in block))
-            return [Doubt("rotated", spots, heading, unread=True)]
+            return [Doubt("rotated", spots, heading, unread=True, kept=kept)]
     return []
 
 

@@ -9,6 +9,8 @@ from decimal import Decimal
 from itertools import groupby
 
 from charts.findings import LEVELS, Candidate, FindingLog, Level
+from charts.notation import read_cell
+from charts.quantities import CANONICAL, FAMILY, canonical
 from charts.schema import Basis, Chart, Definition, Dimension, Kind, Range
 from charts.size_labels import read_label
 
@@ -20,6 +22,7 @@ Spot = tuple[int, int]
 class Doubt:
     """One thing a check found. Its question is listed at ``spots``; ``unread`` takes the figures.
 
+    ``kept`` are spots that keep their figures all the same.
     ``case`` chooses among the sentences of a code; ``candidates`` are readings a person may take.
     """
 
@@ -31,6 +34,7 @@ class Doubt:
     unit: str = ""
     case: str = ""
     unread: bool = False
+    kept: frozenset[Spot] = frozenset()
     candidates: tuple[Candidate, ...] = ()
 
 
@@ -74,6 +78,35 @@ def columns(chart: Chart, asked: frozenset[str] = frozenset()) -> list[Column]:
     return [_column(_undoubted(entries, asked)) for entries in found.values()]
 
 
+def printed_columns(chart: Chart) -> list[Column]:
+    """The columns with the figures of unread cells as they are printed, for what looks at blocks.
+
+    A turned block makes some of its cells impossible under their new headings.
+    """
+    found: dict[tuple[object, ...], list[tuple[Spot, Range]]] = {}
+    for number, size in enumerate(chart.sizes):
+        for place, value in enumerate(size.ranges):
+            key = (value.dimension, value.definition, value.basis, value.heading)
+            found.setdefault(key, []).append(((number, place), _as_printed(value, size.ranges)))
+    return [_column(entries) for entries in found.values()]
+
+
+def _as_printed(value: Range, beside: Sequence[Range]) -> Range:
+    """An unread value with the figures of its text, in the unit its neighbours are printed in."""
+    quantity = read_cell(value.published).quantity if value.kind is Kind.UNREAD else None
+    if quantity is None:
+        return value
+    units = [one.published_unit for one in beside if one.published_unit and one.unit is value.unit]
+    unit = quantity.unit or (units[0] if units else None)
+    if unit is None or CANONICAL[FAMILY[unit]] is not value.unit:
+        return value
+    low, high, single = (
+        canonical(end.value, unit) if end is not None else None
+        for end in (quantity.low, quantity.high, quantity.value)
+    )
+    return replace(value, kind=quantity.kind, low=low, high=high, value=single)
+
+
 def _undoubted(
     entries: Sequence[tuple[Spot, Range]], asked: frozenset[str]
 ) -> Sequence[tuple[Spot, Range]]:
@@ -103,8 +136,19 @@ def applied(chart: Chart, doubts: Iterable[Doubt], log: FindingLog) -> Chart:
             continue
         for spot in doubt.spots:
             value = changed.get(spot, chart.sizes[spot[0]].ranges[spot[1]])
-            changed[spot] = _with(value, ident, unread=doubt.unread)
+            unread = doubt.unread and spot not in doubt.kept
+            if doubt.unread:
+                value = _freed(value, log)
+            changed[spot] = _with(value, ident, unread=unread)
     return _replaced(chart, changed) if changed else chart
+
+
+def _freed(value: Range, log: FindingLog) -> Range:
+    """A value of a doubted block without the question that its cell raised by itself."""
+    own = {one.id for one in log.findings if one.code == "impossible" and one.place == value.place}
+    for ident in own:
+        log.withdraw(ident)
+    return replace(value, findings=tuple(one for one in value.findings if one not in own))
 
 
 def _logged(chart: Chart, doubt: Doubt, log: FindingLog) -> str:

@@ -2,8 +2,10 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
+from typing import Final
 
 from charts.cell_text import clean
 from charts.columns_words import Surroundings
@@ -12,6 +14,8 @@ from charts.layout.fields import Field, FieldKind
 from charts.layout.looks import look
 from charts.layout.view import At
 from charts.schema import AlsoLabel
+
+_BRACKET: Final = re.compile(r"\s*\([^()]*\)\s*$")
 
 
 @dataclass(frozen=True, slots=True)
@@ -102,7 +106,9 @@ def _name(text: str) -> str:
     one = look(text)
     if one.reading.label is not None:
         return one.reading.label
-    return one.label.text if one.label else clean(text)
+    if one.label is None:
+        return clean(text)
+    return _BRACKET.sub("", one.label.text) if one.label.also else one.label.text
 
 
 def _bracketed(text: str) -> tuple[str, ...]:

@@ -36,7 +36,28 @@ def filled(column: Column, around: Surroundings) -> Filled:
     for line, cell in enumerate(column.field.cells):
         if cell and (one := _read_all(cell, _of_line(column, line), around)) is not None:
             ranges[line] = one
-    return Filled(column, ranges)
+    return Filled(column, _asked_once(column, ranges, around))
+
+
+def _asked_once(column: Column, ranges: dict[int, Range], around: Surroundings) -> dict[int, Range]:
+    """One question for a column most of whose cells are impossible, in place of one per cell."""
+    places = {one.place for one in ranges.values()}
+    own = [one for one in around.log.findings if one.code == "impossible" and one.place in places]
+    own = [one for one in own if one.values.get("case") == _CELL]
+    if len(own) < 3 or 2 * len(own) <= len(ranges):
+        return ranges
+    ids = {one.id for one in own}
+    for ident in ids:
+        around.log.withdraw(ident)
+    whole = around.log.add("impossible", column.place, case="column", heading=column.heading)
+    return {line: _instead(one, ids, whole) for line, one in ranges.items()}
+
+
+def _instead(one: Range, ids: set[str], whole: str) -> Range:
+    if not ids & set(one.findings):
+        return one
+    kept = tuple(ident for ident in one.findings if ident not in ids)
+    return replace(one, findings=(*kept, whole))
 
 
 def _of_line(column: Column, line: int) -> Column:

@@ -6,8 +6,9 @@ code and values by ``charts.wording``; nothing here speaks.
 
 from __future__ import annotations
 
-from collections.abc import Mapping
-from dataclasses import dataclass, field
+from collections.abc import Callable, Mapping
+from dataclasses import dataclass, field, replace
+from datetime import date
 from decimal import Decimal
 from enum import StrEnum
 from types import MappingProxyType
@@ -66,6 +67,8 @@ _NOTES: Final = [
     "rounding-between-units",
     "not-a-chart",
     "text-repaired",
+    "answer-not-applied",
+    "habit-departure",
 ]
 _ERRORS: Final = [
     "not-what-it-says",
@@ -123,10 +126,26 @@ class Candidate:
 
 
 @dataclass(frozen=True, slots=True)
+class Settled:
+    """How a question was closed: the kind of answer, its own words if it has any, who and when.
+
+    ``what`` is a code of the topic "season". ``habit`` is the version of the supplier's habits
+    that gave the answer, 0 when a person gave it for this file.
+    """
+
+    what: str
+    text: str = ""
+    by: str = ""
+    on: date | None = None
+    habit: int = 0
+
+
+@dataclass(frozen=True, slots=True)
 class Finding:
     """One question, error or note about one place of a source.
 
     ``values`` fills the sentence of ``code``; ``candidates`` are the readings a person may take.
+    ``settled`` says how a question was closed; it stays listed and only tells from then on.
     """
 
     id: str
@@ -134,18 +153,29 @@ class Finding:
     place: str
     values: Mapping[str, str] = field(default_factory=dict)
     candidates: tuple[Candidate, ...] = ()
+    settled: Settled | None = None
 
     @property
     def level(self) -> Level:
-        """Question, error or note, fixed by the code."""
-        return LEVELS[self.code]
+        """Question, error or note, fixed by the code; a settled question is a note."""
+        return LEVELS[self.code] if self.settled is None else Level.NOTE
+
+
+Settles = Callable[[Finding], Settled | None]
+"""Whether somebody has closed a question already, and how."""
 
 
 class FindingLog:
-    """Collects the findings of one file; equal questions (same code and key) become one."""
+    """Collects the findings of one file; equal questions (same code and key) become one.
 
-    def __init__(self) -> None:
+    ``settles`` is asked of every question whether it is closed already.
+    """
+
+    def __init__(self, settles: Settles | None = None) -> None:
         self._findings: dict[tuple[str, str], Finding] = {}
+        self._count = 0
+        self._settles = settles
+        self._closed: set[str] = set()
 
     def add(
         self,
@@ -166,9 +196,28 @@ class FindingLog:
             raise KeyError(code)
         at = (code, place if key is None else key)
         if at not in self._findings:
-            ident = f"f{len(self._findings) + 1}"
-            self._findings[at] = Finding(ident, code, place, MappingProxyType(values), candidates)
+            self._count += 1
+            ident = f"f{self._count}"
+            found = Finding(ident, code, place, MappingProxyType(values), candidates)
+            self._findings[at] = self._perhaps_settled(found)
         return self._findings[at].id
+
+    def settled(self, ident: str) -> bool:
+        """Whether the question of this id is closed: its values hold as they are printed."""
+        return ident in self._closed
+
+    def _perhaps_settled(self, finding: Finding) -> Finding:
+        asked = self._settles is not None and finding.level is Level.QUESTION
+        how = self._settles(finding) if self._settles is not None and asked else None
+        if how is None:
+            return finding
+        self._closed.add(finding.id)
+        return replace(finding, settled=how)
+
+    def withdraw(self, ident: str) -> None:
+        """Take a finding back because a wider one says it too; unknown ids are no error."""
+        kept = {at: one for at, one in self._findings.items() if one.id != ident}
+        self._findings = kept
 
     @property
     def findings(self) -> tuple[Finding, ...]:
