@@ -18,14 +18,11 @@ import numpy.typing as npt
 
 from charts.resource_files import resources
 from charts.schema import Definition
-from harmonizer.repeats import Settled
+from harmonizer.repeats import Z_95, Settled
 from harmonizer.rider import BodyFigure, Measure
 
 Floats = npt.NDArray[np.float64]
 Key = tuple[Measure, Definition]
-
-Z_95: Final = 1.959963984540054
-"""Half the width of a 95 % interval in standard deviations."""
 
 COLUMNS: Final[Mapping[str, Key]] = {
     "height": (Measure.HEIGHT, Definition.UNKNOWN),

@@ -6,11 +6,16 @@ import math
 from collections.abc import Sequence
 from dataclasses import dataclass
 from statistics import fmean, median
+from typing import Final
 
+from charts.reason import Reason
 from charts.schema import Definition
 from harmonizer.rider import Measure, Reading, Rider, TakenBy
 from harmonizer.settings import Settings
 from harmonizer.states import SLACK
+
+Z_95: Final = 1.959963984540054
+"""Half the width of a 95 % interval in standard deviations."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -76,7 +81,7 @@ def uncertainty(rider: Rider, reading: Reading, settings: Settings) -> float | N
     }[taker]
 
 
-_GIRTHS = frozenset(
+_GIRTHS: Final = frozenset(
     {
         Measure.CHEST,
         Measure.WAIST,
@@ -136,3 +141,10 @@ def technical_error(pairs: Sequence[tuple[float, float]]) -> float:
     Source: Br J Nutr 1999;82:165.
     """
     return math.sqrt(sum((one - other) ** 2 for one, other in pairs) / (2 * len(pairs)))
+
+
+def tape(one: Settled) -> Reason | None:
+    """Whose tape it was and how sure it is: half the width of a 95 % interval, in cm."""
+    if one.u is None:
+        return None
+    return Reason(f"tape-{one.taken_by.value}", {"half": Z_95 * one.u})

@@ -6,6 +6,7 @@ import math
 from dataclasses import dataclass
 from typing import Final
 
+from charts.reason import Reason
 from charts.schema import Dimension
 from harmonizer.certainty import normal_below_one
 from harmonizer.fit_row import FitRow
@@ -13,6 +14,7 @@ from harmonizer.fit_sheet import FitSheet
 from harmonizer.settings import Settings
 from harmonizer.state_span import BACK, Lie, span_of_state
 from harmonizer.states import SLACK
+from harmonizer.verdict_words import size_name
 
 LOOKED_AT: Final = 4
 """The top size and the three nearest."""
@@ -122,3 +124,18 @@ def worth_measuring_first(sheet: FitSheet, row: int, one: FitRow) -> bool:
         return False
     chance = normal_below_one(upper / lie.u) - normal_below_one(-lower / lie.u)
     return chance >= WORTH_A_CALL
+
+
+def said(again: TakeAgain) -> tuple[Reason, ...]:
+    """What to say of a reading worth taking again: which sizes it settles, and what is gained."""
+    others = [one for one in again.decides if one.at != again.row.at]
+    values: dict[str, object] = {"dimension": again.dimension, "size": size_name(again.row)}
+    sibling = next((one for one in others if one.offer.chart == again.row.offer.chart), None)
+    if sibling is not None:
+        first = Reason("again-against", values | {"other": size_name(sibling, again.row)})
+    else:
+        first = Reason("again", values | {"count": len(others) + 1})
+    now, then = round(10 * again.now), round(10 * again.then)
+    if then <= now:
+        return (first,)
+    return first, Reason("again-same", {"now": now, "then": then})
