@@ -49,14 +49,16 @@ def _is_on(element: _Element | None) -> bool:
     return element is not None and element.get("val", "1") not in _OFF
 
 
+def dated_style(code: str, *, struck: bool) -> Style:
+    """The style of the number format ``code``, which itself says whether it shows a day."""
+    from openpyxl.styles.numbers import is_date_format, is_timedelta_format
+
+    return Style(code, struck, dated=is_date_format(code), span=is_timedelta_format(code))
+
+
 def _style(xf: _Element, formats: dict[int, str], struck: list[bool]) -> Style:
-    from openpyxl.styles.numbers import BUILTIN_FORMATS, is_date_format, is_timedelta_format
+    from openpyxl.styles.numbers import BUILTIN_FORMATS
 
     number, font = whole_number(xf, "numFmtId"), whole_number(xf, "fontId")
     code = formats.get(number) or BUILTIN_FORMATS.get(number, "General")
-    return Style(
-        number_format=code,
-        struck=font < len(struck) and struck[font],
-        dated=is_date_format(code),
-        span=is_timedelta_format(code),
-    )
+    return dated_style(code, struck=font < len(struck) and struck[font])
