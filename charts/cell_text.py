@@ -8,7 +8,8 @@ import unicodedata
 from typing import Final
 
 _MAX_LENGTH: Final = 2000
-_PLAIN: Final = re.compile(r"[\w.,+/\"'-]+(?: [\w.,+/\"'-]+)*", re.ASCII)
+_PLAIN_SIGN: Final = r"(?:[\w.,+/\"'~>=:-]|<(?=[ =\d]))+"
+_PLAIN: Final = re.compile(rf"{_PLAIN_SIGN}(?: {_PLAIN_SIGN})*", re.ASCII)
 
 _VULGAR: Final = {
     "½": "1/2",
@@ -71,12 +72,14 @@ def clean(text: str) -> str:
         text = html.unescape(html.unescape(text))
     if not text.isascii():
         text = unicodedata.normalize("NFC", _reread(text))
-        text = _RAISED_FRACTION.sub(_lowered, text)
+        text = _SLASH_FRACTION.sub(r"\1/\2", _RAISED_FRACTION.sub(_lowered, text))
     if "<" in text:
         text = _BREAK.sub("\n", _SUP.sub(_footnote, _SET_FRACTION.sub(r" \1/\2", text)))
-    text = _SLASH_FRACTION.sub(r"\1/\2", text).translate(_SINGLE).replace("''", '"')
-    text = _RUN.sub(lambda run: "\n" if "\n" in run[0] else " ", text).strip().rstrip(_MARKS)
-    return _unwrapped(text)
+    text = text.translate(_SINGLE).replace("''", '"')
+    if "  " in text or "\n" in text:
+        text = _RUN.sub(lambda run: "\n" if "\n" in run[0] else " ", text)
+    text = text.strip().rstrip(_MARKS)
+    return _unwrapped(text) if text.startswith("(") else text
 
 
 def _reread(text: str) -> str:
@@ -104,5 +107,5 @@ def _footnote(match: re.Match[str]) -> str:
 
 def _unwrapped(text: str) -> str:
     inner = text[1:-1]
-    whole = text.startswith("(") and text.endswith(")") and not {"(", ")"} & set(inner)
+    whole = text.endswith(")") and not {"(", ")"} & set(inner)
     return inner.strip() if whole else text

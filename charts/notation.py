@@ -14,16 +14,15 @@ from charts.cell_reading import CellReading, Expected, Quantity, Reading
 from charts.cell_text import clean
 from charts.grammar.both_units import Both, both_units
 from charts.grammar.compounds import compound_without_marks
-from charts.grammar.numbers import Cell, cell_of
 from charts.grammar.outcome import asked, in_doubt, outcome
 from charts.grammar.ranges import quantity
 from charts.grammar.senses import END, NUMBER, blanks
 from charts.grammar.settle import Settled, settle
 from charts.grammar.slips import run_on, slip
-from charts.grammar.tokens import tokenise
+from charts.grammar.tokens import Cell
 from charts.vocabulary import unaccented
 
-__all__ = ["CellReading", "Expected", "Quantity", "Reading", "read_cell"]
+__all__ = ["CellReading", "Expected", "Quantity", "Reading", "forget_cells", "read_cell"]
 
 LONGEST: Final = 200
 """Characters above which a cell is no quantity. It is refused before it is looked at."""
@@ -45,6 +44,11 @@ def read_cell(text: str, expected: Expected = _ANYTHING) -> CellReading:
     return _read(text, expected)
 
 
+def forget_cells() -> None:
+    """Drop what is remembered of cells read before: for measuring how long reading takes."""
+    _read.cache_clear()
+
+
 def _too_long(text: str) -> CellReading:
     head = text[: 10 * LONGEST]
     return _UNREAD if any(map(str.isdigit, head)) or len(text) > len(head) else _NOTE
@@ -56,8 +60,8 @@ def _read(text: str, expected: Expected) -> CellReading:
     folded = unaccented(plain)
     if folded in blanks():
         return _BLANK
-    cell = cell_of(plain, tokenise(plain), expected)
-    if not any(token.sense & NUMBER for token in cell.tokens):
+    cell = Cell(plain, folded, expected)
+    if NUMBER not in cell.senses:
         return _UNREAD if any(map(str.isdigit, plain)) else _NOTE
     return _whole_cell(cell) or _UNREAD
 
@@ -76,7 +80,7 @@ def _whole_cell(cell: Cell) -> CellReading | None:
 
 def _one_quantity(cell: Cell) -> Settled | None:
     parsed = quantity(cell, 0)
-    if parsed is None or cell.sense(parsed[1]) != END:
+    if parsed is None or cell.senses[parsed[1]] != END:
         return None
     return settle(parsed[0], cell, cell.plain)
 

@@ -7,7 +7,7 @@ from typing import Final, NamedTuple
 
 from charts.cell_reading import Expected, Quantity
 from charts.grammar.agreement import Agreement, agreement
-from charts.grammar.numbers import Cell, Doubt
+from charts.grammar.numbers import Doubt, Value
 from charts.grammar.ranges import quantity
 from charts.grammar.senses import (
     AND,
@@ -25,7 +25,8 @@ from charts.grammar.senses import (
     SLASH,
 )
 from charts.grammar.settle import Draft, Settled, settle
-from charts.grammar.values import Value, value
+from charts.grammar.tokens import Cell
+from charts.grammar.values import value
 from charts.quantities import FAMILY, METRIC, Family, Unit
 from charts.schema import Dimension, Kind
 
@@ -80,17 +81,17 @@ def _halves(cell: Cell) -> tuple[Settled, Settled] | None:
     if read is None:
         return None
     left, at = read
-    sense = cell.sense(at)
+    sense = cell.senses[at]
     bracket = bool(sense & OPEN)
     start = at + bool(sense & (OPEN | SLASH | BREAK | COMMA))
-    if start == at and cell.tokens[at - 1].unit is None:
+    if start == at and cell.units[at - 1] is None:
         return None
     read = quantity(cell, start)
     if read is None:
         return None
     right, after = read
-    past = after + (bracket and bool(cell.sense(after) & CLOSE))
-    if cell.sense(past) != END or (bracket and past == after):
+    past = after + (bracket and bool(cell.senses[after] & CLOSE))
+    if cell.senses[past] != END or (bracket and past == after):
         return None
     return _settled_pair(cell, left, (0, at), _like(left, right), (start, after))
 
@@ -123,35 +124,35 @@ def _end(cell: Cell, at: int) -> tuple[_End, int] | None:
     if read is None:
         return None
     first, after = read
-    bracket = bool(cell.sense(after) & OPEN)
-    if not bracket and not cell.sense(after) & SLASH:
+    bracket = bool(cell.senses[after] & OPEN)
+    if not bracket and not cell.senses[after] & SLASH:
         return _End(first, None), after
     read = value(cell, after + 1)
     if read is None or read[0].unit in {None, first.unit}:
         return _End(first, None), after
     second, past = read
-    if bracket and not cell.sense(past) & CLOSE:
+    if bracket and not cell.senses[past] & CLOSE:
         return None
     return _End(first, second), past + bracket
 
 
 def _ends_in_both(cell: Cell) -> tuple[Settled, Settled] | None:
     """Read "pair to pair" and "over pair, up to pair"."""
-    sense = cell.sense(0)
+    sense = cell.senses[0]
     start = 1 if sense & (LEAST | FROM) else 0
     low = _end(cell, start)
     if low is None:
         return None
     lower, at = low
     included, strict = not start or bool(sense & (AT_LEAST | FROM)), False
-    if start and cell.sense(at) & (COMMA | AND):
+    if start and cell.senses[at] & (COMMA | AND):
         at += 1
-    if start and cell.sense(at) & MOST:
-        strict = bool(cell.sense(at) & BELOW)
-    elif not cell.sense(at) & RANGE_MARK:
+    if start and cell.senses[at] & MOST:
+        strict = bool(cell.senses[at] & BELOW)
+    elif not cell.senses[at] & RANGE_MARK:
         return None
     high = _end(cell, at + 1)
-    if high is None or cell.sense(high[1]) != END:
+    if high is None or cell.senses[high[1]] != END:
         return None
     return _two_ranges(cell, lower, high[0], low_included=included, high_included=not strict)
 
@@ -169,7 +170,7 @@ def _two_ranges(
         high_included=high_included,
     )
     other = draft._replace(low=low.second, high=high.second)
-    whole = (0, len(cell.tokens) - 1)
+    whole = (0, cell.count)
     return _settled_pair(cell, draft, whole, other, whole)
 
 

@@ -1,4 +1,7 @@
-"""One number of a cell: whole, decimal, with a fraction; its exact value and its printed step."""
+"""One number of a cell: whole, decimal, with a fraction; its exact value and its printed step.
+
+A number is a value that has no unit yet.
+"""
 
 from __future__ import annotations
 
@@ -6,10 +9,9 @@ from decimal import Decimal
 from functools import lru_cache
 from typing import Final, NamedTuple
 
-from charts.cell_reading import Expected
 from charts.grammar.senses import DASH, HALF, NUMBER, SLASH, UNIT
-from charts.grammar.tokens import Token
-from charts.quantities import Figure, Unit
+from charts.grammar.tokens import Cell
+from charts.quantities import Figure
 
 _STEPS: Final = (Decimal(1), Decimal("0.1"), Decimal("0.01"), Decimal("0.001"), Decimal("0.0001"))
 _MIXED: Final = frozenset({"2", "4", "8", "16", "32"})
@@ -25,118 +27,110 @@ class Doubt(NamedTuple):
     evidence: str
 
 
-class Number(NamedTuple):
-    """A number with what its notation proves: ``inch_notation`` for fractions and eighths."""
+class Value(NamedTuple):
+    """One value: its figure in the printed ``unit`` ("ft", "months" too), None when none is.
+
+    ``whole`` tells of feet with inches or stones with pounds: a bare number beside one cannot
+    take its unit. ``inch_notation`` tells of fractions that only inches are written with.
+    """
 
     figure: Figure
+    unit: str | None = None
+    whole: bool = False
     inch_notation: bool = False
     doubt: Doubt | None = None
 
 
-class Cell(NamedTuple):
-    """A cell on its way through the grammar."""
-
-    plain: str
-    tokens: list[Token]
-    expected: Expected
-    inches: bool
-
-    def sense(self, at: int) -> int:
-        """The senses of a token, 0 past the end."""
-        return self.tokens[at].sense if at < len(self.tokens) else 0
-
-    def text(self, first: int, past: int) -> str:
-        """The printed text of the tokens from ``first`` up to ``past``, which is left out."""
-        return self.plain[self.tokens[first].start : self.tokens[past - 1].end].strip()
+Found = tuple[Value, int] | None
 
 
-def cell_of(plain: str, tokens: list[Token], expected: Expected) -> Cell:
-    """A cell with what is known before it is read: whether inches are expected in it."""
-    said = Unit.IN in {expected.unit, expected.second_unit}
-    return Cell(plain, tokens, expected, said or any(token.unit == "in" for token in tokens))
-
-
-def number(cell: Cell, at: int) -> tuple[Number, int] | None:
+def number(cell: Cell, at: int) -> Found:
     """The number that begins at a token, and the token after it; None when there is none."""
-    token = cell.tokens[at]
-    if not token.sense & NUMBER:
+    if not cell.senses[at] & NUMBER:
         return None
-    if not token.text.isdigit():
-        read = _decimal(token.text, cell.expected.decimal_comma)
+    text = cell.texts[at]
+    if not text.isdecimal():
+        read = _decimal(text, cell.expected.decimal_comma)
         return (read, at + 1) if read is not None else None
-    if len(token.text) > MOST_DIGITS:
+    if len(text) > MOST_DIGITS:
         return None
+    senses = cell.senses
+    if (senses[at + 1] | senses[at + 2] | senses[at + 3]) & SLASH or senses[at + 1] & HALF:
+        found = _with_fraction(cell, at)
+        if found is not None:
+            return found
+    return _whole(text), at + 1
+
+
+def _with_fraction(cell: Cell, at: int) -> Found:
     return (
         _mixed(cell, at)
         or _joined_by_hyphen(cell, at)
         or _fraction_alone(cell, at)
         or _half_by_letter(cell, at)
-        or (Number(_whole(token.text)), at + 1)
     )
 
 
 @lru_cache(maxsize=4096)
-def _whole(text: str) -> Figure:
-    return Figure(Decimal(text), _STEPS[0])
+def _whole(text: str) -> Value:
+    return Value(Figure(Decimal(text), _STEPS[0]))
 
 
 @lru_cache(maxsize=4096)
-def _decimal(text: str, comma_allowed: bool) -> Number | None:
+def _decimal(text: str, comma_allowed: bool) -> Value | None:
     mark = "." if "." in text else ","
     whole, places = text.split(mark)
     if len(whole) > MOST_DIGITS or len(places) >= len(_STEPS):
         return None
     figure = Figure(Decimal(f"{whole or 0}.{places}"), _STEPS[len(places)])
     if mark == "," and len(places) >= 3:
-        return Number(figure, doubt=Doubt("separator-lost", "thousands"))
+        return Value(figure, doubt=Doubt("separator-lost", "thousands"))
     if mark == "," and not comma_allowed:
-        return Number(figure, doubt=Doubt("separator-lost", "comma-between"))
-    return Number(figure, mark == "." and places in _EIGHTHS)
+        return Value(figure, doubt=Doubt("separator-lost", "comma-between"))
+    return Value(figure, inch_notation=mark == "." and places in _EIGHTHS)
 
 
 def _parts(cell: Cell, at: int) -> tuple[str, str] | None:
     """Numerator and denominator of "n / m" at a token, n below m."""
-    tokens = cell.tokens
-    if at + 2 >= len(tokens) or not (
-        tokens[at].sense & NUMBER and tokens[at + 1].sense & SLASH and tokens[at + 2].sense & NUMBER
-    ):
+    senses = cell.senses
+    if not (senses[at] & NUMBER and senses[at + 1] & SLASH and senses[at + 2] & NUMBER):
         return None
-    over, under = tokens[at].text, tokens[at + 2].text
-    proper = under in _MIXED and over.isdigit() and 0 < int(over) < int(under)
+    over, under = cell.texts[at], cell.texts[at + 2]
+    proper = under in _MIXED and over.isdecimal() and 0 < int(over) < int(under)
     return (over, under) if proper else None
 
 
-def _mixed(cell: Cell, at: int) -> tuple[Number, int] | None:
+def _mixed(cell: Cell, at: int) -> Found:
     """34 1/2: a space before the fraction."""
     parts = _parts(cell, at + 1)
-    if parts is None or not cell.tokens[at + 1].spaced:
+    if parts is None or not cell.spaced(at + 1):
         return None
-    return Number(_sum(cell.tokens[at].text, *parts), inch_notation=True), at + 4
+    return Value(_sum(cell.texts[at], *parts), inch_notation=True), at + 4
 
 
-def _joined_by_hyphen(cell: Cell, at: int) -> tuple[Number, int] | None:
+def _joined_by_hyphen(cell: Cell, at: int) -> Found:
     """2-3/4: a joint and no range, since no range falls; asked unless another unit proves it."""
     parts = _parts(cell, at + 2)
-    if parts is None or not cell.sense(at + 1) & DASH or parts[1] not in _INCH_PARTS:
+    if parts is None or not cell.senses[at + 1] & DASH or parts[1] not in _INCH_PARTS:
         return None
     doubt = Doubt("double-range", "hyphen-fraction")
-    return Number(_sum(cell.tokens[at].text, *parts), inch_notation=True, doubt=doubt), at + 5
+    return Value(_sum(cell.texts[at], *parts), inch_notation=True, doubt=doubt), at + 5
 
 
-def _fraction_alone(cell: Cell, at: int) -> tuple[Number, int] | None:
+def _fraction_alone(cell: Cell, at: int) -> Found:
     """3/4 where inches are expected."""
     parts = _parts(cell, at) if cell.inches else None
     if parts is None or parts[1] not in _INCH_PARTS:
         return None
-    return Number(_sum("0", *parts), inch_notation=True), at + 3
+    return Value(_sum("0", *parts), inch_notation=True), at + 3
 
 
-def _half_by_letter(cell: Cell, at: int) -> tuple[Number, int] | None:
+def _half_by_letter(cell: Cell, at: int) -> Found:
     """11h is 11 1/2 where inches are expected."""
-    after = cell.tokens[at + 1]
-    if not after.sense & HALF or after.spaced or not cell.inches or after.sense & UNIT:
+    sense = cell.senses[at + 1]
+    if not sense & HALF or cell.spaced(at + 1) or not cell.inches or sense & UNIT:
         return None
-    return Number(_sum(cell.tokens[at].text, "1", "2"), inch_notation=True), at + 2
+    return Value(_sum(cell.texts[at], "1", "2"), inch_notation=True), at + 2
 
 
 @lru_cache(maxsize=4096)

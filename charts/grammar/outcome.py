@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 from dataclasses import replace
 from decimal import Decimal
+from functools import lru_cache
 from typing import Final
 
 from charts.cell_reading import CellReading, Expected, Quantity, Reading
@@ -13,7 +14,7 @@ from charts.grammar.settle import METRES, METRES_STEP, Settled
 from charts.grammar.values import INCHES_OF_A_FOOT, POUNDS_OF_A_STONE
 from charts.plausible_ranges import half_of_a_girth, plausible
 from charts.quantities import FAMILY, Family, Figure, Unit
-from charts.schema import Basis, Dimension, Kind
+from charts.schema import Basis, Definition, Dimension, Kind
 
 Candidates = tuple[tuple[Quantity, str], ...]
 _TEN: Final = Decimal(10)
@@ -63,7 +64,7 @@ def _like_metres(quantity: Quantity, expected: Expected) -> CellReading | None:
 
 def _notes(settled: Settled, expected: Expected) -> tuple[str, ...]:
     unit = settled.quantity.unit
-    if unit is None or expected.unit is None or not settled.printed_unit:
+    if unit in {None, expected.unit} or expected.unit is None or not settled.printed_unit:
         return ()
     said = {expected.unit, expected.second_unit}
     kindred = any(unit in pair and expected.unit in pair for pair in _KINDRED)
@@ -144,22 +145,29 @@ def _figures(quantity: Quantity) -> list[Figure]:
 
 
 def _fits(quantity: Quantity, unit: Unit, expected: Expected) -> bool:
-    limits = _limits(unit, expected)
+    if expected.dimension is None:
+        return True
+    limits = _limits(expected.dimension, unit, expected.definition, expected.basis)
     if limits is None:
         return True
-    return all(limits[0] <= figure.value <= limits[1] for figure in _figures(quantity))
+    low, high = limits
+    for figure in (quantity.low, quantity.high, quantity.value):
+        if figure is not None and not low <= figure.value <= high:
+            return False
+    return True
 
 
-def _limits(unit: Unit, expected: Expected) -> tuple[Decimal, Decimal] | None:
+@lru_cache(maxsize=1024)
+def _limits(
+    dimension: Dimension, unit: Unit, definition: Definition, basis: Basis
+) -> tuple[Decimal, Decimal] | None:
     """Plausible for a body; half of it for what lies flat, more for a finished vest."""
-    if expected.dimension is None:
-        return None
-    limits = plausible(expected.dimension, unit, expected.definition)
+    limits = plausible(dimension, unit, definition)
     if limits is None:
         return None
-    if expected.basis is Basis.FLAT:
+    if basis is Basis.FLAT:
         return limits[0] / 2, limits[1] / 2
-    return limits[0], limits[1] * (_GARMENT_ROOM if expected.basis is Basis.FINISHED else 1)
+    return limits[0], limits[1] * (_GARMENT_ROOM if basis is Basis.FINISHED else 1)
 
 
 def _instead(quantity: Quantity, unit: Unit, expected: Expected) -> Candidates:

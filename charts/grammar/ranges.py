@@ -9,7 +9,7 @@ from __future__ import annotations
 from decimal import Decimal
 from typing import Final
 
-from charts.grammar.numbers import Cell, Doubt
+from charts.grammar.numbers import Doubt, Value
 from charts.grammar.senses import (
     AND,
     AT_LEAST,
@@ -33,7 +33,8 @@ from charts.grammar.senses import (
     TO,
 )
 from charts.grammar.settle import Draft
-from charts.grammar.values import Value, value
+from charts.grammar.tokens import Cell
+from charts.grammar.values import value
 from charts.schema import Kind
 
 Parsed = tuple[Draft, int] | None
@@ -47,11 +48,11 @@ def quantity(cell: Cell, at: int) -> Parsed:
     if read is None:
         return None
     draft, after = read
-    return draft, after + bool(cell.sense(after) & FILLER)
+    return draft, after + bool(cell.senses[after] & FILLER)
 
 
 def _begun(cell: Cell, at: int) -> Parsed:
-    sense = cell.sense(at)
+    sense = cell.senses[at]
     if first := value(cell, at):
         return _after_value(cell, *first)
     if sense & CIRCA and (parsed := _circa(cell, at)):
@@ -69,7 +70,7 @@ def _begun(cell: Cell, at: int) -> Parsed:
 
 def _after_value(cell: Cell, first: Value, at: int) -> Parsed:
     """What a value turns out to be by what stands behind it."""
-    sense = cell.sense(at)
+    sense = cell.senses[at]
     if sense & (RANGE_MARK | SLASH) and (parsed := _to_second(cell, first, at)):
         return parsed
     if sense & PLUS_MINUS:
@@ -85,16 +86,16 @@ def _after_value(cell: Cell, first: Value, at: int) -> Parsed:
 
 def _to_second(cell: Cell, first: Value, at: int) -> Parsed:
     """The rest of a range whose lower end and separator are known."""
-    below = cell.sense(at) & (DASH | TO) and cell.sense(at + 1) & BELOW
+    below = cell.senses[at] & (DASH | TO) and cell.senses[at + 1] & BELOW
     second = value(cell, at + 1 + bool(below))
     if second is None:
         return None
     upper, after = second
-    if cell.sense(at) & SLASH and not _slash_range(cell, first, upper):
+    if cell.senses[at] & SLASH and not _slash_range(cell, first, upper):
         return None
-    included = not (below or cell.sense(at) & BELOW)
+    included = not (below or cell.senses[at] & BELOW)
     draft = Draft(Kind.RANGE, low=first, high=upper, high_included=included)
-    if cell.sense(after) & PLUS_MINUS:
+    if cell.senses[after] & PLUS_MINUS:
         return _with_tolerance_of_range(cell, draft, after)
     return draft, after
 
@@ -145,10 +146,10 @@ def _from_to(cell: Cell, at: int) -> Parsed:
     if first is None:
         return None
     lower, after = first
-    joined = AND if cell.sense(at) & BETWEEN else 0
-    if not cell.sense(after) & (RANGE_MARK | joined):
+    joined = AND if cell.senses[at] & BETWEEN else 0
+    if not cell.senses[after] & (RANGE_MARK | joined):
         return None
-    if cell.sense(after) & joined and not cell.sense(after) & RANGE_MARK:
+    if cell.senses[after] & joined and not cell.senses[after] & RANGE_MARK:
         second = value(cell, after + 1)
         return None if second is None else (Draft(Kind.RANGE, lower, second[0]), second[1])
     return _to_second(cell, lower, after)
@@ -156,34 +157,34 @@ def _from_to(cell: Cell, at: int) -> Parsed:
 
 def _open(cell: Cell, at: int) -> Parsed:
     """A word or sign in front of a value; two of them make both ends."""
-    sense = cell.sense(at)
+    sense = cell.senses[at]
     first = value(cell, at + 1)
     if first is None:
         return None
     limit, after = first
     if sense & LEAST:
         return _least(cell, limit, after, included=bool(sense & AT_LEAST))
-    if cell.sense(after) & (RANGE_MARK | PLUS_MINUS) and value(cell, after + 1):
+    if cell.senses[after] & (RANGE_MARK | PLUS_MINUS) and value(cell, after + 1):
         return None
     return Draft(Kind.AT_MOST, high=limit, high_included=bool(sense & AT_MOST)), after
 
 
 def _least(cell: Cell, limit: Value, at: int, *, included: bool) -> Parsed:
     """> 80, > 80 and < 90, over 80 to 90."""
-    behind = at + bool(cell.sense(at) & (COMMA | AND | DASH))
-    behind += bool(cell.sense(behind) & AND) and behind > at
-    if cell.sense(behind) & MOST and (second := value(cell, behind + 1)):
+    behind = at + bool(cell.senses[at] & (COMMA | AND | DASH))
+    behind += bool(cell.senses[behind] & AND) and behind > at
+    if cell.senses[behind] & MOST and (second := value(cell, behind + 1)):
         both = Draft(
             Kind.RANGE,
             low=limit,
             high=second[0],
             low_included=included,
-            high_included=not cell.sense(behind) & BELOW,
+            high_included=not cell.senses[behind] & BELOW,
         )
         return both, second[1]
-    if cell.sense(at) & TO and (parsed := _to_second(cell, limit, at)):
+    if cell.senses[at] & TO and (parsed := _to_second(cell, limit, at)):
         return parsed[0]._replace(low_included=included), parsed[1]
-    if cell.sense(at) & (DASH | TILDE | PLUS_MINUS) and value(cell, at + 1):
+    if cell.senses[at] & (DASH | TILDE | PLUS_MINUS) and value(cell, at + 1):
         return None
     return Draft(Kind.AT_LEAST, low=limit, low_included=included), at
 
@@ -200,8 +201,8 @@ def lost_plus_minus(cell: Cell, at: int) -> Parsed:
     if first is None:
         return None
     nominal, after = first
-    after += bool(cell.sense(after) & SLASH)
-    if not cell.sense(after) & PLUS:
+    after += bool(cell.senses[after] & SLASH)
+    if not cell.senses[after] & PLUS:
         return None
     second = value(cell, after + 1)
     if second is None:

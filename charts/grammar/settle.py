@@ -3,11 +3,13 @@
 from __future__ import annotations
 
 from decimal import Decimal
+from functools import lru_cache
 from typing import Final, NamedTuple
 
 from charts.cell_reading import Quantity
-from charts.grammar.numbers import Cell, Doubt
-from charts.grammar.values import INCHES_OF_A_FOOT, POUNDS_OF_A_STONE, Value
+from charts.grammar.numbers import Doubt, Value
+from charts.grammar.tokens import Cell
+from charts.grammar.values import INCHES_OF_A_FOOT, POUNDS_OF_A_STONE
 from charts.plausible_ranges import plausible
 from charts.quantities import Figure, Unit, converted
 from charts.schema import Dimension, Kind
@@ -17,6 +19,9 @@ _MULTIPLES: Final = {
     "ft": (Unit.IN, Decimal(INCHES_OF_A_FOOT), Decimal(1)),
     "st": (Unit.LB, Decimal(POUNDS_OF_A_STONE), Decimal(1)),
     MONTHS: (Unit.YEARS, Decimal(1), Decimal(12)),
+}
+_UNITS: Final = {unit.value: unit for unit in Unit} | {
+    printed: unit for printed, (unit, _, _) in _MULTIPLES.items()
 }
 METRES: Final = (Decimal("1.2"), Decimal("2.2"))
 """Body heights in metres, as they are told from other figures by their value."""
@@ -37,11 +42,6 @@ class Draft(NamedTuple):
     tolerance: Value | None = None
     doubt: Doubt | None = None
 
-    def values(self) -> list[Value]:
-        """The values that are given, the tolerance last."""
-        all_four = (self.low, self.high, self.value, self.tolerance)
-        return [one for one in all_four if one is not None]
-
 
 class Settled(NamedTuple):
     """A quantity with what must be asked about it."""
@@ -51,44 +51,76 @@ class Settled(NamedTuple):
     printed_unit: bool
 
 
+class _Tally(NamedTuple):
+    """What the values of a draft have in common: the unit printed first, whether there are more."""
+
+    printed: str | None
+    mixed: bool
+    bare: bool
+    whole: bool
+    fractions: bool
+    doubt: Doubt | None
+
+
+def _tally(draft: Draft) -> _Tally:
+    printed = None
+    mixed = bare = whole = fractions = False
+    doubt = draft.doubt
+    for one in (draft.low, draft.high, draft.value, draft.tolerance):
+        if one is None:
+            continue
+        if one.unit is None:
+            bare = True
+        elif one.unit != printed:
+            mixed = printed is not None
+            printed = printed or one.unit
+        whole = whole or one.whole
+        fractions = fractions or one.inch_notation
+        doubt = doubt or one.doubt
+    return _Tally(printed, mixed, bare, whole, fractions, doubt)
+
+
 def settle(draft: Draft, cell: Cell, text: str) -> Settled | None:
     """The quantity of a draft, or None when its units cannot be those of one quantity.
 
     One unit anywhere holds for every figure; two units of one kind are converted to the finer.
+    A bare number beside feet with inches fits no unit: 5'4 - 6 is 6 feet or 5 feet 6.
     """
-    values = draft.values()
-    printed = {one.unit for one in values if one.unit is not None}
-    unit = _one_unit(printed)
-    if unit is None and printed:
+    printed, mixed, bare, whole, fractions, doubt = _tally(draft)
+    unit = None
+    if mixed:
+        unit = _one_unit(_units(draft))
+    elif printed is not None:
+        unit = _UNITS[printed]
+    elif fractions or cell.expected.dimension is Dimension.HEIGHT:
+        unit = _proven(draft, cell)
+    if printed and (unit is None or (bare and whole)):
         return None
-    if printed and any(one.whole for one in values) and any(one.unit is None for one in values):
-        return None
-    if unit is None:
-        unit = _proven([one for one in values if one is not draft.tolerance], cell)
-    column = next(iter(printed)) if len(printed) == 1 else None
-
-    def figure(one: Value | None) -> Figure | None:
-        return None if one is None else _in_unit(one.figure, one.unit or column, unit)
-
+    lone = None if mixed else printed
     quantity = Quantity(
         draft.kind,
         text,
-        figure(draft.low),
-        figure(draft.high),
-        figure(draft.value),
+        draft.low and _in_unit(draft.low, lone, unit),
+        draft.high and _in_unit(draft.high, lone, unit),
+        draft.value and _in_unit(draft.value, lone, unit),
         unit,
         draft.low_included,
         draft.high_included,
         draft.circa,
-        figure(draft.tolerance),
+        draft.tolerance and _in_unit(draft.tolerance, lone, unit),
     )
-    doubt = draft.doubt or next((one.doubt for one in values if one.doubt), None)
-    return Settled(quantity, doubt, bool(printed))
+    return Settled(quantity, doubt, printed is not None)
 
 
-def _one_unit(printed: set[str]) -> Unit | None:
+def _units(draft: Draft) -> frozenset[str]:
+    values = (draft.low, draft.high, draft.value, draft.tolerance)
+    return frozenset(one.unit for one in values if one is not None and one.unit)
+
+
+@lru_cache(maxsize=256)
+def _one_unit(printed: frozenset[str]) -> Unit | None:
     """The unit that figures in all of ``printed`` can be given in, None when there is none."""
-    units = {_MULTIPLES[one][0] if one in _MULTIPLES else Unit(one) for one in printed}
+    units = {_UNITS[one] for one in printed}
     if len(units) == 1:
         return units.pop()
     if units == {Unit.M, Unit.CM}:
@@ -96,7 +128,10 @@ def _one_unit(printed: set[str]) -> Unit | None:
     return None
 
 
-def _in_unit(figure: Figure, printed: str | None, unit: Unit | None) -> Figure:
+def _in_unit(one: Value, lone: str | None, unit: Unit | None) -> Figure:
+    """The figure in the unit of its quantity; ``lone`` is the only unit printed in the cell."""
+    printed = one.unit or lone
+    figure = one.figure
     if printed in _MULTIPLES:
         _, times, per = _MULTIPLES[printed]
         # 5' is printed to the inch: nobody writes a body height in whole feet.
@@ -107,16 +142,17 @@ def _in_unit(figure: Figure, printed: str | None, unit: Unit | None) -> Figure:
     return figure
 
 
-def _proven(values: list[Value], cell: Cell) -> Unit | None:
+def _proven(draft: Draft, cell: Cell) -> Unit | None:
     """The unit that the notation proves: inches by fractions, metres by a height of 1 to 2."""
     expected = cell.expected
-    if expected.dimension is Dimension.HEIGHT and values and all(map(_metre_like, values)):
+    ends = [one for one in (draft.low, draft.high, draft.value) if one is not None]
+    if expected.dimension is Dimension.HEIGHT and ends and all(map(_metre_like, ends)):
         return Unit.M
-    if not any(one.inch_notation for one in values):
-        return None
-    if expected.unit is Unit.IN:
-        return Unit.IN
-    return Unit.IN if expected.unit is None and _inch_like(values, cell) else None
+    for one in ends:
+        if one.inch_notation:
+            said = expected.unit is Unit.IN
+            return Unit.IN if said or (expected.unit is None and _inch_like(ends, cell)) else None
+    return None
 
 
 def _inch_like(values: list[Value], cell: Cell) -> bool:

@@ -10,11 +10,11 @@ from typing import Final
 
 from charts.cell_reading import CellReading, Expected, Quantity, Reading
 from charts.date_texts import month_and_day
-from charts.grammar.numbers import Cell
 from charts.grammar.outcome import asked
 from charts.grammar.ranges import lost_plus_minus, quantity
 from charts.grammar.senses import DASH, END, NUMBER, RANGE_MARK
 from charts.grammar.settle import settle
+from charts.grammar.tokens import Cell
 from charts.plausible_ranges import plausible
 from charts.quantities import FAMILY, Family, Figure, Unit
 from charts.schema import Dimension, Kind
@@ -51,7 +51,7 @@ def slip(cell: Cell, read: Reader) -> CellReading | None:
 
 def _lost_plus_minus(cell: Cell) -> CellReading | None:
     parsed = lost_plus_minus(cell, 0)
-    if parsed is None or cell.sense(parsed[1]) != END:
+    if parsed is None or cell.senses[parsed[1]] != END:
         return None
     settled = settle(parsed[0], cell, cell.plain)
     if settled is None or settled.doubt is None:
@@ -91,20 +91,18 @@ def _whole(number: int) -> Figure:
 
 def _three_numbers(cell: Cell) -> CellReading | None:
     """85-60-90 is bust, waist and hip, no range."""
-    senses = [token.sense for token in cell.tokens[:5]]
-    shape = len(senses) == 5 and all(
-        sense & (DASH if place % 2 else NUMBER) for place, sense in enumerate(senses)
-    )
+    senses = cell.senses[:5]
+    shape = all(sense & (DASH if place % 2 else NUMBER) for place, sense in enumerate(senses))
     return CellReading(Reading.UNREAD, code="double-range") if shape else None
 
 
 def _double_range(cell: Cell) -> CellReading | None:
     """20-23 to 23-25: one of the two, or the span of both."""
     first = quantity(cell, 0)
-    if first is None or not cell.sense(first[1]) & RANGE_MARK:
+    if first is None or not cell.senses[first[1]] & RANGE_MARK:
         return None
     second = quantity(cell, first[1] + 1)
-    if second is None or cell.sense(second[1]) != END:
+    if second is None or cell.senses[second[1]] != END:
         return None
     lower = settle(first[0], cell, cell.text(0, first[1]))
     upper = settle(second[0], cell, cell.text(first[1] + 1, second[1]))
@@ -128,15 +126,16 @@ def run_on(cell: Cell) -> CellReading | None:
 
     A number of four digits reads as one value too, so this is asked before it is read.
     """
-    first, after = cell.tokens[0], cell.tokens[1]
-    alone = after.sense == END or (after.unit is not None and cell.sense(2) == END)
-    if not alone or not _RUN_ON.fullmatch(first.text):
+    first, unit_text = cell.texts[0], cell.units[1]
+    if cell.count > 2 or not cell.senses[0] & NUMBER or not _RUN_ON.fullmatch(first):
         return None
-    unit = _unit_of(after.unit) or cell.expected.unit
-    candidates = tuple(_split(first.text, unit, cell))
+    if cell.senses[1] != END and (unit_text is None or cell.senses[2] != END):
+        return None
+    unit = _unit_of(unit_text) or cell.expected.unit
+    candidates = tuple(_split(first, unit, cell))
     if candidates:
         return asked("separator-lost", None, candidates)
-    if after.unit is None and cell.expected.dimension and int(first.text) in _SERIAL:
+    if unit_text is None and cell.expected.dimension and int(first) in _SERIAL:
         return asked("was-a-date", None)
     return None
 
@@ -186,7 +185,7 @@ def _labelled(cell: Cell, read: Reader) -> CellReading | None:
 
     Only where a unit stands in the cell: no value is made from a label.
     """
-    if not any(token.unit for token in cell.tokens):
+    if not any(cell.units):
         return None
     for form in _LABELLED:
         match = form.fullmatch(cell.plain)

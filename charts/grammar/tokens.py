@@ -5,101 +5,138 @@ from __future__ import annotations
 import re
 from collections.abc import Mapping
 from functools import cache
-from typing import Final, NamedTuple
+from typing import Final
 
+from charts.cell_reading import Expected
 from charts.grammar import senses
+from charts.quantities import Unit
 from charts.unit_words import figure_units
-from charts.vocabulary import unaccented
 
 _PIECE: Final = re.compile(
-    r" *(?:(\d+(?:[.,]\d+)?|[.,]\d+)"
-    r"|([^\W\d_]+)"
-    r"|(\+/-|\+ ?-|<=|=<|>=|=>|[-/~≈<>≤≥+±()\[\],;|:='\"\n])"
-    r"|([^ ]))"
+    r"\d+(?:[.,]\d+)?|(?<![^\W\d_])[.,]\d+"
+    r"|[^\W\d_]+"
+    r"|\+/-|\+ ?-|<=|=<|>=|=>"
+    r"|[^ ]"
 )
 _CAPITAL_UNITS: Final = frozenset({"m", "g", "st", "an", "h"})
+_PAST_THE_END: Final = 6
+_NO_SENSES: Final = [senses.END] * _PAST_THE_END
+_NO_TEXTS: Final = [""] * _PAST_THE_END
+_NO_UNITS: Final = [None] * _PAST_THE_END
 
 
-class Token(NamedTuple):
-    """One piece of a cell.
+class Cell:
+    """A cell on its way through the grammar: its pieces side by side, one list per property.
 
-    ``sense`` are the bits of ``charts.grammar.senses``, 0 past the end. ``text`` is folded;
-    ``unit`` is the unit's value, or "months". ``spaced`` tells of a space in front.
+    Attributes:
+        plain: the cleaned text; in lower case without accents where that changes its length.
+        expected: what the column says.
+        senses: the bits of ``charts.grammar.senses`` of each piece; 0 past the end.
+        texts: each piece, folded.
+        units: the value of the unit a piece names ("months" too), else None.
+        count: how many pieces there are. Six empty ones stand behind them to be looked at.
+        inches: whether inches are expected in this cell.
     """
 
-    sense: int
-    text: str
-    unit: str | None
-    spaced: bool
-    start: int
-    end: int
+    __slots__ = ("_folded", "_joined", "count", "expected", "inches", "plain", "senses", "texts",
+                 "units")  # fmt: skip
+
+    def __init__(self, plain: str, folded: str, expected: Expected) -> None:
+        self.plain = plain if len(folded) == len(plain) else folded
+        self.expected = expected
+        self._folded = folded
+        self._joined: list[tuple[int, int]] = []
+        pieces = _PIECE.findall(folded)
+        if not _to_be_looked_at().isdisjoint(pieces):
+            pieces = self._whole_words(pieces)
+        known = _senses()
+        self.texts: list[str] = pieces
+        self.senses = [
+            # figures end in a digit, words that no list knows hold none
+            known.get(one) or (senses.NUMBER if one[-1].isdecimal() else senses.WORD)
+            for one in pieces
+        ]
+        self.units: list[str | None] = [*map(figure_units().get, pieces)]
+        self.count = len(pieces)
+        self.senses += _NO_SENSES
+        self.texts += _NO_TEXTS
+        self.units += _NO_UNITS
+        if not _CAPITAL_UNITS.isdisjoint(pieces):
+            self._capitals_are_letters()
+        said = expected.unit is Unit.IN or expected.second_unit is Unit.IN
+        self.inches = said or "in" in self.units
+
+    def spaced(self, at: int) -> bool:
+        """Whether a space stands in front of a piece."""
+        if at >= self.count:
+            return True
+        spans = self._spans()
+        return at > 0 and spans[at][0] > spans[at - 1][1]
+
+    def text(self, first: int, past: int) -> str:
+        """The printed text of the pieces from ``first`` up to ``past``, which is left out."""
+        spans = self._spans()
+        return self.plain[spans[first][0] : spans[past - 1][1]].strip()
+
+    def _spans(self) -> list[tuple[int, int]]:
+        """Where the pieces stand; asked for seldom, so worked out when it is."""
+        spans = [match.span() for match in _PIECE.finditer(self._folded)]
+        for at, count in self._joined:
+            spans[at : at + count] = [(spans[at][0], spans[at + count - 1][1])]
+        return spans
+
+    def _whole_words(self, pieces: list[str]) -> list[str]:
+        """Join the pieces of a phrase of several words, drop the full stop behind a word."""
+        found: list[str] = []
+        at = 0
+        while at < len(pieces):
+            start, text = at, pieces[at]
+            at += 1
+            if text in _phrases_by_first_word():
+                text, at = _phrase(pieces, start)
+            if text[0].isalpha() and pieces[at : at + 1] == ["."]:
+                at += 1
+            if at > start + 1:
+                self._joined.append((len(found), at - start))
+            found.append(text)
+        return found
+
+    def _capitals_are_letters(self) -> None:
+        """A capital M, G, ST, AN or H is a letter of a label and no unit."""
+        for at, (start, _) in enumerate(self._spans()):
+            if self.texts[at] in _CAPITAL_UNITS and self.plain[start].isupper():
+                self.senses[at], self.units[at] = senses.WORD, None
 
 
 @cache
-def _marks() -> Mapping[str, tuple[int, str | None]]:
-    units = figure_units()
-    return {mark: (sense, units.get(mark)) for mark, sense in senses.MARKS.items()}
+def _senses() -> Mapping[str, int]:
+    return {**senses.phrases(), **senses.MARKS}
 
 
 @cache
-def _words() -> Mapping[str, tuple[int, str | None]]:
-    units = figure_units()
-    return {word: (sense, units.get(word)) for word, sense in senses.phrases().items()}
+def _to_be_looked_at() -> frozenset[str]:
+    """Pieces that may belong to the one before: second words of phrases, and full stops."""
+    return frozenset(
+        pieces[1] if pieces[1].isalpha() else pieces[0]
+        for phrases in _phrases_by_first_word().values()
+        for _, pieces in phrases
+    ) | {"."}
 
 
 @cache
-def _phrases_by_first_word() -> Mapping[str, tuple[str, ...]]:
-    """Phrases of several words under their first word, the longest first."""
-    found: dict[str, list[str]] = {}
+def _phrases_by_first_word() -> Mapping[str, tuple[tuple[str, list[str]], ...]]:
+    """Phrases of several pieces under their first word, the longest first, with the pieces."""
+    found: dict[str, list[tuple[str, list[str]]]] = {}
     for phrase in sorted(senses.phrases(), key=len, reverse=True):
-        first = re.match(r"[^\W\d_]+", phrase)
-        if first is not None and first[0] != phrase:
-            found.setdefault(first[0], []).append(phrase)
+        pieces = _PIECE.findall(phrase)
+        if len(pieces) > 1:
+            found.setdefault(pieces[0], []).append((phrase, pieces))
     return {first: tuple(phrases) for first, phrases in found.items()}
 
 
-def tokenise(plain: str) -> list[Token]:
-    """Cut a cleaned cell; the last token has sense END.
-
-    A capital M, G, ST, AN or H is a letter of a label and no unit.
-    """
-    folded = unaccented(plain)
-    if len(folded) != len(plain):
-        plain = folded
-    found: list[Token] = []
-    at = 0
-    while (match := _PIECE.match(folded, at)) is not None:
-        group = match.lastindex or 4
-        start, end = match.span(group)
-        text = match[group]
-        unit = None
-        if group == 1:
-            sense = senses.NUMBER
-        elif group == 3:
-            sense, unit = _marks()["±" if text[0] == "+" and len(text) > 1 else text]
-        elif group == 2:
-            text = _phrase(folded, start, text)
-            end = start + len(text)
-            sense, unit = _word(text, plain, start)
-            end += folded.startswith(".", end) and not folded[end + 1 : end + 2].isdigit()
-        else:
-            sense = senses.WORD
-        found.append(Token(sense, text, unit, start > at, start, end))
-        at = end
-    found.append(Token(senses.END, "", None, True, len(folded), len(folded)))
-    return found
-
-
-def _phrase(folded: str, start: int, first: str) -> str:
-    """The longest known phrase that begins with the word at ``start``, or that word alone."""
-    for phrase in _phrases_by_first_word().get(first, ()):
-        end = start + len(phrase)
-        if folded.startswith(phrase, start) and not folded[end : end + 1].isalpha():
-            return phrase
-    return first
-
-
-def _word(text: str, plain: str, start: int) -> tuple[int, str | None]:
-    if text in _CAPITAL_UNITS and plain[start].isupper():
-        return senses.WORD, None
-    return _words().get(text, (senses.WORD, None))
+def _phrase(pieces: list[str], at: int) -> tuple[str, int]:
+    """The longest known phrase that begins at a piece, or that word alone; and what follows it."""
+    for phrase, wanted in _phrases_by_first_word()[pieces[at]]:
+        if pieces[at : at + len(wanted)] == wanted:
+            return phrase, at + len(wanted)
+    return pieces[at], at + 1

@@ -134,6 +134,7 @@ def test_the_whole_cell_must_match(text: str) -> None:
     [
         ("~82cm", "~82 cm"),
         ("ca. 82 cm", "~82 cm"),
+        ("ca.82 cm", "~82 cm"),
         ('approx. 34"', "~34 in"),
         ("about 82", "~82"),
         ("env. 82", "~82"),
