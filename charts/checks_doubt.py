@@ -136,7 +136,7 @@ def applied(chart: Chart, doubts: Iterable[Doubt], log: FindingLog) -> Chart:
             continue
         for spot in doubt.spots:
             value = changed.get(spot, chart.sizes[spot[0]].ranges[spot[1]])
-            unread = doubt.unread and spot not in doubt.kept
+            unread = doubt.unread and spot not in doubt.kept and not log.settled(ident)
             if doubt.unread:
                 value = _freed(value, log)
             changed[spot] = _with(value, ident, unread=unread)

@@ -53,7 +53,7 @@ def _titled(around: Surroundings) -> Basis:
             return Basis.BODY
         if reading.basis is not Basis.UNKNOWN:
             return reading.basis
-    return Basis.UNKNOWN
+    return around.answers.basis
 
 
 def _resolved(column: Column, titled: Basis, *, beside: bool, toleranced: bool) -> Column:

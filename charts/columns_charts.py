@@ -71,7 +71,9 @@ def _size(line: Line, columns: Iterable[Filled]) -> Size | None:
     ranges = tuple(one.ranges[line.number] for one in columns if line.number in one.ranges)
     if not ranges:
         return None
-    return Size(line.label, tuple(_asking(ranges, line.findings)), line.length, line.also)
+    corrected = line.at.cell.corrected if line.at is not None else None
+    found = tuple(_asking(ranges, line.findings))
+    return Size(line.label, found, line.length, line.also, corrected)
 
 
 def _asking(ranges: Iterable[Range], findings: tuple[str, ...]) -> Iterable[Range]:

@@ -71,6 +71,7 @@ def _join(low: Range, high: Range, column: Column, around: Surroundings) -> Rang
         published=f"{low.published} | {high.published}",
         place=two_cells(low.place, high.place),
         findings=findings,
+        corrected=low.corrected or high.corrected,
     )
     if low.value is None or high.value is None or low.value > high.value:
         ident = around.log.add(

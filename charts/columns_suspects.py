@@ -26,6 +26,8 @@ _TRIED: Final = {
     Family.MASS: (Unit.KG, Unit.LB),
     Family.AGE: (),
 }
+_NOT_PRINTED: Final = frozenset({UnitFrom.INFERRED, UnitFrom.SIBLING, UnitFrom.PERSON})
+"""A person who said the unit is not asked again; their cells still are. A habit is asked."""
 _GIRTHS: Final = frozenset({Dimension.CHEST, Dimension.WAIST, Dimension.HIP})
 _FLAT_CM: Final = (Decimal(36), Decimal(67))
 """Chest figures in cm of adults' sizes that are halves laid flat (notation catalogue, 10)."""
@@ -73,7 +75,7 @@ def _slipped_headings(columns: Sequence[Column], around: Surroundings) -> list[C
 
 def _unit_doubted(column: Column, around: Surroundings) -> Column:
     """A unit printed outside the cells under which most figures are impossible."""
-    if column.unit is None or column.unit_from in {UnitFrom.INFERRED, UnitFrom.SIBLING}:
+    if column.unit is None or column.unit_from in _NOT_PRINTED:
         return column
     if column.basis is Basis.FLAT or not _mostly_impossible(column, column.unit):
         return column

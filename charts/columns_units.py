@@ -40,7 +40,7 @@ def _said(column: Column, around: Surroundings) -> Column:
         return replace(column, unit=Unit.YEARS, unit_from=UnitFrom.HEADING)
     own = of_family((column.unit,), family)
     if own:
-        return replace(column, unit_from=UnitFrom.HEADING)
+        return replace(column, unit_from=column.field.unit_said or UnitFrom.HEADING)
     column = replace(column, unit=None)
     for words in (*around.words, *around.far):
         units = of_family(find_units(words.text), family)
@@ -113,15 +113,25 @@ def _inferred(columns: list[Column], around: Surroundings) -> list[Column]:
         ]
         if not bare:
             continue
-        unit, others = _likeliest(bare, columns, family)
-        ident = _ask(bare[0], unit, others, around)
-        columns = [
-            replace(one, unit=unit, unit_from=UnitFrom.INFERRED).asking(ident)
-            if one in bare
-            else one
-            for one in columns
-        ]
+        told = _told(bare, family, around) or _guessed(bare, columns, family, around)
+        columns = [told[bare.index(one)] if one in bare else one for one in columns]
     return columns
+
+
+def _told(bare: list[Column], family: Family, around: Surroundings) -> list[Column]:
+    """The columns in the unit that a person gave for the whole file; none where nobody did."""
+    answer, unit = around.answers.unit(family)
+    if answer is None:
+        return []
+    return [replace(one, unit=unit, unit_from=answer.source) for one in bare]
+
+
+def _guessed(
+    bare: list[Column], columns: list[Column], family: Family, around: Surroundings
+) -> list[Column]:
+    unit, others = _likeliest(bare, columns, family)
+    ident = _ask(bare[0], unit, others, around)
+    return [replace(one, unit=unit, unit_from=UnitFrom.INFERRED).asking(ident) for one in bare]
 
 
 def _likeliest(

@@ -7,6 +7,7 @@ from dataclasses import dataclass, replace
 from decimal import Decimal
 from typing import Final
 
+from charts.answers_cells import answered_cell, dated_height
 from charts.columns_dates import Undone, feet_and_inches
 from charts.columns_meaning import Column
 from charts.columns_words import Surroundings, family_of
@@ -128,6 +129,7 @@ def read_at(at: At, column: Column, around: Surroundings) -> Range | None:
         definition=column.definition,
     )
     reading = read_cell(at.text, expected)
+    reading = answered_cell(reading, at.text, around.place(at.row, at.column), around.answers)
     if reading.reading in {Reading.BLANK, Reading.TOLERANCE}:
         return None
     if reading.reading is Reading.NOTE:
@@ -169,6 +171,8 @@ def _was_a_date(
         heading=column.heading,
         first=undone.range_text,
     )
+    if height:
+        found = dated_height(found, undone, around.answers.chosen.get(ident))
     return replace(found, published=undone.shown, findings=(*column.findings, ident))
 
 
@@ -257,8 +261,9 @@ def unread(at: At, column: Column, around: Surroundings) -> Range:
         dimension=column.dimension,
         heading=column.heading,
         kind=Kind.UNREAD,
-        published=at.text.strip(),
+        published=at.cell.printed.strip(),
         place=around.place(at.row, at.column),
+        corrected=at.cell.corrected,
         unit=CANONICAL[family_of(column.dimension)],
         unit_from=column.unit_from,
         definition=column.definition,

@@ -6,6 +6,7 @@ from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, field
 from typing import Final
 
+from charts.answers import Answering
 from charts.columns_dates import Undone
 from charts.dimensions import HeadingReading, Role
 from charts.findings import FindingLog
@@ -33,7 +34,7 @@ class Surroundings:
 
     ``far`` are titles and notes of the sheet's other tables: a unit said there holds here too when
     nothing nearer says one. ``dates`` are the cells that a spreadsheet program had turned into
-    dates.
+    dates. ``answers`` are what a person has said of this file already.
     """
 
     table: Table
@@ -42,6 +43,7 @@ class Surroundings:
     log: FindingLog
     far: tuple[Words, ...] = ()
     dates: Mapping[tuple[int, int], Undone] = field(default_factory=dict)
+    answers: Answering = field(default_factory=Answering)
 
     def place(self, row: int, column: int) -> str:
         """The place of a cell as a person writes it."""

@@ -2,8 +2,15 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+from dataclasses import dataclass
 from pathlib import Path
 
+from charts.answers import Answer, Answering
+from charts.answers_settled import with_settled
+from charts.answers_sheets import answered_sheet, left_out
+from charts.answers_tables import answered_tables
+from charts.answers_text import opened
 from charts.checks import checked
 from charts.checks_file import told_apart
 from charts.columns_charts import charts_of
@@ -11,19 +18,49 @@ from charts.columns_dates import without_dates
 from charts.columns_words import Surroundings, far_words, words_around
 from charts.findings import FindingLog, Level
 from charts.identity import identified
+from charts.layout.fields import Table
 from charts.layout.find import find_tables
 from charts.layout.lists import laid_out
-from charts.readers.registry import open_bytes, open_pasted
 from charts.schema import Chart, FileReading, UnitFrom
 from charts.sheet import Sheet
 
 PASTED = "-"
 
 
-def read_bytes(data: bytes, name: str, folder: str = "") -> FileReading:
-    """Read one file's bytes into charts; ``folder`` may name the supplier."""
-    log = FindingLog()
-    return _read(open_bytes(data, name, log), name, folder, log)
+@dataclass(frozen=True, slots=True)
+class SheetReading:
+    """One sheet and what was found in it.
+
+    ``sheet`` is as it came, ``laid`` as its tables were looked for (a list laid out as a table,
+    cells read otherwise); None where the sheet was left out.
+    """
+
+    sheet: Sheet
+    laid: Sheet | None = None
+    tables: tuple[Table, ...] = ()
+    charts: tuple[Chart, ...] = ()
+
+
+def read_bytes(
+    data: bytes, name: str, folder: str = "", answers: Sequence[Answer] = ()
+) -> FileReading:
+    """Read one file's bytes into charts; ``folder`` may name the supplier.
+
+    ``answers`` are what a person said of the file before: their questions come back settled.
+    """
+    return read_sheets(data, name, folder, answers)[0]
+
+
+def read_sheets(
+    data: bytes, name: str, folder: str = "", answers: Sequence[Answer] = ()
+) -> tuple[FileReading, tuple[SheetReading, ...]]:
+    """Read one file, and show what was found in each of its sheets."""
+    answering = Answering(answers)
+    now, sheets = _read(data, name, folder, answering)
+    if not answers:
+        return now, sheets
+    before, _ = _read(data, name, folder, Answering())
+    return with_settled(before, now, answering), sheets
 
 
 def read_file(path: Path, name: str) -> FileReading:
@@ -31,44 +68,57 @@ def read_file(path: Path, name: str) -> FileReading:
     try:
         data = path.read_bytes()
     except OSError:
-        log = FindingLog()
-        log.add("locked", name, name=name)
-        return FileReading(name, findings=log.findings)
-    return read_bytes(data, name, Path(name).parent.as_posix().removeprefix("."))
+        return not_opened(name)
+    return read_bytes(data, name, folder_of(name))
+
+
+def folder_of(name: str) -> str:
+    """The folder a file's name is in, "" when it is in none."""
+    return Path(name).parent.as_posix().removeprefix(".")
+
+
+def not_opened(name: str) -> FileReading:
+    """What is said of a file that the system would not open."""
+    log = FindingLog()
+    log.add("locked", name, name=name)
+    return FileReading(name, findings=log.findings)
 
 
 def read_pasted(text: str) -> FileReading:
     """Read a pasted text; its file is "-"."""
-    log = FindingLog()
-    return _read(open_pasted(text, log), PASTED, "", log)
+    return read_bytes(text.encode("utf-8", "replace"), PASTED)
 
 
-def _read(sheets: tuple[Sheet, ...], name: str, folder: str, log: FindingLog) -> FileReading:
+def _read(
+    data: bytes, name: str, folder: str, answering: Answering
+) -> tuple[FileReading, tuple[SheetReading, ...]]:
+    log = FindingLog(answering.settles)
+    sheets = opened(data, name, answering, log)
+    found = tuple(_read_sheet(sheet, name, folder, log, answering) for sheet in sheets)
+    charts = [chart for one in found for chart in one.charts]
+    without = [one.sheet for one in found if one.laid and one.sheet.cells and not one.charts]
+    if not found or any(one.laid for one in found):
+        _say_nothing_found(charts, without, name, log)
+    return FileReading(name, told_apart(charts, log), log.findings), found
+
+
+def _read_sheet(
+    sheet: Sheet, name: str, folder: str, log: FindingLog, answering: Answering
+) -> SheetReading:
+    if left_out(sheet, answering):
+        return SheetReading(sheet)
+    plain, dates = answered_sheet(*without_dates(laid_out(sheet)), answering)
+    tables = answered_tables(plain, find_tables(plain).tables, answering)
     charts: list[Chart] = []
-    without: list[Sheet] = []
-    for sheet in sheets:
-        found = _read_sheet(sheet, name, folder, log)
-        charts += found
-        if not found and sheet.cells:
-            without.append(sheet)
-    _say_nothing_found(charts, without, name, log)
-    told = told_apart(charts, log)
-    return FileReading(name, told, log.findings)
-
-
-def _read_sheet(sheet: Sheet, name: str, folder: str, log: FindingLog) -> list[Chart]:
-    plain, dates = without_dates(laid_out(sheet))
-    charts: list[Chart] = []
-    tables = find_tables(plain).tables
     for table in tables:
-        words = words_around(table, name)
-        around = Surroundings(table, words, name, log, far_words(table, tables), dates)
+        words, far = words_around(table, name), far_words(table, tables)
+        around = Surroundings(table, words, name, log, far, dates, answering)
         titles = [words.text for words in around.words if words.kind is UnitFrom.TITLE]
         charts += [
             identified(checked(chart, log), titles, sheet.name, name, folder)
             for chart in charts_of(around)
         ]
-    return charts
+    return SheetReading(sheet, plain, tables, tuple(charts))
 
 
 def _say_nothing_found(

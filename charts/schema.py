@@ -10,6 +10,7 @@ from dataclasses import dataclass
 from decimal import Decimal
 from enum import StrEnum
 
+from charts.corrections import Correction
 from charts.findings import Finding
 from charts.quantities import Unit
 
@@ -71,7 +72,10 @@ class Kind(StrEnum):
 
 
 class UnitFrom(StrEnum):
-    """Where the unit of a value stood, in the order in which it is looked for."""
+    """Where the unit of a value stood, in the order in which it is looked for.
+
+    PERSON and HABIT are no print: somebody said it of this file, or of the supplier's earlier ones.
+    """
 
     CELL = "cell"
     HEADING = "heading"
@@ -82,6 +86,8 @@ class UnitFrom(StrEnum):
     SHEET = "sheet"
     SIBLING = "sibling"
     INFERRED = "inferred"
+    PERSON = "person"
+    HABIT = "habit"
 
 
 @dataclass(frozen=True, slots=True)
@@ -131,6 +137,7 @@ class Range:
     published_unit: Unit | None = None
     also_published: PrintedBothWays | None = None
     findings: tuple[str, ...] = ()
+    corrected: Correction | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -143,12 +150,16 @@ class AlsoLabel:
 
 @dataclass(frozen=True, slots=True)
 class Size:
-    """One size of a chart. ``length`` is its place on the second axis (short, regular, long)."""
+    """One size of a chart. ``length`` is its place on the second axis (short, regular, long).
+
+    ``corrected`` says that a person read the label otherwise; what is printed stands in it.
+    """
 
     label: str | None
     ranges: tuple[Range, ...]
     length: str | None = None
     also: tuple[AlsoLabel, ...] = ()
+    corrected: Correction | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -179,8 +190,12 @@ class Chart:
 
 @dataclass(frozen=True, slots=True)
 class FileReading:
-    """Everything one file gave: its charts and its findings. Partial success is normal."""
+    """Everything one file gave: its charts and its findings. Partial success is normal.
+
+    ``corrections`` are the cells a person read otherwise, those that now say nothing among them.
+    """
 
     file: str
     charts: tuple[Chart, ...] = ()
     findings: tuple[Finding, ...] = ()
+    corrections: tuple[Correction, ...] = ()

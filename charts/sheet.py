@@ -8,6 +8,8 @@ from datetime import date, datetime, time
 from decimal import Decimal
 from enum import StrEnum
 
+from charts.corrections import Correction
+
 
 class Addressing(StrEnum):
     """How a cell's place is written for a person."""
@@ -32,7 +34,8 @@ class Cell:
     ``shared_from`` is the (row, column) of the merged area's first cell when this cell only
     repeats it. ``heading`` marks a cell that the source itself declares a heading. ``struck``
     says that the source crosses out this text or a part of it; a crossed-out part is left out
-    of ``text`` when something else remains.
+    of ``text`` when something else remains. ``corrected`` says that a person read the cell
+    otherwise: ``text`` is then theirs, and what is printed stands in it.
     """
 
     text: str
@@ -43,6 +46,12 @@ class Cell:
     heading: bool = False
     struck: bool = False
     formula_without_value: bool = False
+    corrected: Correction | None = None
+
+    @property
+    def printed(self) -> str:
+        """The text as the source has it, whatever a person said of it since."""
+        return self.corrected.printed if self.corrected is not None else self.text
 
 
 @dataclass(frozen=True, slots=True)

@@ -7,6 +7,7 @@ from enum import StrEnum
 
 from charts.dimensions import HeadingReading
 from charts.layout.view import At
+from charts.schema import UnitFrom
 from charts.sheet import Sheet
 
 
@@ -41,11 +42,12 @@ class Field:
     cells: tuple[tuple[At, ...], ...]
     tolerance: At | None = None
     units: tuple[At | None, ...] = ()
+    unit_said: UnitFrom | None = None
 
     @property
     def printed_heading(self) -> str:
         """The heading as printed, its rows joined by a space."""
-        return " ".join(dict.fromkeys(" ".join(at.text.split()) for at in self.heads))
+        return " ".join(dict.fromkeys(" ".join(at.cell.printed.split()) for at in self.heads))
 
 
 @dataclass(frozen=True, slots=True)

@@ -1,0 +1,285 @@
+"""What a person may say about a source, as frozen values. Nothing of the source is changed.
+
+The doors, and where they are:
+
+    read_bytes(data, name, folder, answers=...) -> FileReading       charts.importer
+        a new reading: what was answered stands as settled, nothing else is different
+    choices(finding, reading, opened) -> tuple[Choice, ...]           charts.choices
+        the acts that may be offered for a question, ready made; ``Choice.code`` and ``.values``
+        give its words (topic "season"); ``answers(choice, finding, by, on)`` signs them
+    alike(finding, reading) -> tuple[Finding, ...]                    charts.choices
+        the equal questions of a file that one act may answer
+    regions(data, name, folder, answers) -> tuple[SheetRegions, ...]  charts.regions
+        each sheet as it came, and what each part of it was taken for
+    write_answers(answers) -> str, read_answers(text)                 charts.answers_toml
+
+One act of a person is a tuple of answers, taken together and undone together:
+``Workspace.answer(file, answers)`` in ``harmonizer.workspace``.
+
+Answers speak of places and printed texts, never of what was understood, so that an answer that
+no longer fits its file is noticed: it is said in a note (``answer-not-applied``) and has no effect.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass
+from datetime import date
+from enum import StrEnum
+from typing import TypeVar
+
+from charts.corrections import Correction
+from charts.findings import Finding, Settled
+from charts.quantities import FAMILY, Family, Unit
+from charts.schema import Basis, Definition, Dimension, UnitFrom
+
+
+class Scope(StrEnum):
+    """How far a word about columns reaches. The nearer word holds: cell, heading, table, file."""
+
+    COLUMN = "column"
+    TABLE = "table"
+    FILE = "file"
+
+
+class Part(StrEnum):
+    """What can be left out."""
+
+    ROW = "row"
+    COLUMN = "column"
+    TABLE = "table"
+    SHEET = "sheet"
+    FILE = "file"
+
+
+@dataclass(frozen=True, slots=True)
+class Taken:
+    """One of the readings that a question offered. ``why`` and ``text`` are the candidate's."""
+
+    place: str
+    code: str
+    why: str
+    text: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class AsPrinted:
+    """What is printed is right: the question is settled and nothing is changed.
+
+    ``heading`` and ``text`` are the question's own; another figure there is another question.
+    """
+
+    place: str
+    code: str
+    heading: str = ""
+    text: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class Meaning:
+    """What columns mean. ``place`` is a table's area or a heading's cell, "" for the file.
+
+    COLUMN speaks of the columns under ``headings`` (as printed) and goes before what is printed
+    there. TABLE and FILE speak where nothing nearer is printed, of ``dimension`` only if given;
+    FILE yields to titles and notes too.
+    """
+
+    scope: Scope
+    place: str = ""
+    headings: tuple[str, ...] = ()
+    unit: Unit | None = None
+    dimension: Dimension | None = None
+    definition: Definition | None = None
+    basis: Basis | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class CellReads:
+    """One cell: what is printed there ("" for a blank one) and what it is read as."""
+
+    place: str
+    printed: str
+    text: str
+
+
+@dataclass(frozen=True, slots=True)
+class Corrected:
+    """Printed cells, or labels, that read otherwise. The print stays, struck through."""
+
+    cells: tuple[CellReads, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class LeftOut:
+    """A part of the source that is no part of its charts.
+
+    ``place`` is any cell of the row, the cells of a column (or its heading), a table's area, or a
+    sheet's name; ``text`` is what its first cell prints, "" when it does not matter.
+    """
+
+    part: Part
+    place: str = ""
+    text: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class Edge:
+    """The table found at ``place`` has other edges: ``becomes`` is its true area."""
+
+    place: str
+    becomes: str
+
+
+@dataclass(frozen=True, slots=True)
+class Turned:
+    """The table at ``place`` is to be read the other way: sizes across become sizes down."""
+
+    place: str
+
+
+@dataclass(frozen=True, slots=True)
+class TextForm:
+    """How a text file is written, where that was told wrongly. None leaves it to the reader."""
+
+    encoding: str | None = None
+    separator: str | None = None
+
+
+Act = Taken | AsPrinted | Meaning | Corrected | LeftOut | Edge | Turned | TextForm
+A = TypeVar("A", Taken, AsPrinted, Meaning, Corrected, LeftOut, Edge, Turned, TextForm)
+
+
+@dataclass(frozen=True, slots=True)
+class Question:
+    """A question by what it is about, the same in every reading of the same file."""
+
+    code: str
+    place: str
+    heading: str = ""
+    text: str = ""
+
+    @classmethod
+    def of(cls, finding: Finding) -> Question:
+        """The question that ``finding`` asks."""
+        values = finding.values
+        return cls(finding.code, finding.place, values.get("heading", ""), values.get("text", ""))
+
+
+@dataclass(frozen=True, slots=True)
+class Answer:
+    """One thing said: the act, who said it and when, and the question it was given to.
+
+    ``habit`` is the version of the supplier's habits that gave it, 0 when a person did.
+    """
+
+    act: Act
+    by: str = ""
+    on: date | None = None
+    about: Question | None = None
+    habit: int = 0
+
+    @property
+    def source(self) -> UnitFrom:
+        """Where a unit comes from that this answer gives."""
+        return UnitFrom.HABIT if self.habit else UnitFrom.PERSON
+
+    def settled(self) -> Settled:
+        """How this answer closes a question."""
+        what, text = _said(self.act)
+        return Settled(what, text, self.by, self.on, self.habit)
+
+
+def _said(act: Act) -> tuple[str, str]:
+    """The kind of an act and its own words, for the list of settled questions."""
+    match act:
+        case Taken(text=text):
+            return "taken", text
+        case AsPrinted():
+            return "as-printed", ""
+        case Meaning():
+            said = (act.dimension, act.definition, act.basis, act.unit)
+            return "meaning", " ".join(each.value for each in said if each is not None)
+        case Corrected(cells):
+            return "corrected", ", ".join(cell.text for cell in cells)
+        case LeftOut(part=part):
+            return "left-out", part.value
+        case Edge(becomes=becomes):
+            return "edge", becomes
+        case Turned():
+            return "turned", ""
+        case TextForm(encoding, separator):
+            return "text-form", " ".join(each for each in (encoding, separator) if each)
+
+
+class Answering:
+    """The answers given to one file, and which of them found what they speak of.
+
+    Attributes:
+        answers: all of them, in the order in which they were given.
+        corrections: the cells that were read otherwise.
+        chosen: why a reading was taken, by the id of the question that offered it.
+    """
+
+    def __init__(self, answers: Sequence[Answer] = ()) -> None:
+        self.answers = tuple(answers)
+        self.corrections: list[Correction] = []
+        self.chosen: dict[str, str] = {}
+        self._used: set[int] = set()
+
+    def of(self, kind: type[A]) -> Iterator[tuple[Answer, A]]:
+        """The answers of one kind, in the order in which they were given, each with its act."""
+        for answer in self.answers:
+            if isinstance(answer.act, kind):
+                yield answer, answer.act
+
+    def use(self, answer: Answer) -> None:
+        """Note that ``answer`` found what it speaks of."""
+        self._used.add(id(answer))
+
+    def unit(self, family: Family) -> tuple[Answer, Unit] | tuple[None, None]:
+        """The unit of the whole file where none is printed, with the answer that gives it."""
+        for answer, act in self.of(Meaning):
+            if act.scope is Scope.FILE and act.unit is not None and FAMILY[act.unit] is family:
+                self.use(answer)
+                return answer, act.unit
+        return None, None
+
+    @property
+    def basis(self) -> Basis:
+        """Whose measures the whole file gives where it does not say so itself."""
+        for answer, act in self.of(Meaning):
+            if act.scope is Scope.FILE and act.basis is not None and act.dimension is None:
+                self.use(answer)
+                return act.basis
+        return Basis.UNKNOWN
+
+    @property
+    def used(self) -> tuple[Answer, ...]:
+        """The answers that had their effect."""
+        return tuple(answer for answer in self.answers if id(answer) in self._used)
+
+    @property
+    def unused(self) -> tuple[Answer, ...]:
+        """The answers that speak of nothing in this file."""
+        return tuple(answer for answer in self.answers if id(answer) not in self._used)
+
+    def settles(self, finding: Finding) -> Settled | None:
+        """How the question of ``finding`` is closed by a word that changes nothing; or None."""
+        asked = Question.of(finding)
+        for answer in self.answers:
+            if _confirms(answer.act, asked):
+                self.use(answer)
+                if isinstance(answer.act, Taken):
+                    self.chosen[finding.id] = answer.act.why
+                return answer.settled()
+        return None
+
+
+def _confirms(act: Act, asked: Question) -> bool:
+    """Whether an act says that what is asked about is right as it was read."""
+    match act:
+        case AsPrinted(place, code, heading, text):
+            return Question(code, place, heading, text) == asked
+        case Taken(place, code):
+            return (code, place) == (asked.code, asked.place)
+    return False
