@@ -19,11 +19,16 @@ def sentence(reason: Reason, wording: Wording, unit: Unit = Unit.CM) -> str:
     """``reason`` as one sentence.
 
     Readings and range ends to 0.5 cm, or to 1/4 where ``unit`` is inches; margins are in cm, to
-    0.1, whatever the unit.
+    0.1, whatever the unit. A dimension's name has a form for within a sentence besides.
     """
     in_unit = Unit.CM if reason.code.startswith(_MASS_AND_AGE) else unit
     values = {key: _worded(key, value, wording, in_unit) for key, value in reason.values.items()}
-    return wording.say(TOPIC, reason.code, **{"unit": unit.value, **values})
+    within = {
+        f"{key}_inner": wording.say(TOPIC, f"inner-{value.value}")
+        for key, value in reason.values.items()
+        if isinstance(value, Dimension | Measure)
+    }
+    return wording.say(TOPIC, reason.code, **{"unit": unit.value, **values, **within})
 
 
 def _worded(key: str, value: object, wording: Wording, unit: Unit) -> object:
