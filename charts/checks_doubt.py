@@ -8,7 +8,7 @@ from dataclasses import dataclass, replace
 from decimal import Decimal
 from itertools import groupby
 
-from charts.findings import LEVELS, Candidate, FindingLog, Level
+from charts.findings import LEVELS, Candidate, FindingLog, Level, listed
 from charts.notation import read_cell
 from charts.quantities import CANONICAL, FAMILY, canonical
 from charts.schema import Basis, Chart, Definition, Dimension, Kind, Range
@@ -162,7 +162,7 @@ def _logged(chart: Chart, doubt: Doubt, log: FindingLog) -> str:
 
 
 def _with(value: Range, ident: str, *, unread: bool) -> Range:
-    value = replace(value, findings=(*value.findings, ident))
+    value = replace(value, findings=listed(*value.findings, ident))
     if not unread:
         return value
     return replace(

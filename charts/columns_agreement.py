@@ -12,7 +12,7 @@ from decimal import Decimal
 from charts.cell_reading import Quantity
 from charts.columns_meaning import Column
 from charts.columns_words import Surroundings
-from charts.findings import Candidate
+from charts.findings import Candidate, listed
 from charts.grammar.agreement import Agreement, agreement
 from charts.quantities import CANONICAL, FAMILY, Figure, Unit, canonical
 from charts.schema import PrintedBothWays, Range
@@ -28,7 +28,7 @@ def compared(column: Column, ranges: Mapping[int, Range], around: Surroundings) 
     whole = len(apart) > 1 and 2 * len(apart) > len(ranges)
     for line in apart:
         ident = _asked(column, ranges[line], around, whole=whole)
-        found[line] = replace(ranges[line], findings=(*ranges[line].findings, ident))
+        found[line] = replace(ranges[line], findings=listed(*ranges[line].findings, ident))
     return found
 
 

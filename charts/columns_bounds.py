@@ -10,6 +10,7 @@ from typing import Final
 from charts.columns_values import Filled
 from charts.columns_words import Surroundings, Words
 from charts.dimensions import Role, read_heading
+from charts.findings import listed
 from charts.schema import Dimension, Kind, Range, UnitFrom
 
 _UPPER: Final = re.compile(
@@ -117,5 +118,5 @@ def _bound(value: Range, kind: Kind, ident: str) -> Range:
         high=high,
         value=None,
         also_published=also,
-        findings=(*value.findings, ident),
+        findings=listed(*value.findings, ident),
     )

@@ -16,6 +16,7 @@ from charts.columns_suspects import suspected
 from charts.columns_units import with_units
 from charts.columns_values import Filled, filled
 from charts.columns_words import Surroundings
+from charts.findings import listed
 from charts.layout.looks import look
 from charts.schema import Chart, Range, Said, Size, UnitFrom
 
@@ -78,7 +79,8 @@ def _size(line: Line, columns: Iterable[Filled]) -> Size | None:
 
 def _asking(ranges: Iterable[Range], findings: tuple[str, ...]) -> Iterable[Range]:
     for one in ranges:
-        yield replace(one, findings=(*one.findings, *findings)) if findings else one
+        both = listed(*one.findings, *findings)
+        yield replace(one, findings=both) if findings else one
 
 
 def _band_around(around: Surroundings) -> str | None:

@@ -10,6 +10,7 @@ from charts.columns_meaning import Column
 from charts.columns_values import Filled, two_cells
 from charts.columns_words import Surroundings
 from charts.dimensions import Role
+from charts.findings import listed
 from charts.quantities import METRIC, Unit, factor
 from charts.schema import Kind, PrintedBothWays, Range
 
@@ -78,7 +79,7 @@ def _join(low: Range, high: Range, column: Column, around: Surroundings) -> Rang
             "order-broken", both.place, case="ends", text=both.published, heading=column.heading
         )
         unknown = replace(both, kind=Kind.UNREAD, value=None, low_step=None, high_step=None)
-        return replace(unknown, low=None, high=None, findings=(*findings, ident))
+        return replace(unknown, low=None, high=None, findings=listed(*findings, ident))
     return replace(
         both,
         kind=Kind.RANGE,

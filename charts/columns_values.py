@@ -11,7 +11,7 @@ from charts.answers_cells import answered_cell, dated_height
 from charts.columns_dates import Undone, feet_and_inches
 from charts.columns_meaning import Column
 from charts.columns_words import Surroundings, family_of
-from charts.findings import LEVELS, Candidate, Level
+from charts.findings import LEVELS, Candidate, Level, listed
 from charts.layout.unit_columns import unit_at
 from charts.layout.view import At
 from charts.notation import CellReading, Expected, Quantity, Reading, read_cell
@@ -57,8 +57,8 @@ def _asked_once(column: Column, ranges: dict[int, Range], around: Surroundings) 
 def _instead(one: Range, ids: set[str], whole: str) -> Range:
     if not ids & set(one.findings):
         return one
-    kept = tuple(ident for ident in one.findings if ident not in ids)
-    return replace(one, findings=(*kept, whole))
+    kept = (ident for ident in one.findings if ident not in ids)
+    return replace(one, findings=listed(*kept, whole))
 
 
 def _of_line(column: Column, line: int) -> Column:
@@ -80,7 +80,7 @@ def _read_all(cell: Sequence[At], column: Column, around: Surroundings) -> Range
         first,
         published=" | ".join(one.published for one in found),
         place=two_cells(first.place, last.place),
-        findings=tuple(dict.fromkeys(ident for one in found for ident in one.findings)),
+        findings=listed(*(ident for one in found for ident in one.findings)),
     )
     if any(one.kind is Kind.UNREAD for one in found):
         return replace(whole, kind=Kind.UNREAD, low=None, high=None, value=None)
@@ -139,7 +139,7 @@ def read_at(at: At, column: Column, around: Surroundings) -> Range | None:
         return _was_a_date(undone, reading, at, column, around)
     found = _stored(reading, at, column, around)
     asked = _asked(reading, at, column, around)
-    return replace(found, findings=(*column.findings, *asked))
+    return replace(found, findings=listed(*column.findings, *asked))
 
 
 def _words_for_figures(at: At, column: Column, around: Surroundings) -> Range:
@@ -153,7 +153,7 @@ def _words_for_figures(at: At, column: Column, around: Surroundings) -> Range:
         text=at.text.strip(),
         heading=column.heading,
     )
-    return replace(unread(at, column, around), findings=(*column.findings, ident))
+    return replace(unread(at, column, around), findings=listed(*column.findings, ident))
 
 
 def _was_a_date(
@@ -173,7 +173,7 @@ def _was_a_date(
     )
     if height:
         found = dated_height(found, undone, around.answers.chosen.get(ident))
-    return replace(found, published=undone.shown, findings=(*column.findings, ident))
+    return replace(found, published=undone.shown, findings=listed(*column.findings, ident))
 
 
 def _heights(undone: Undone) -> tuple[Candidate, ...]:

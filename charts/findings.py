@@ -165,6 +165,11 @@ Settles = Callable[[Finding], Settled | None]
 """Whether somebody has closed a question already, and how."""
 
 
+def listed(*ids: str) -> tuple[str, ...]:
+    """Ids of findings as a value lists them: each once, in the order they were found."""
+    return tuple(dict.fromkeys(ids))
+
+
 class FindingLog:
     """Collects the findings of one file; equal questions (same code and key) become one.
 

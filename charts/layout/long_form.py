@@ -96,7 +96,8 @@ def _field(wide: _Wide, lines: int) -> Field:
     heading = combined(wide.heads)
     if wide.role in _ENDS:
         heading = replace(heading, role=wide.role)
-    name = wide.heads[-1] if look(wide.heads[-1].text).measures else wide.heads[-2]
+    named = [at for at in wide.heads if look(at.text).measures]
+    name = named[-1] if named else wide.heads[-1]
     cells = tuple(wide.cells.get(line, ()) for line in range(lines))
     return Field(FieldKind.VALUES, (name,), heading, cells)
 

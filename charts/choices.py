@@ -1,0 +1,264 @@
+"""What may be answered to a question: the acts ready made, each with the code of its words.
+
+A page shows ``wording.say("season", f"choice-{choice.code}", **choice.values)`` and, when it is
+chosen, hands ``answers(choice, finding, by, on)`` to the workspace. What needs typing (a cell that
+reads otherwise, another edge) is made from ``charts.answers`` directly.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterator, Mapping, Sequence
+from dataclasses import dataclass, field
+from datetime import date
+from types import MappingProxyType
+from typing import Final
+
+from charts.answers import (
+    Act,
+    Answer,
+    AsPrinted,
+    CellReads,
+    Corrected,
+    LeftOut,
+    Meaning,
+    Part,
+    Question,
+    Scope,
+    Taken,
+)
+from charts.answers_columns import JOINT
+from charts.blocks_back import turned_back
+from charts.dimensions import find_units, read_heading
+from charts.findings import Candidate, Finding
+from charts.quantities import Unit
+from charts.schema import Basis, Chart, Definition, Dimension, FileReading, Range
+
+
+@dataclass(frozen=True, slots=True)
+class Choice:
+    """One act that answers a question: its acts, and the code and values of its words."""
+
+    code: str
+    acts: tuple[Act, ...]
+    values: Mapping[str, str] = field(default_factory=dict)
+
+
+Maker = Callable[[Finding, FileReading], Iterator[Choice]]
+_CELL: Final = "cell"
+_BASES: Final = (Basis.FINISHED, Basis.BODY, Basis.FLAT)
+
+
+def choices(finding: Finding, reading: FileReading) -> tuple[Choice, ...]:
+    """The acts that may answer ``finding``, the likeliest first; none for what is no question."""
+    if not finding.candidates and finding.values.get("case") == _CELL:
+        return tuple(_of_a_cell(finding, reading))
+    maker = _MAKERS.get(finding.code, _of_a_cell)
+    if finding.values.get("case") == _CELL:
+        maker = _of_a_cell
+    return tuple(maker(finding, reading))
+
+
+def answers(choice: Choice, finding: Finding, by: str, on: date) -> tuple[Answer, ...]:
+    """The choice as signed answers to ``finding``, to be taken as one act."""
+    return tuple(Answer(act, by, on, Question.of(finding)) for act in choice.acts)
+
+
+def alike(finding: Finding, reading: FileReading) -> tuple[Finding, ...]:
+    """The questions of a file that are the same one at other places, ``finding`` among them.
+
+    They ask the same of the same heading and offer the same kinds of reading.
+    """
+    return tuple(one for one in reading.findings if _kind(one) == _kind(finding))
+
+
+def same_choice(choice: Choice, finding: Finding, reading: FileReading) -> Choice | None:
+    """The choice of the same words for an alike question; None when it is not offered there."""
+    for other in choices(finding, reading):
+        if (other.code, other.values) == (choice.code, choice.values):
+            return other
+    return None
+
+
+def _kind(finding: Finding) -> tuple[object, ...]:
+    whys = tuple(candidate.why for candidate in finding.candidates)
+    said = (finding.values.get("heading", ""), finding.values.get("unit", ""))
+    text = finding.values.get("text", "") if finding.values.get("case") == _CELL else ""
+    return finding.code, finding.level, said, text, whys
+
+
+def values_of(finding: Finding, reading: FileReading) -> Iterator[tuple[Chart, Range]]:
+    """Every value that a finding bears on, with its chart."""
+    for chart in reading.charts:
+        for size in chart.sizes:
+            for one in size.ranges:
+                if finding.id in one.findings:
+                    yield chart, one
+
+
+def _columns(finding: Finding, reading: FileReading) -> dict[str, tuple[str, ...]]:
+    """The headings a finding bears on, by the area of their table."""
+    found: dict[str, dict[str, None]] = {}
+    for chart, one in values_of(finding, reading):
+        headings = found.setdefault(chart.place, {})
+        headings |= dict.fromkeys(one.heading.split(JOINT))
+    if not found:
+        return {finding.place: (finding.values.get("heading", ""),)}
+    return {place: tuple(headings) for place, headings in found.items()}
+
+
+def _choice(code: str, *acts: Act, **values: str) -> Choice:
+    return Choice(code, acts, MappingProxyType(values))
+
+
+def _as_printed(finding: Finding) -> Choice:
+    asked = Question.of(finding)
+    act = AsPrinted(asked.place, asked.code, asked.heading, asked.text)
+    return _choice("as-printed", act)
+
+
+def _taken(finding: Finding, candidate: Candidate) -> Choice:
+    act = Taken(finding.place, finding.code, candidate.why, candidate.text)
+    return _choice("take", act, text=candidate.text, why=candidate.why)
+
+
+def _meaning(
+    finding: Finding,
+    reading: FileReading,
+    *,
+    unit: Unit | None = None,
+    dimension: Dimension | None = None,
+    definition: Definition | None = None,
+    basis: Basis | None = None,
+) -> tuple[Act, ...]:
+    """What the columns of a question mean, one act a table."""
+    return tuple(
+        Meaning(Scope.COLUMN, place, headings, unit, dimension, definition, basis)
+        for place, headings in _columns(finding, reading).items()
+    )
+
+
+def _of_a_cell(finding: Finding, reading: FileReading) -> Iterator[Choice]:
+    """Its readings; the print itself where no reading says what the print is."""
+    del reading
+    for candidate in finding.candidates:
+        yield _taken(finding, candidate)
+    if not any(candidate.why == "as-printed" for candidate in finding.candidates):
+        yield _as_printed(finding)
+    text = finding.values.get("text", "")
+    if finding.values.get("case") == _CELL and text:
+        yield _choice("not-given", Corrected((CellReads(finding.place, text, ""),)))
+
+
+def _unit(finding: Finding, reading: FileReading) -> Iterator[Choice]:
+    for candidate in finding.candidates:
+        for unit in find_units(candidate.text)[:1]:
+            acts = _meaning(finding, reading, unit=unit)
+            yield _choice("unit", *acts, unit=unit.value, text=candidate.text)
+
+
+def _dimension(finding: Finding, reading: FileReading) -> Iterator[Choice]:
+    for candidate in finding.candidates:
+        if candidate.text in set(Dimension):
+            acts = _meaning(finding, reading, dimension=Dimension(candidate.text))
+            yield _choice("dimension", *acts, dimension=candidate.text)
+    yield from _none_of_them(finding, reading)
+
+
+def _near(finding: Finding, reading: FileReading) -> Iterator[Choice]:
+    """An unknown heading: the known ones it resembles, or no measure of ours."""
+    for candidate in finding.candidates:
+        meant = read_heading(candidate.text)
+        if meant.dimension is not None:
+            acts = _meaning(
+                finding, reading, dimension=meant.dimension, definition=meant.definition
+            )
+            yield _choice("heading", *acts, text=candidate.text, dimension=meant.dimension.value)
+    yield from _none_of_them(finding, reading)
+
+
+def _none_of_them(finding: Finding, reading: FileReading) -> Iterator[Choice]:
+    yield _choice("other-measure", *_meaning(finding, reading, dimension=Dimension.OTHER))
+    heading = finding.values.get("heading", "")
+    yield _choice("leave-out-column", LeftOut(Part.COLUMN, finding.place, heading))
+
+
+def _basis(finding: Finding, reading: FileReading) -> Iterator[Choice]:
+    for basis in _BASES:
+        yield _choice(basis.value, *_meaning(finding, reading, basis=basis))
+
+
+def _halves(finding: Finding, reading: FileReading) -> Iterator[Choice]:
+    yield _choice(Basis.FLAT.value, *_meaning(finding, reading, basis=Basis.FLAT))
+    yield _as_printed(finding)
+
+
+def _label(finding: Finding, reading: FileReading) -> Iterator[Choice]:
+    """A label that may be mistyped: what it was meant to be, or just what it is."""
+    del reading
+    text = finding.values.get("text", "")
+    place = finding.place
+    for candidate in finding.candidates:
+        reads = Corrected((CellReads(place, text, candidate.text),))
+        yield _choice("label", reads, text=candidate.text)
+    yield _as_printed(finding)
+
+
+def _figure(finding: Finding, reading: FileReading) -> Iterator[Choice]:
+    """A figure off its column: its likely readings in the unit they are given in, or the print."""
+    del reading
+    text = finding.values.get("text", "")
+    for candidate in finding.candidates:
+        other = f"{candidate.text} {candidate.unit or ''}".strip()
+        reads = Corrected((CellReads(finding.place, text, other),))
+        yield _choice("reads", reads, text=other)
+    yield _as_printed(finding)
+
+
+def _block(finding: Finding, reading: FileReading) -> Iterator[Choice]:
+    back = turned_back([one for _, one in values_of(finding, reading)])
+    if back is not None:
+        yield _choice("turn-back", back)
+    yield _as_printed(finding)
+
+
+def _unused(finding: Finding, reading: FileReading) -> Iterator[Choice]:
+    yield from _none_of_them(finding, reading)
+
+
+def _no_table(finding: Finding, reading: FileReading) -> Iterator[Choice]:
+    del finding, reading
+    yield _choice("not-a-chart", LeftOut(Part.FILE))
+
+
+def _confirmed(finding: Finding, reading: FileReading) -> Iterator[Choice]:
+    del reading
+    yield _as_printed(finding)
+
+
+_MAKERS: Final[Mapping[str, Maker]] = MappingProxyType(
+    {
+        "unit-missing": _unit,
+        "units-swapped": _unit,
+        "heading-two-readings": _dimension,
+        "heading-unknown": _near,
+        "basis-doubtful": _basis,
+        "laid-flat": _halves,
+        "label-mistyped": _label,
+        "step-broken": _figure,
+        "rotated": _block,
+        "column-unused": _unused,
+        "no-table": _no_table,
+        "units-disagree": _of_a_cell,
+        "text-order": _confirmed,
+        "label-repeated": _confirmed,
+        "order-broken": _confirmed,
+        "columns-shifted": _confirmed,
+    }
+)
+
+
+def in_danger_order(findings: Sequence[Finding]) -> list[Finding]:
+    """The findings, the most dangerous kind of question first, else in their order."""
+    from charts.findings import DANGER
+
+    return sorted(findings, key=lambda finding: DANGER.get(finding.code, len(DANGER)))
