@@ -1,0 +1,89 @@
+"""Open spreadsheets (.ods) to sheets: the displayed text of each cell and the value behind it."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING, Final
+
+from charts.findings import FindingLog
+from charts.readers.formulas import note_formulas
+from charts.readers.hidden import note_hidden
+from charts.readers.merged_areas import expand_merged
+from charts.readers.open_document_cells import read_table
+from charts.readers.open_document_looks import Looks
+from charts.readers.open_document_parts import (
+    OFFICE,
+    TABLE,
+    content_of,
+    open_document_kind,
+    styles_of,
+)
+from charts.readers.source import Claim, Reader, Source, UnusableSourceError
+from charts.readers.zip_package import Package
+from charts.sheet import Addressing, Sheet
+
+if TYPE_CHECKING:
+    from lxml.etree import _Element
+
+_MOST_SHEETS: Final = 200
+
+
+def _claims(source: Source) -> Claim:
+    return Claim.CERTAIN if open_document_kind(source.data) == "spreadsheet" else Claim.NONE
+
+
+def _open(source: Source, log: FindingLog) -> tuple[Sheet, ...]:
+    package = Package(source.data)
+    content, shared = content_of(package), styles_of(package)
+    looks = Looks([content] if shared is None else [content, shared])
+    tables = list(content.iterfind(f"{OFFICE}body/{OFFICE}spreadsheet/{TABLE}table"))
+    tables = tables[:_MOST_SHEETS]
+    visible = [one for one in tables if not looks.of(one.get(f"{TABLE}style-name")).hidden]
+    visible = visible or tables
+    read = [_read(table, looks, log) for table in visible]
+    sheets = tuple(sheet for sheet in read if sheet is not None)
+    note_formulas(sheets, log)
+    note_hidden(sheets, [_name(table) for table in tables if table not in visible], log)
+    if not any(sheet.cells for sheet in sheets) and not log.findings:
+        pictures = any(name.startswith("pictures/") for name in package.names)
+        raise UnusableSourceError("picture" if pictures else "empty-file")
+    return tuple(sheet for sheet in sheets if sheet.cells)
+
+
+def _name(table: _Element) -> str:
+    return table.get(f"{TABLE}name", "")
+
+
+def _read(table: _Element, looks: Looks, log: FindingLog) -> Sheet | None:
+    """One sheet; None, with an error in the log, when this one sheet cannot be read."""
+    try:
+        return _sheet(table, looks)
+    except UnusableSourceError as problem:
+        log.add(problem.code, _name(table), name=_name(table), what=problem.what)
+        return None
+
+
+def _sheet(table: _Element, looks: Looks) -> Sheet:
+    found = read_table(table, looks)
+    comments = {at: cell.comment for at, cell in found.cells.items() if cell.comment}
+    filled = {
+        at: cell for at, cell in found.cells.items() if cell.text or cell.formula_without_value
+    }
+    expand_merged(filled, found.merged)
+    cells = {
+        (row, column): cell
+        for (row, column), cell in filled.items()
+        if row not in found.hidden_rows and column not in found.hidden_columns
+    }
+    return Sheet(
+        name=_name(table),
+        addressing=Addressing.SHEET,
+        cells=cells,
+        rows=max((row for row, _ in cells), default=-1) + 1,
+        columns=max((column for _, column in cells), default=-1) + 1,
+        hidden_rows=frozenset(found.hidden_rows & {row for row, _ in filled}),
+        hidden_columns=frozenset(found.hidden_columns & {column for _, column in filled}),
+        comments=comments,
+    )
+
+
+READER: Final = Reader("open spreadsheet", _claims, _open)
