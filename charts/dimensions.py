@@ -55,7 +55,7 @@ def read_heading(text: str, language: str | None = None) -> HeadingReading:
 def _read(text: str, language: str | None) -> HeadingReading:
     parts = parts_of(text)
     units = _units(parts.units)
-    found = meant(parts.hits, has_unit=bool(units), language=language)
+    found = meant(parts.hits, has_unit=bool(units), language=language, capitals=parts.capitals)
     role = Role.UNIT if units and not parts.hits else found.role
     first = found.candidates[0][1] if found.candidates else None
     dimension = first or _one_of({one.dimension for one in found.meanings})

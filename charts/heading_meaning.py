@@ -33,11 +33,16 @@ class Meant(NamedTuple):
     used: frozenset[str] = frozenset()
 
 
-def meant(hits: Sequence[Hit], *, has_unit: bool, language: str | None) -> Meant:
-    """The reading of a heading; ``language`` prefers that language's reading of its words."""
+def meant(
+    hits: Sequence[Hit], *, has_unit: bool, language: str | None, capitals: bool = False
+) -> Meant:
+    """The reading of a heading; ``language`` prefers that language's reading of its words.
+
+    ``capitals``: the heading is printed in capitals, so that DE is a label system and no "from".
+    """
     cores = [hit for hit in hits if _can_measure(hit)]
     if not cores:
-        return _without_measure(hits)
+        return _without_measure(hits, capitals=capitals)
     if _refused(hits):
         return Meant(Role.OTHER)
     cores = _before_a_place(hits, cores)
@@ -46,8 +51,9 @@ def meant(hits: Sequence[Hit], *, has_unit: bool, language: str | None) -> Meant
     found = _measured(hits, cores, has_unit=has_unit, language=language)
     if _is_distance(hits, cores) or any(_is(hit, "thing") for hit in hits):
         return found._replace(role=Role.MEASURE, meanings=_ELSEWHERE, candidates=(_OTHER,))
-    lone = len(found.candidates) == 1 and found.candidates[0] != _OTHER
-    if lone and found.role is Role.MEASURE and _has_unknown(hits):
+    if len(found.candidates) == 1 and found.role is Role.MEASURE and _has_unknown(hits):
+        if found.candidates[0] == _OTHER:
+            return Meant(Role.UNKNOWN)
         found = found._replace(candidates=(found.candidates[0], _OTHER))
     return found._replace(role=_end_of(hits) or found.role)
 
@@ -152,14 +158,14 @@ def _end_of(hits: Sequence[Hit]) -> Role | None:
     return found.pop() if len(found) == 1 and not inner - found else None
 
 
-def _without_measure(hits: Sequence[Hit]) -> Meant:
+def _without_measure(hits: Sequence[Hit], *, capitals: bool) -> Meant:
     """A label, an article number, a unit, an end of a range: the phrase that is no mere part."""
     named = [hit for hit in hits if hit.entry is not None and hit.entry.columns]
     first = min(named, key=lambda hit: bool(hit.entry and hit.entry.parts), default=None)
     if first is not None and first.entry is not None:
         if _refused(hits) and first.entry.columns[0].role is not Role.OTHER:
             return Meant(Role.OTHER, used=frozenset(hit.phrase for hit in hits))
-        role = first.entry.columns[0].role
+        role = _role_of(first, capitals=capitals)
         ends = _both_ends(named)
         return Meant(Role.UNKNOWN if ends else role, used=frozenset({first.phrase}))
     for part, role in (*_KEPT_APART.items(), *_ENDS.items()):
@@ -168,6 +174,16 @@ def _without_measure(hits: Sequence[Hit]) -> Meant:
     if any(_is(hit, "refuse") for hit in hits):
         return Meant(Role.OTHER)
     return Meant(Role.BAND if any(hit.entry and hit.entry.bands for hit in hits) else Role.UNKNOWN)
+
+
+def _role_of(hit: Hit, *, capitals: bool) -> Role:
+    """The role of a word; DE and A in capitals are a label system and a letter, no end."""
+    roles = [one.role for one in hit.entry.columns] if hit.entry else []
+    ends = [role for role in roles if role in _ENDS.values()]
+    others = [role for role in roles if role not in _ENDS.values()]
+    if capitals and len(hit.phrase) == 1:
+        return others[0] if others else Role.UNKNOWN
+    return (others + ends if capitals else ends + others)[0]
 
 
 def _both_ends(named: Sequence[Hit]) -> bool:

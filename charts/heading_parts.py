@@ -39,6 +39,7 @@ class Parts(NamedTuple):
     units: tuple[Unit, ...]
     words: str
     hits: tuple[Hit, ...]
+    capitals: bool
 
 
 def parts_of(text: str) -> Parts:
@@ -50,7 +51,7 @@ def parts_of(text: str) -> Parts:
     if words not in entries():
         words = _words(_REFERENCE.sub(" ", _FOOTNOTE.sub("", without_places)))
     words = glued().get(words.replace(" ", ""), words)
-    return Parts(units, words, tuple(hits_of(words)))
+    return Parts(units, words, tuple(hits_of(words)), plain.isupper())
 
 
 def _words(text: str) -> str:

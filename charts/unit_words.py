@@ -71,7 +71,7 @@ def named_units(text: str) -> tuple[tuple[Unit, ...], str]:
     start = 0
     for match in _prose().finditer(folded):
         word = next(one for one in match.group("word", "bracket", "last", "joined", "end") if one)
-        if match["bracket"] and not match["open"].strip() and word != "in":
+        if match["bracket"] and word != "in" and not _stands_apart(match, start if found else -1):
             continue
         found.append(_prose_units()[word])
         rest.append(folded[start : match.start()])
@@ -79,6 +79,12 @@ def named_units(text: str) -> tuple[tuple[Unit, ...], str]:
         start = match.end()
     rest.append(folded[start:])
     return tuple(dict.fromkeys(found)), "".join(rest)
+
+
+def _stands_apart(match: re.Match[str], unit_before: int) -> bool:
+    """Whether m, st, g stand in a bracket or right behind another unit: "t/m" is no metre."""
+    opener = match["open"].strip()
+    return opener in {"(", "[", "{"} or (bool(opener) and match.start() == unit_before)
 
 
 def find_units(text: str) -> tuple[Unit, ...]:
