@@ -1,7 +1,7 @@
 """What may be answered to a question: the acts ready made, each with the code of its words.
 
-A page shows ``wording.say("season", f"choice-{choice.code}", **choice.values)`` and, when it is
-chosen, hands ``answers(choice, finding, by, on)`` to the workspace. What needs typing (a cell that
+A page shows ``words(choice, wording)`` and, when it is chosen, hands
+``answers(choice, finding, by, on)`` to the workspace. What needs typing (a cell that
 reads otherwise, another edge) is made from ``charts.answers`` directly.
 """
 
@@ -29,9 +29,11 @@ from charts.answers import (
 from charts.answers_columns import JOINT
 from charts.blocks_back import turned_back
 from charts.dimensions import find_units, read_heading
-from charts.findings import Candidate, Finding
+from charts.finding_sentences import reason_of
+from charts.findings import DANGER, Candidate, Finding
 from charts.quantities import Unit
 from charts.schema import Basis, Chart, Definition, Dimension, FileReading, Range
+from charts.wording import Wording
 
 
 @dataclass(frozen=True, slots=True)
@@ -61,6 +63,16 @@ def choices(finding: Finding, reading: FileReading) -> tuple[Choice, ...]:
 def answers(choice: Choice, finding: Finding, by: str, on: date) -> tuple[Answer, ...]:
     """The choice as signed answers to ``finding``, to be taken as one act."""
     return tuple(Answer(act, by, on, Question.of(finding)) for act in choice.acts)
+
+
+def words(choice: Choice, wording: Wording) -> str:
+    """The choice as a person reads it."""
+    values = dict(choice.values)
+    if "why" in values:
+        values["why"] = reason_of(Candidate("", why=values["why"]), wording)
+    if "dimension" in values:
+        values["dimension"] = wording.say("combined", f"dimension-{values['dimension']}")
+    return wording.say("season", f"choice-{choice.code}", **values)
 
 
 def alike(finding: Finding, reading: FileReading) -> tuple[Finding, ...]:
@@ -156,6 +168,24 @@ def _unit(finding: Finding, reading: FileReading) -> Iterator[Choice]:
             yield _choice("unit", *acts, unit=unit.value, text=candidate.text)
 
 
+def _swapped(finding: Finding, reading: FileReading) -> Iterator[Choice]:
+    """Each column of the table in the unit that fits it, or each as its heading says."""
+    del reading
+    for candidate in finding.candidates:
+        act = Taken(finding.place, finding.code, candidate.why, candidate.text)
+        yield _choice(f"swapped-{candidate.why}", act, text=candidate.text)
+
+
+def _date(finding: Finding, reading: FileReading) -> Iterator[Choice]:
+    del reading
+    for candidate in finding.candidates:
+        if candidate.why == "as-printed":
+            reads = Corrected((CellReads(finding.place, candidate.text, candidate.text),))
+            yield _choice("as-printed", reads)
+        else:
+            yield _taken(finding, candidate)
+
+
 def _dimension(finding: Finding, reading: FileReading) -> Iterator[Choice]:
     for candidate in finding.candidates:
         if candidate.text in set(Dimension):
@@ -238,7 +268,8 @@ def _confirmed(finding: Finding, reading: FileReading) -> Iterator[Choice]:
 _MAKERS: Final[Mapping[str, Maker]] = MappingProxyType(
     {
         "unit-missing": _unit,
-        "units-swapped": _unit,
+        "units-swapped": _swapped,
+        "was-a-date": _date,
         "heading-two-readings": _dimension,
         "heading-unknown": _near,
         "basis-doubtful": _basis,
@@ -259,6 +290,4 @@ _MAKERS: Final[Mapping[str, Maker]] = MappingProxyType(
 
 def in_danger_order(findings: Sequence[Finding]) -> list[Finding]:
     """The findings, the most dangerous kind of question first, else in their order."""
-    from charts.findings import DANGER
-
     return sorted(findings, key=lambda finding: DANGER.get(finding.code, len(DANGER)))

@@ -28,6 +28,7 @@ _TRIED: Final = {
 }
 _NOT_PRINTED: Final = frozenset({UnitFrom.INFERRED, UnitFrom.SIBLING, UnitFrom.PERSON})
 """A person who said the unit is not asked again; their cells still are. A habit is asked."""
+_AS_PRINTED: Final = "as-printed"
 _GIRTHS: Final = frozenset({Dimension.CHEST, Dimension.WAIST, Dimension.HIP})
 _FLAT_CM: Final = (Decimal(36), Decimal(67))
 """Chest figures in cm of adults' sizes that are halves laid flat (notation catalogue, 10)."""
@@ -97,7 +98,7 @@ def _exchanged(column: Column, unit: Unit, around: Surroundings) -> Column:
     figure = next(value for value, own in printed_figures(column.field) if own is None)
     candidates = tuple(
         Candidate(f"{figure:f} {one.value}", _plain(one), value=canonical(figure, one), why=why)
-        for one, why in ((unit, "column-fits"), (column.unit, "as-printed"))
+        for one, why in ((unit, "column-fits"), (column.unit, _AS_PRINTED))
         if one is not None
     )
     ident = around.log.add(
@@ -108,7 +109,10 @@ def _exchanged(column: Column, unit: Unit, around: Surroundings) -> Column:
         heading=column.heading,
         unit=unit.value,
     )
-    return replace(column, unit=unit, unit_from=UnitFrom.INFERRED).asking(ident)
+    if around.answers.chosen.get(ident) == _AS_PRINTED:
+        return column.asking(ident)
+    source = UnitFrom.PERSON if around.log.settled(ident) else UnitFrom.INFERRED
+    return replace(column, unit=unit, unit_from=source).asking(ident)
 
 
 def _plain(unit: Unit) -> str:

@@ -100,6 +100,13 @@ class Entries:
             raise self.wrong(key, "not-text")
         return value.strip()
 
+    def exact(self, key: str) -> str:
+        """A piece of text just as it is written, "" where nothing is said."""
+        value = self.get(key)
+        if value is not None and not isinstance(value, str):
+            raise self.wrong(key, "not-text")
+        return value or ""
+
     def choice(self, key: str, kinds: type[Choice]) -> Choice | None:
         """One of the words of ``kinds``, or None."""
         word = self.text(key)
