@@ -29,7 +29,7 @@ Codes = npt.NDArray[np.uint8]
 Flags = npt.NDArray[np.bool_]
 Places = npt.NDArray[np.int64]
 
-BLOCK: Final = 1 << 19
+BLOCK: Final = 1 << 21
 """Riders x sizes that are looked at together."""
 
 CHUNK: Final = 1 << 14

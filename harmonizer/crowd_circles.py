@@ -49,7 +49,7 @@ def circles(settings: Settings) -> tuple[Circle, ...]:
     return (
         Circle(nowhere, near=False, long_by=0.0, short_by=0.0, settles=_key(Verdict.NEAR)),
         Circle(nowhere, near=True, long_by=long_by, short_by=short_by, settles=_key(Verdict.NO)),
-        *(_missed(number, settings) for number in (3.0, 6.0, math.inf)),
+        *(_missed(number, settings) for number in (2.0, 3.5, 6.0, 10.0, math.inf)),
     )
 
 
@@ -86,7 +86,7 @@ def within(circle: Circle, riders: Riders, sizes: CrowdTable) -> tuple[Places, P
     for reading, (low, high) in zip(riders.readings.astype(np.float32), reaches, strict=True):
         outside |= reading[:, None] < low[columns].astype(np.float32)
         outside |= reading[:, None] > high[columns].astype(np.float32)
-    rider, column = np.nonzero(~outside)
+    rider, column = np.divmod(np.flatnonzero(~outside), max(1, len(columns)))
     return rider, columns[column]
 
 
