@@ -22,10 +22,12 @@ from charts.readers.source import (
     MARKDOWN_ENDINGS,
     MOST_CELLS,
     PASTED,
+    TEXT_ENDINGS,
     Claim,
     Reader,
     Source,
     UnusableSourceError,
+    too_many,
 )
 from charts.sheet import Addressing, Cell, Sheet
 
@@ -50,11 +52,12 @@ def parsed_rows(text: str, separator: str) -> list[Row]:
     Raises UnusableSourceError when a field is absurdly long.
     """
     rows = _parsed(text, separator, csv.QUOTE_MINIMAL)
-    swallowed = any(field.count("\n") > 20 for row in rows for field in row.fields)
-    if swallowed or _ends_inside_quotes(text, separator):
-        rows = _parsed(text, separator, csv.QUOTE_NONE)
+    if '"' in text:
+        bare = _parsed(text, separator, csv.QUOTE_NONE)
+        if _ends_inside_quotes(text, separator) or _evenness(bare) > _evenness(rows):
+            rows = bare
     if any(len(field) > LONGEST_CELL for row in rows for field in row.fields):
-        raise UnusableSourceError("too-large", f"n = {LONGEST_CELL}")
+        raise too_many(LONGEST_CELL)
     return rows
 
 
@@ -81,9 +84,9 @@ def _parsed(text: str, separator: str, quoting: Literal[0, 3]) -> list[Row]:
             line = source.line_num + 1
             count += len(fields)
             if count > MOST_CELLS * 4:
-                raise UnusableSourceError("too-large", f"n = {count}")
+                raise too_many(count)
     except csv.Error as problem:
-        raise UnusableSourceError("too-large", f"n = {LONGEST_CELL}") from problem
+        raise too_many(LONGEST_CELL) from problem
     return rows
 
 
@@ -104,6 +107,12 @@ def _ends_inside_quotes(text: str, separator: str) -> bool:
     return False
 
 
+def _evenness(rows: Sequence[Row]) -> float:
+    """Share of the filled rows that have the usual width."""
+    widths = [len(row.fields) for row in rows if any(field.strip() for field in row.fields)]
+    return Counter(widths).most_common(1)[0][1] / len(widths) if widths else 0.0
+
+
 def _score(rows: Sequence[Row]) -> float:
     """Share of rows with the usual width, times the share of cells that look like a chart's."""
     filled = [row for row in rows if any(field.strip() for field in row.fields)]
@@ -113,15 +122,21 @@ def _score(rows: Sequence[Row]) -> float:
     usual, count = Counter(wide).most_common(1)[0]
     if count < 2:
         return 0.0
-    cells = [f for row in filled if len(row.fields) == usual for f in row.fields if f.strip()]
-    like = sum(1 for field in cells if is_value(field) or _LABEL.fullmatch(field.strip()))
+    fields = (field for row in filled if len(row.fields) == usual for field in row.fields)
+    cells = [text for field in fields if (text := tidy(field))]
+    values = [field for field in cells if is_value(field)]
+    if not values:
+        return 0.0
+    like = len(values) + sum(1 for field in cells if _LABEL.fullmatch(field))
     return count / len(filled) * (0.1 + like / max(1, len(cells)))
 
 
 def _claims(source: Source) -> Claim:
     if not source.text or source.name == PASTED or source.ending in MARKDOWN_ENDINGS:
         return Claim.NONE
-    return Claim.LIKELY if separator_of(source.text) is not None else Claim.LEFTOVER
+    if separator_of(source.text) is not None:
+        return Claim.LIKELY
+    return Claim.LEFTOVER if source.ending in TEXT_ENDINGS else Claim.NONE
 
 
 def _open(source: Source, log: FindingLog) -> tuple[Sheet, ...]:
@@ -139,7 +154,7 @@ def _open(source: Source, log: FindingLog) -> tuple[Sheet, ...]:
         if (shown := tidy(field))
     }
     if len(cells) > MOST_CELLS:
-        raise UnusableSourceError("too-large", f"n = {len(cells)}")
+        raise too_many(len(cells))
     return (
         Sheet(
             name="",

@@ -9,7 +9,7 @@ from charts.readers.html_tables import grid_of, is_table, said_in_comment
 from charts.readers.html_text import BLOCKS, UNSEEN, InlineText, is_hidden, text_of
 from charts.readers.page_outline import Entry, PageTable, Part
 from charts.readers.plain_text import tidy
-from charts.readers.source import MOST_LINES, UnusableSourceError
+from charts.readers.source import MOST_LINES, too_many
 from charts.sheet import Cell
 
 if TYPE_CHECKING:
@@ -26,7 +26,7 @@ def outline_of(page: _Element, grids: Grids) -> list[Entry]:
     walk = _Walk(page, grids)
     title = page.find(".//title")
     if title is not None and (words := tidy(title.text or "")):
-        walk.entries.append(Entry(Part.WORDS, words))
+        walk.entries.append(Entry(Part.HEADING, words))
     body = page.find("body")
     walk.read(page if body is None else body)
     return walk.entries
@@ -141,7 +141,7 @@ class _Walk:
     def _add(self, entry: Entry) -> None:
         self.entries.append(entry)
         if len(self.entries) > MOST_LINES:
-            raise UnusableSourceError("too-large", f"n = {len(self.entries)}")
+            raise too_many(len(self.entries))
 
 
 def _terms(element: _Element) -> list[str]:

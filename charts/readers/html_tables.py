@@ -9,7 +9,7 @@ from typing import TYPE_CHECKING, Final
 from charts.readers.html_text import is_hidden, text_of
 from charts.readers.page_outline import PageTable
 from charts.readers.plain_text import tidy
-from charts.readers.source import LONGEST_CELL, MOST_CELLS, UnusableSourceError
+from charts.readers.source import LONGEST_CELL, MOST_CELLS, too_many
 from charts.sheet import Cell
 
 if TYPE_CHECKING:
@@ -37,7 +37,7 @@ class _Placed:
             column += 1
         height, width = area
         if len(self.taken) + height * width > MOST_CELLS or len(cell.text) > LONGEST_CELL:
-            raise UnusableSourceError("too-large", f"n = {len(self.taken) + len(cell.text)}")
+            raise too_many(len(self.taken) + len(cell.text))
         shared = replace(cell, shared_from=(row, column))
         for below in range(height):
             for beside in range(width):

@@ -12,7 +12,7 @@ from charts.readers.line_prose import prose_table
 from charts.readers.line_values import is_glued
 from charts.readers.lines import Line, LineTable
 from charts.readers.plain_text import tidy
-from charts.readers.source import MOST_CELLS, UnusableSourceError
+from charts.readers.source import MOST_CELLS, too_many
 from charts.sheet import Cell
 
 _FINDERS: Final[tuple[Callable[[Sequence[Line]], LineTable | None], ...]] = (
@@ -51,7 +51,7 @@ class LineSheet:
         self.line_of_row[self.rows] = line
         self.rows += 1
         if len(self.cells) > MOST_CELLS:
-            raise UnusableSourceError("too-large", f"n = {len(self.cells)}")
+            raise too_many(len(self.cells))
 
 
 def laid_out(lines: Sequence[Line]) -> LineSheet:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from charts.readers.source import LONGEST_CELL, MOST_LINES, UnusableSourceError
+from charts.readers.source import LONGEST_CELL, MOST_LINES, too_many
 
 
 @dataclass(frozen=True, slots=True)
@@ -33,10 +33,10 @@ class LineTable:
 
 def numbered(text: str) -> list[Line]:
     """The lines of ``text``. Raises UnusableSourceError when they are absurdly many or long."""
+    if (count := text.count("\n")) > MOST_LINES:
+        raise too_many(count)
     lines = [Line(line, number) for number, line in enumerate(text.splitlines(), start=1)]
-    if len(lines) > MOST_LINES:
-        raise UnusableSourceError("too-large", f"n = {len(lines)}")
     longest = max((len(line.text) for line in lines), default=0)
     if longest > LONGEST_CELL:
-        raise UnusableSourceError("too-large", f"n = {longest}")
+        raise too_many(longest)
     return lines

@@ -24,7 +24,7 @@ from charts.readers.source import (
     Claim,
     Reader,
     Source,
-    UnusableSourceError,
+    too_many,
 )
 from charts.readers.word_tables import with_word_tables
 from charts.sheet import Cell, Sheet
@@ -112,7 +112,7 @@ def _table(lines: Sequence[str]) -> PageTable:
             if text:
                 cells[row, column] = Cell(text, heading=row == 0, struck=struck)
         if len(cells) > MOST_CELLS:
-            raise UnusableSourceError("too-large", f"n = {len(cells)}")
+            raise too_many(len(cells))
     return PageTable(cells, len(lines), columns)
 
 

@@ -7,34 +7,40 @@ come out as it was when broken again.
 from __future__ import annotations
 
 import re
+from collections.abc import Iterable
 from typing import Final
 
-_WRONG_PAGES: Final = ("cp1252", "mac_roman", "cp1250")
-_NATURAL: Final = "ÄÅÉÖÜ"
-_EXPECTED: Final = re.compile(
-    "[\xa0-\u024f\u0370-\u052f\u2000-\u2bff\u3000-\u9fff\uff00-\uffef]+"  # scripts of suppliers
+_FIRST_BYTES: Final = {
+    "cp1252": (0xC2, 0xC3, 0xC4, 0xC5, 0xCE, 0xCF, 0xD0, 0xD1),
+    "mac_roman": (0xC2, 0xC3),  # the others are dashes and quotation marks there
+    "cp1250": (0xC2, 0xC3, 0xC4, 0xC5),
+}
+"""Which bytes begin a letter of Europe in utf-8, and are no sign of daily use in the page."""
+_NATURAL: Final = "ÄÅÉÖÜÑÐÎÏ"
+_EXPECTED: Final = re.compile(  # letters of Europe, dashes, quotation marks, fractions, signs
+    "[\xa0-\u024f\u0370-\u052f\u2000-\u2044\u20a0-\u20bf\u2122\u2150-\u215f\u2212\u2248\u2264\u2265]+"
 )
 
 
-def _letters(page: str, first: int, last: int) -> str:
-    """The signs that bytes ``first`` to ``last`` become in ``page``, undefined ones as controls."""
+def _letters(page: str, values: Iterable[int]) -> str:
+    """The signs that bytes become in ``page``, undefined ones as controls."""
     found = []
-    for value in range(first, last + 1):
+    for value in values:
         sign = bytes([value]).decode(page, "replace")
         found.append(re.escape(chr(value) if sign == "\N{REPLACEMENT CHARACTER}" else sign))
     return "".join(found)
 
 
 def _pattern(page: str) -> re.Pattern[str]:
-    tail = _letters(page, 0x80, 0xBF)
+    tail = _letters(page, range(0x80, 0xC0))
     if page == "cp1252":
         tail += "\x80-\x9f"  # the same text read as latin-1
-    two = f"[{_letters(page, 0xC2, 0xDF)}][{tail}]"
-    three = f"[{_letters(page, 0xE1, 0xEF)}][{tail}]{{2}}"
+    two = f"[{_letters(page, _FIRST_BYTES[page])}][{tail}]"
+    three = f"[{_letters(page, [0xE2])}][{tail}]{{2}}"
     return re.compile(f"(?:{three}|{two})+")
 
 
-_PATTERNS: Final = {page: _pattern(page) for page in _WRONG_PAGES}
+_PATTERNS: Final = {page: _pattern(page) for page in _FIRST_BYTES}
 
 
 def repaired(text: str) -> tuple[str, tuple[str, str] | None]:
@@ -61,10 +67,17 @@ def _all_mended(text: str, page: str, pattern: re.Pattern[str]) -> str:
 
 def _mended(run: str, page: str) -> str:
     try:
-        mended = b"".join(_byte(sign, page) for sign in run).decode("utf-8")
+        mended = _bytes(run, page).decode("utf-8")
     except UnicodeError:
         return run
     return mended if _EXPECTED.fullmatch(mended) else run
+
+
+def _bytes(run: str, page: str) -> bytes:
+    try:
+        return run.encode(page)
+    except UnicodeEncodeError:
+        return b"".join(_byte(sign, page) for sign in run)
 
 
 def _byte(sign: str, page: str) -> bytes:

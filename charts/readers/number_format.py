@@ -46,8 +46,10 @@ _MARKS: Final = {".": "point", ",": "comma", "%": "percent", "/": "slash", "@": 
 
 def shown_number(value: Decimal, code: str) -> str:
     """``value`` as the number format ``code`` shows it."""
+    if not _is_shown(value):
+        return str(value)
     section, unsigned = _chosen(value, _sections(code))
-    if section is None or not abs(value) < _LARGEST or _places(section.tokens) > _MOST_PLACES:
+    if section is None or _places(section.tokens) > _MOST_PLACES:
         return general(value)
     sign = "-" if value < 0 and not unsigned else ""
     text = _drawn(abs(value), section)
@@ -66,13 +68,18 @@ def shown_text(text: str, code: str) -> str:
 
 def general(value: Decimal) -> str:
     """``value`` in the format General: at most eleven characters, no needless zeros."""
-    if not abs(value) < _LARGEST:
+    if not _is_shown(value):
         return str(value)
     if value == value.to_integral_value():
         return f"{value.to_integral_value():f}"
     places = max(1, _SHOWN_DIGITS - 1 - len(str(abs(int(value)))))
     text = f"{value.quantize(Decimal(1).scaleb(-places), ROUND_HALF_UP):f}"
     return text.rstrip("0").rstrip(".")
+
+
+def _is_shown(value: Decimal) -> bool:
+    """Whether a workbook could show ``value`` with all its digits."""
+    return value.is_finite() and abs(value) < _LARGEST
 
 
 @lru_cache(maxsize=512)

@@ -52,7 +52,11 @@ def _open(source: Source, _log: FindingLog) -> tuple[Sheet, ...]:
         raise _old_office(data)
     if data.startswith(ZIP_MARK):
         raise _zipped(Package(data), source.ending)
-    raise UnusableSourceError("unreadable", _by_mark(data[:_HEAD]) or _marked_up(source))
+    raise _unread(_by_mark(data[:_HEAD]) or _marked_up(source))
+
+
+def _unread(kind: str) -> UnusableSourceError:
+    return UnusableSourceError("unreadable", kind, "kind")
 
 
 def _by_mark(head: bytes) -> str:
@@ -84,7 +88,7 @@ def _old_office(data: bytes) -> UnusableSourceError:
     if _has_stream(data, "EncryptedPackage") or _has_stream(data, "EncryptionInfo"):
         return UnusableSourceError("locked")
     kind = next((kind for name, kind in _STREAMS if _has_stream(data, name)), "")
-    return UnusableSourceError("unreadable", kind) if kind else UnusableSourceError("truncated")
+    return _unread(kind) if kind else UnusableSourceError("truncated")
 
 
 def _has_stream(data: bytes, name: str) -> bool:
@@ -97,7 +101,7 @@ def _zipped(package: Package, ending: str) -> UnusableSourceError:
         said = package.read("mimetype", _HEAD).decode("ascii", "replace")
         kind = next((kind for word, kind in _OPEN_DOCUMENT if word in said), "")
     if kind or ending == "zip":
-        return UnusableSourceError("unreadable", kind or "ZIP")
+        return _unread(kind or "ZIP")
     return UnusableSourceError("not-what-it-says")
 
 

@@ -13,7 +13,7 @@ from dataclasses import dataclass, field
 from enum import StrEnum
 from typing import Final
 
-from charts.readers.source import MOST_TABLES, UnusableSourceError
+from charts.readers.source import MOST_TABLES, too_many
 from charts.sheet import Addressing, Cell, Sheet
 
 _LONGEST_WORDS: Final = 600
@@ -45,7 +45,7 @@ class Part(StrEnum):
 
 @dataclass(frozen=True, slots=True)
 class Entry:
-    """One heading, sentence or table. ``level`` is that of a heading, 1 the outermost."""
+    """One heading, sentence or table. ``level`` is that of a heading, 0 the page's own title."""
 
     part: Part
     text: str = ""
@@ -64,7 +64,7 @@ def sheets_of(entries: Sequence[Entry]) -> tuple[Sheet, ...]:
     """A sheet for every table of the outline, numbered in its order: ``table 2!C4``."""
     count = sum(entry.part is Part.TABLE for entry in entries)
     if count > MOST_TABLES:
-        raise UnusableSourceError("too-large", f"n = {count}")
+        raise too_many(count)
     sections = [_Section(0)]
     found: list[Sheet] = []
     spoken_for = 0

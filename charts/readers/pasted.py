@@ -13,10 +13,10 @@ from charts.readers.delimited import parsed_rows, separator_of
 from charts.readers.line_prose import prose_table
 from charts.readers.line_sheet import LineSheet, laid_out
 from charts.readers.lines import numbered
-from charts.readers.source import MARKDOWN_ENDINGS, PASTED, Claim, Reader, Source
+from charts.readers.source import MARKDOWN_ENDINGS, PASTED, TEXT_ENDINGS, Claim, Reader, Source
 from charts.sheet import Addressing, Sheet
 
-_TABLE_ENDINGS: Final = ("csv", "tsv", "tab")
+_LINE_ENDINGS: Final = [one for one in TEXT_ENDINGS if one not in ("csv", "tsv", "tab")]
 _FIRST_LINES: Final = 200
 
 
@@ -27,7 +27,7 @@ def _claims(source: Source) -> Claim:
         return Claim.CERTAIN
     if source.name == PASTED:
         return Claim.LIKELY
-    if source.ending in _TABLE_ENDINGS or separator_of(source.text) is not None:
+    if source.ending not in _LINE_ENDINGS or separator_of(source.text) is not None:
         return Claim.NONE
     return Claim.LIKELY
 

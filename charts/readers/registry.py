@@ -17,6 +17,7 @@ from charts.readers.source import (
     LARGEST_FILE,
     LARGEST_TEXT,
     MEGABYTE,
+    PASTED,
     Claim,
     Reader,
     Source,
@@ -46,18 +47,19 @@ def readers() -> tuple[Reader, ...]:
 def open_bytes(data: bytes, name: str, log: FindingLog) -> tuple[Sheet, ...]:
     """The sheets of a file, claimed by its content. Bad input is a finding in ``log``."""
     if not data.strip(b"\0\t\r\n "):
-        log.add("empty-file", name, name=name, what="")
+        case = "pasted" if name == PASTED else ""
+        log.add("empty-file", name, name=name, what="", case=case)
         return ()
     try:
         return _opened(Source(data, name), log)
     except UnusableSourceError as problem:
-        log.add(problem.code, name, name=name, what=problem.what)
+        log.add(problem.code, name, name=name, what=problem.what, case=problem.case)
         return ()
 
 
 def open_pasted(text: str, log: FindingLog) -> tuple[Sheet, ...]:
     """The sheets of a pasted text: lines, columns, Markdown or a piece of a web page."""
-    return open_bytes(text.encode("utf-8", "replace"), "-", log)
+    return open_bytes(text.encode("utf-8", "replace"), PASTED, log)
 
 
 def _claims(source: Source) -> Iterator[tuple[Claim, Reader]]:
@@ -78,5 +80,5 @@ def _opened(source: Source, log: FindingLog) -> tuple[Sheet, ...]:
             raise UnusableSourceError("too-large", f"{size // MEGABYTE} MB")
         if source.ending in _ENDINGS:
             raise UnusableSourceError("not-what-it-says")
-        raise UnusableSourceError("unreadable", source.ending.upper() or "?")
+        raise UnusableSourceError("unreadable")
     return reader.open(source, log)

@@ -11,7 +11,7 @@ from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 from typing import Final
 
-from charts.readers.source import MEGABYTE, MOST_CELLS, UnusableSourceError
+from charts.readers.source import MEGABYTE, MOST_CELLS, UnusableSourceError, too_many
 from charts.readers.xml_parts import WIDE_MARKS, narrow
 
 _LARGEST_LEFT: Final = 12 * MEGABYTE
@@ -41,7 +41,7 @@ def without_empty_cells(chunks: Iterable[bytes]) -> bytes:
         raise UnusableSourceError("truncated")
     count = len(marks.cell.findall(xml))
     if count > MOST_CELLS:
-        raise UnusableSourceError("too-large", f"n = {count}")
+        raise too_many(count)
     return xml
 
 

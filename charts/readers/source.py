@@ -5,7 +5,7 @@ A reader is one module of this package that holds a ``READER``; the registry fin
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Iterator
 from dataclasses import dataclass
 from enum import IntEnum
 from functools import cached_property
@@ -17,6 +17,7 @@ from charts.sheet import Sheet
 
 PASTED: Final = "-"
 """The name of a pasted text."""
+TEXT_ENDINGS: Final = ("csv", "tsv", "tab", "txt", "text", "asc", "log", "prn", "dat", "")
 MARKDOWN_ENDINGS: Final = ("md", "markdown")
 MEGABYTE: Final = 1024 * 1024
 LARGEST_FILE: Final = 40 * MEGABYTE
@@ -49,12 +50,19 @@ class UnusableSourceError(Exception):
     Attributes:
         code: the finding's code.
         what: how much there is of what is too much ("52 MB") or its kind ("PDF"), "" else.
+        case: which of several sentences of the code says it, "" for the only one.
     """
 
-    def __init__(self, code: str, what: str = "") -> None:
+    def __init__(self, code: str, what: str = "", case: str = "") -> None:
         super().__init__(code)
         self.code = code
         self.what = what
+        self.case = case
+
+
+def too_many(count: int) -> UnusableSourceError:
+    """A source with ``count`` cells, lines or characters where a chart has some hundreds."""
+    return UnusableSourceError("too-large", str(count), "many")
 
 
 class Source:
@@ -99,13 +107,28 @@ class Source:
 
 
 @dataclass(frozen=True, slots=True)
+class InnerFile:
+    """A file that lies inside another one.
+
+    ``name`` is what the outer file calls it, with slashes; it is shown and never opened.
+    ``problem`` says why its bytes could not be taken out.
+    """
+
+    name: str
+    data: bytes = b""
+    problem: UnusableSourceError | None = None
+
+
+@dataclass(frozen=True, slots=True)
 class Reader:
     """One kind of source. ``claims`` looks at the content and never raises.
 
     ``open`` raises UnusableSourceError when nothing can be read; what is wrong with a part of
-    the source goes to the log.
+    the source goes to the log. ``unpack`` gives the files inside a source that holds some, one
+    after the other, so that they never stand in memory together.
     """
 
     kind: str
     claims: Callable[[Source], Claim]
     open: Callable[[Source, FindingLog], tuple[Sheet, ...]]
+    unpack: Callable[[Source, FindingLog], Iterator[InnerFile]] | None = None

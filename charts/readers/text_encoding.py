@@ -97,7 +97,8 @@ def _by_zeros(data: bytes) -> str | None:
 def _is_binary(head: bytes) -> bool:
     """Whether the head cannot be a narrow text; zeros may follow the text of a half-written one."""
     head = head.rstrip(b"\0")
-    return len(head.translate(None, _BINARY_BYTES)) < len(head) * 0.98
+    odd = len(head) - len(head.translate(None, _BINARY_BYTES))
+    return odd > max(2, len(head) * 0.02)
 
 
 def _voted(data: bytes) -> tuple[str, str]:

@@ -14,7 +14,7 @@ from charts.readers.hidden import note_hidden
 from charts.readers.html_groups import grids_of_blocks
 from charts.readers.html_outline import outline_of
 from charts.readers.page_outline import sheets_of
-from charts.readers.source import MOST_TABLES, Claim, Reader, Source, UnusableSourceError
+from charts.readers.source import MOST_TABLES, Claim, Reader, Source, UnusableSourceError, too_many
 from charts.readers.word_tables import with_word_tables
 from charts.sheet import Sheet
 
@@ -103,7 +103,7 @@ def _parsed(text: str) -> _Element:
     text = _NO_TAG.sub("&lt;", text)
     seen = _without_code(text)
     if (count := seen.count("<")) > _MOST_TAGS or len(_OPENED.findall(seen)) > MOST_TABLES:
-        raise UnusableSourceError("too-large", f"n = {count}")
+        raise too_many(count)
     if "<table" not in text.lower() and re.search(r"<tr[\s>]", text, re.IGNORECASE):
         text = f"<table>{text}</table>"
     parser = html.HTMLParser(no_network=True, remove_pis=True)

@@ -73,7 +73,7 @@ def _read(package: Package, part: SheetPart, around: Surroundings, log: FindingL
         around = replace(around, comments=comments_of(package, part))
         return _sheet(part, root, around, text_boxes_of(package, part))
     except UnusableSourceError as problem:
-        log.add(problem.code, part.title, name=part.title, what=problem.what)
+        log.add(problem.code, part.title, name=part.title, what=problem.what, case=problem.case)
         return None
 
 

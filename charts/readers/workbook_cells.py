@@ -121,6 +121,8 @@ def _moment(number: Decimal, style: Style, *, from_1904: bool) -> date | time | 
     """The day or time behind a serial number; None outside the days a workbook knows."""
     from openpyxl.utils.datetime import MAC_EPOCH, WINDOWS_EPOCH, from_excel
 
+    if number < 0:
+        return None
     try:
         found = from_excel(
             float(number), MAC_EPOCH if from_1904 else WINDOWS_EPOCH, timedelta=style.span

@@ -9,7 +9,7 @@ import zlib
 from collections.abc import Iterator
 from typing import Final
 
-from charts.readers.source import MEGABYTE, UnusableSourceError
+from charts.readers.source import MEGABYTE, UnusableSourceError, too_many
 
 ZIP_MARK: Final = b"PK\3\4"
 _CHUNK: Final = 4 * MEGABYTE
@@ -42,7 +42,7 @@ class Package:
             raise UnusableSourceError("truncated") from problem
         infos = self._archive.infolist()
         if len(infos) > _MOST_PARTS:
-            raise UnusableSourceError("too-large", f"n = {len(infos)}")
+            raise too_many(len(infos))
         self._parts = {_normal(info.filename): info for info in infos}
 
     def __contains__(self, part: str) -> bool:

@@ -1,0 +1,75 @@
+"""Markdown gives a sheet for every table with bars."""
+
+from __future__ import annotations
+
+import pytest
+
+from tests.charts.readers.reading import read, rows_of
+
+GUIDE = """\
+# Vests
+
+All figures in cm
+
+## Women
+
+| Size | Chest (cm) | Waist |
+|:-----|:----------:|------:|
+| **8** | 80-84 | 62-66 |
+| 10 | 84-88 | |
+
+* measured on the body
+
+Men
+---
+<!-- inches -->
+Size | Chest
+--- | ---
+S | 36-38
+"""
+
+
+def test_tables_keep_their_headings_and_the_words_around_them() -> None:
+    women, men = read(GUIDE, "a.md").sheets
+    assert rows_of(women) == [
+        ["Size", "Chest (cm)", "Waist"],
+        ["8", "80-84", "62-66"],
+        ["10", "84-88", ""],
+    ]
+    assert women.context == ("Vests", "All figures in cm", "Women")
+    assert women.notes == ("* measured on the body",)
+    assert women.place(1, 1) == "table 1!B2"
+    assert women.cells[0, 0].heading
+    assert rows_of(men) == [["Size", "Chest"], ["S", "36-38"]]
+    assert men.context == ("Vests", "All figures in cm", "Men", "inches")
+
+
+@pytest.mark.parametrize(
+    ("cell", "seen"),
+    [
+        (r"34\|36", "34|36"),
+        ('34-36"<br>86-91 cm', '34-36"\n86-91 cm'),
+        ("`86-91`", "86-91"),
+        ("*86-91*", "86-91"),
+        ("Chest*", "Chest*"),
+        ("[86-91](http://x.invalid)", "86-91"),
+        ("34<sup>1</sup>/<sub>2</sub>", "34 1/2"),
+        ("34&frac12;", "34½"),
+        ("~~84~~ 86", "86"),
+        (r"\*86", "*86"),
+        ("<b>86</b>", "86"),
+        ("< 79 cm", "< 79 cm"),
+    ],
+)
+def test_a_cell_is_read_as_a_person_sees_it(cell: str, seen: str) -> None:
+    assert read(f"a | b\n--|--\n{cell} | x\n", "a.md").rows()[1] == [seen, "x"]
+
+
+def test_bullets_are_rows_where_there_is_no_table() -> None:
+    found = read("### Vest\n\n* Small - 34”-36”\n* Large - 38”-40”\n", "a.md").sheet
+    assert rows_of(found) == [["Small", "34”-36”"], ["Large", "38”-40”"]]
+    assert found.context == ("Vest",)
+
+
+def test_markdown_without_a_chart_asks() -> None:
+    assert read("# Vests\n\nAsk us.\n", "a.md").codes == ["no-table"]

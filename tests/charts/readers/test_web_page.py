@@ -1,0 +1,268 @@
+"""Web pages give a sheet for every table, with the words around it."""
+
+from __future__ import annotations
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from charts.sheet import Addressing
+from tests.charts.readers.reading import read, rows_of
+
+CHART = "<tr><th>Size<th>Chest</tr><tr><td>S<td>86-91</tr>"
+
+
+def page(body: str) -> bytes:
+    return f"<!DOCTYPE html><html><head><title>Shop</title></head><body>{body}</body>".encode()
+
+
+def cells_of(*cells: str) -> list[str]:
+    """The texts of one row of a page's table."""
+    row = "".join(f"<td>{cell}</td>" for cell in cells)
+    return read(page(f"<table><tr>{row}<td>end</td></tr></table>"), "a.html").rows()[0][:-1]
+
+
+@pytest.mark.parametrize(
+    ("cell", "seen"),
+    [
+        ('34<sup>1</sup>/<sub>2</sub>"', '34 1/2"'),
+        ("34<sup>1</sup>&frasl;<sub>2</sub>", "34 1⁄2"),
+        ("34<sup>1</sup><sub>2</sub>", "34 1/2"),
+        ("34<sup>1/2</sup>", "34 1/2"),
+        ("35&frac12;", "35½"),
+        ("Chest<sup>1</sup>", "Chest¹"),
+        ("m<sup>2</sup>", "m²"),
+        ("1<sup>st</sup>", "1st"),
+        ('34-36"<br>86-91cm', '34-36"\n86-91cm'),
+        ("<p>34-36 in</p><p>86-91 cm</p>", "34-36 in\n86-91 cm"),
+        ("<span>34</span><span>36</span>", "34\n36"),
+        ("<b>8</b>6-<i>91</i>", "86-91"),
+        ("38&nbsp;&ndash;&nbsp;40", "38\xa0–\xa040"),
+        ("< 79 cm", "< 79 cm"),
+        ("<79 cm", "<79 cm"),
+        ("&lt; 79 cm", "< 79 cm"),
+        ("Brust&shy;umfang", "Brustumfang"),
+        ("Brust<wbr>umfang", "Brustumfang"),
+        ("Chest<!-- old -->weite", "Chestweite"),
+        ("  86 \n  -\t91 ", "86 - 91"),
+        ('<span style="display: none">in</span>cm', "cm"),
+        ("<script>var x = 1;</script>86", "86"),
+        ('<img src="http://x.invalid/a.png" alt="yes">', "yes"),
+        ("Gr&ouml;&szlig;e", "Größe"),
+    ],
+)
+def test_a_cell_is_read_as_a_person_sees_it(cell: str, seen: str) -> None:
+    assert cells_of(cell) == [seen]
+
+
+def test_spans_repeat_their_text_and_remember_where_it_stands() -> None:
+    body = (
+        "<table><tr><th rowspan=2>Size<th colspan=2>Chest</tr><tr><th>in<th>cm</tr>"
+        "<tr><td>S<td>34<td>86</tr></table>"
+    )
+    found = read(page(body), "a.html").sheet
+    assert rows_of(found) == [["Size", "Chest", "Chest"], ["Size", "in", "cm"], ["S", "34", "86"]]
+    assert found.cells[0, 2].shared_from == (0, 1)
+    assert found.cells[1, 0].shared_from == (0, 0)
+    assert found.cells[0, 1].shared_from is None
+    assert (found.cells[0, 0].heading, found.cells[2, 0].heading) == (True, False)
+
+
+def test_a_span_never_reaches_over_the_end_of_the_table() -> None:
+    body = "<table><tr><td rowspan=0>S<td colspan=x>86</tr><tr><td>92</tr></table>"
+    assert read(page(body), "a.html").rows() == [["S", "86"], ["S", "92"]]
+
+
+def test_tables_are_numbered_in_the_order_of_the_page_also_a_single_one() -> None:
+    one = read(page(f"<table>{CHART}</table>"), "a.html").sheet
+    assert (one.addressing, one.place(1, 1)) == (Addressing.TABLE, "table 1!B2")
+    two = read(page(f"<table>{CHART}</table><table>{CHART}</table>"), "a.html").sheets
+    assert [sheet.name for sheet in two] == ["table 1", "table 2"]
+
+
+def test_headings_hold_down_to_the_next_of_their_level() -> None:
+    body = (
+        f"<h1>Vests</h1><p>All figures in cm.</p><h2>Women</h2><table>{CHART}</table>"
+        f"<h2>Men</h2><p>New cut</p><table>{CHART}</table>"
+    )
+    women, men = read(page(body), "a.html").sheets
+    assert women.context == ("Shop", "Vests", "All figures in cm.", "Women")
+    assert men.context == ("Shop", "Vests", "All figures in cm.", "Men", "New cut")
+
+
+def test_a_comment_in_the_source_can_be_all_that_names_the_band() -> None:
+    body = f"<!-- Women --><table>{CHART}</table><!-- Men --><table>{CHART}</table><!-- /end -->"
+    women, men = read(page(body), "a.html").sheets
+    assert women.context[-1] == "Women"
+    assert women.notes == ()
+    assert men.context[-1] == "Men"
+    assert men.notes == ()
+
+
+def test_captions_labels_and_the_names_of_tabs_are_context() -> None:
+    body = (
+        "<a id=tab>Kids</a><div aria-labelledby=tab>"
+        f"<table aria-label='Vests'><caption>in inches</caption>{CHART}</table></div>"
+    )
+    assert read(page(body), "a.html").sheet.context == ("Shop", "Kids", "Vests", "in inches")
+
+
+def test_sentences_after_a_table_are_its_notes_and_a_title_belongs_to_the_next() -> None:
+    body = (
+        f"<table>{CHART}</table><p>* measured flat</p><p>Men</p><table>{CHART}</table>"
+        "<p>Between two sizes take the smaller one.</p>"
+    )
+    first, second = read(page(body), "a.html").sheets
+    assert first.notes == ("* measured flat",)
+    assert second.context == ("Shop", "Men")
+    assert second.notes == ("Between two sizes take the smaller one.",)
+
+
+def test_menus_and_links_are_no_context() -> None:
+    body = (
+        f"<nav>Women</nav><ul><li><a href=x>Men</a></ul><button>in</button><table>{CHART}</table>"
+    )
+    assert read(page(body), "a.html").sheet.context == ("Shop",)
+
+
+def test_a_table_that_only_lays_out_the_page_is_not_counted() -> None:
+    body = f"<table><tr><td><h4>Women</h4><table>{CHART}</table></td><td>cart</td></tr></table>"
+    found = read(page(body), "a.html").sheet
+    assert found.place(1, 1) == "table 1!B2"
+    assert found.context == ("Shop", "Women")
+
+
+def test_a_nested_table_is_a_table_of_its_own() -> None:
+    inner = "<table><tr><td>in<td>34</tr><tr><td>cm<td>86</tr></table>"
+    body = f"<table><tr><td>Size<td>Chest</tr><tr><td>S<td>86-91 {inner}</tr></table>"
+    outer, nested = read(page(body), "a.html").sheets
+    assert rows_of(outer) == [["Size", "Chest"], ["S", "86-91"]]
+    assert rows_of(nested) == [["in", "34"], ["cm", "86"]]
+
+
+def test_hidden_rows_and_columns_are_left_out_and_said() -> None:
+    body = (
+        "<table><tr><td>Size<td style='display:none'>Old<td>Chest</tr>"
+        "<tr hidden><td>XS<td>1<td>80</tr>"
+        "<tr><td>S<td style='display:none'>2<td>86</tr></table>"
+    )
+    found = read(page(body), "a.html")
+    assert found.rows() == [["Size", "", "Chest"], ["S", "", "86"]]
+    assert found.sheet.place(2, 2) == "table 1!C3"
+    assert found.findings[0].values["places"] == "table 1!2:2, table 1!B:B"
+
+
+def test_a_table_behind_a_switch_is_given_and_marked() -> None:
+    body = (
+        f"<div><table>{CHART}</table></div>"
+        f"<div style='display:none'><h3>Inches</h3><table>{CHART}</table></div>"
+    )
+    shown, behind = read(page(body), "a.html").sheets
+    assert (shown.hidden, behind.hidden) == (False, True)
+    assert behind.context == ("Shop", "Inches")
+
+
+def test_struck_out_text_is_marked() -> None:
+    body = "<table><tr><td><s>86</s><td><del>34-36</del> 35-37</tr></table>"
+    cells = read(page(body), "a.html").sheet.cells
+    assert (cells[0, 0].text, cells[0, 0].struck) == ("86", True)
+    assert (cells[0, 1].text, cells[0, 1].struck) == ("35-37", True)
+
+
+ROWS = [["Size", "Chest"], ["S", "86-91"], ["M", "92-97"]]
+
+
+BLOCKS = {
+    "boxes in rows": "<div><div><p>Size</p><p>Chest</p></div><div><p>S</p><p>86-91</p></div>"
+    "<div><p>M</p><p>92-97</p></div></div>",
+    "boxes in columns": "<div><div class=col><b>Size</b><i>S</i><i>M</i></div>"
+    "<div class=col><b>Chest</b><i>86-91</i><i>92-97</i></div></div>",
+    "roles": "<div role=table><div role=row><b role=columnheader>Size</b>"
+    "<b role=columnheader>Chest</b></div><div role=row><i role=cell>S</i>"
+    "<i role=cell>86-91</i></div><div role=row><i role=cell>M</i>"
+    "<i role=cell>92-97</i></div></div>",
+    "spans in bullets": "<ul><li><span>Size</span> <span>Chest</span>"
+    "<li><span>S</span> <span>86-91</span><li><span>M</span> <span>92-97</span></ul>",
+    "one box a cell": "<div><div>Size</div><div>Chest</div><div>S</div><div>86-91</div>"
+    "<div>M</div><div>92-97</div></div>",
+}
+
+
+@pytest.mark.parametrize("body", BLOCKS.values(), ids=BLOCKS.keys())
+def test_blocks_that_only_look_like_a_table_are_one(body: str) -> None:
+    assert read(page(body), "a.html").rows() == ROWS
+
+
+def test_definition_lists_and_bullets_are_rows() -> None:
+    terms = "<dl><dt>Small</dt><dd>34-36 in</dd><dt>Medium</dt><dd>38-40 in</dd></dl>"
+    assert read(page(terms), "a.html").rows() == [["Small", "34-36 in"], ["Medium", "38-40 in"]]
+    bullets = "<ul><li>Small - 36”-38”<li>Medium - 38”-40”</ul>"
+    assert read(page(bullets), "a.html").rows() == [["Small", "36”-38”"], ["Medium", "38”-40”"]]
+
+
+def test_cards_with_the_same_terms_are_rows_named_by_their_titles() -> None:
+    card = "<div><h4>Size {}</h4><dl><dt>Chest<dd>{} cm<dt>Waist<dd>{} cm</dl></div>"
+    body = card.format("S", "86-91", "71-76") + card.format("M", "92-97", "77-82")
+    assert read(page(body), "a.html").rows() == [
+        ["Size", "Chest", "Waist"],
+        ["S", "86-91 cm", "71-76 cm"],
+        ["M", "92-97 cm", "77-82 cm"],
+    ]
+
+
+def test_a_page_without_any_table_asks() -> None:
+    found = read(page("<h1>Vests</h1><p>Ask us for the chart.</p>"), "a.html")
+    assert (found.sheets, found.codes) == ((), ["no-table"])
+
+
+def test_a_page_that_breaks_off_inside_a_table_loses_its_last_row_and_says_so() -> None:
+    found = read(page(f"<table>{CHART}<tr><td>M<td>92-9")[:-7], "a.html")
+    assert found.rows() == [["Size", "Chest"], ["S", "86-91"]]
+    assert found.codes == ["truncated"]
+
+
+def test_a_table_in_a_script_does_not_look_like_a_break() -> None:
+    found = read(page(f"<script>x = '<table>';</script><table>{CHART}</table>"), "a.html")
+    assert found.codes == []
+
+
+def test_rows_pasted_without_their_table_are_a_table() -> None:
+    assert read(CHART, "a.html").rows() == [["Size", "Chest"], ["S", "86-91"]]
+
+
+def test_the_page_s_own_charset_is_believed_where_the_bytes_are_old() -> None:
+    text = f"<html><meta charset=iso-8859-2><body>obwód <table>{CHART}</table>długość"
+    found = read(text.encode("iso-8859-2"), "a.html").sheet
+    assert found.context == ("obwód",)
+    assert found.notes == ("długość",)
+
+
+def test_an_xhtml_page_with_entities_of_its_own_is_read_without_them() -> None:
+    text = (
+        '<?xml version="1.0" encoding="utf-8"?><!DOCTYPE html [<!ENTITY x SYSTEM "file:///etc/x">]>'
+        f"<html><body><table><tr><td>&x;</td><td>1</td></tr>{CHART}</table></body></html>"
+    )
+    assert read(text, "a.html").rows()[1:] == [["Size", "Chest"], ["S", "86-91"]]
+
+
+@given(
+    st.lists(
+        st.lists(st.tuples(st.integers(1, 3), st.integers(1, 3)), min_size=1, max_size=4),
+        min_size=1,
+        max_size=5,
+    )
+)
+def test_every_cell_of_any_spans_lies_in_the_area_of_its_origin(
+    spans: list[list[tuple[int, int]]],
+) -> None:
+    body = "".join(
+        "<tr>" + "".join(f"<td rowspan={h} colspan={w}>{h}x{w}</td>" for h, w in row) + "</tr>"
+        for row in spans
+    )
+    found = read(page(f"<table>{body}<tr><td>a<td>b</tr></table>"), "a.html").sheets[0]
+    for (row, column), cell in found.cells.items():
+        if cell.shared_from is not None:
+            first = cell.shared_from
+            height, _, width = cell.text.partition("x")
+            assert first[0] <= row < first[0] + int(height)
+            assert first[1] <= column < first[1] + int(width)
