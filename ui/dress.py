@@ -5,9 +5,8 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import Self
 
-from PySide6.QtGui import QFontMetricsF
-
 from ui.appearance import Type
+from ui.drawing.lettering import Lettering
 from ui.drawing.row_shape import Density, RowShape, row_shape
 from ui.drawing.tape_painter import Inks, TapePainter, inks
 from ui.theme import Ink, Theme
@@ -24,10 +23,10 @@ class Dress:
     density: Density
     tape: TapePainter
     tape_chosen: TapePainter
-    strong_width: QFontMetricsF
-    plain_width: QFontMetricsF
-    small_width: QFontMetricsF
-    small_strong_width: QFontMetricsF
+    strong: Lettering
+    plain: Lettering
+    small: Lettering
+    small_strong: Lettering
 
     @classmethod
     def of(cls, theme: Theme, type_: Type, density: Density = Density.LOW) -> Self:
@@ -42,10 +41,10 @@ class Dress:
             density=density,
             tape=TapePainter(colours, shape),
             tape_chosen=TapePainter(colours, shape, Ink.CHOSEN),
-            strong_width=QFontMetricsF(type_.strong),
-            plain_width=QFontMetricsF(type_.plain),
-            small_width=QFontMetricsF(type_.small),
-            small_strong_width=QFontMetricsF(type_.small_strong),
+            strong=Lettering(type_.strong),
+            plain=Lettering(type_.plain),
+            small=Lettering(type_.small),
+            small_strong=Lettering(type_.small_strong),
         )
 
     @property

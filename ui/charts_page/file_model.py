@@ -28,7 +28,6 @@ _DISPLAY: Final = Qt.ItemDataRole.DisplayRole.value
 _ACCESSIBLE: Final = Qt.ItemDataRole.AccessibleTextRole.value
 _TOOL_TIP: Final = Qt.ItemDataRole.ToolTipRole.value
 _NOWHERE: Final = QModelIndex()
-_LEFT: Final = Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter
 
 
 class FileModel(QAbstractListModel):
@@ -117,11 +116,8 @@ class FileDelegate(QStyledItemDelegate):
 
     def _write(self, painter: QPainter, box: QRectF, text: str, *, strong: bool) -> None:
         dress = self.dress
-        width = dress.strong_width if strong else dress.small_width
-        painter.setFont(dress.type_.strong if strong else dress.type_.small)
-        painter.setPen(dress.colours[Ink.TEXT if strong else Ink.QUIET])
-        line = width.elidedText(text, Qt.TextElideMode.ElideRight, box.width())
-        painter.drawText(box, _LEFT, line)
+        letters = dress.strong if strong else dress.small
+        letters.left(painter, box, text, dress.colours[Ink.TEXT if strong else Ink.QUIET])
 
     def _paint_focus(self, painter: QPainter, box: QRectF) -> None:
         wide = 2 * self.dress.unit

@@ -6,14 +6,13 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 from PySide6.QtCore import QLineF, QPointF, QRectF, Qt
-from PySide6.QtGui import QFontMetricsF, QPainter, QPen, QPolygonF
+from PySide6.QtGui import QPainter, QPen, QPolygonF
 
 from ui.appearance import Type
+from ui.drawing.lettering import Lettering
 from ui.drawing.scale import Scale, Tick
 from ui.drawing.tape_painter import Inks
 from ui.theme import Ink
-
-_CENTRE = Qt.AlignmentFlag.AlignHCenter | Qt.AlignmentFlag.AlignVCenter
 
 
 @dataclass(frozen=True, slots=True)
@@ -22,6 +21,7 @@ class HeadPainter:
 
     colours: Inks
     type_: Type
+    letters: Lettering
 
     def paint(
         self, painter: QPainter, scale: Scale, edges: tuple[float, float], rider: float
@@ -34,11 +34,9 @@ class HeadPainter:
         unit = self.type_.line / 16.0
         middle = (top + bottom) / 2
         painter.setRenderHint(QPainter.RenderHint.Antialiasing, True)
-        figures = QFontMetricsF(self.type_.small)
-        painter.setFont(self.type_.small)
         painter.setPen(QPen(self.colours[Ink.OTHER], unit))
         painter.drawLine(QLineF(scale.left, middle, scale.right, middle))
-        wide = figures.horizontalAdvance("00")
+        wide = self.letters.width("00")
         self._edge(painter, scale.inch_ticks(wide), middle, -1.0, top)
         below = _clear_of(scale.cm_ticks(wide), rider, wide / 2 + 5 * unit)
         self._edge(painter, below, middle, 1.0, bottom)
@@ -51,16 +49,17 @@ class HeadPainter:
     ) -> None:
         unit = self.type_.line / 16.0
         painter.setPen(QPen(self.colours[Ink.OTHER], unit))
-        for tick in ticks:
-            reach = side * unit * (3.0 if tick.figure is None else 5.0)
-            painter.drawLine(QLineF(tick.x, middle, tick.x, middle + reach))
-        painter.setPen(self.colours[Ink.QUIET])
+        low, tall = middle + side * unit * 3.0, middle + side * unit * 5.0
+        painter.drawLines(
+            [QLineF(tick.x, middle, tick.x, low if tick.figure is None else tall) for tick in ticks]
+        )
+        quiet = self.colours[Ink.QUIET]
         high = abs(edge - middle) - 5.0 * unit
         upper = edge if side < 0 else middle + 5.0 * unit
         for tick in ticks:
             if tick.figure is not None:
-                box = QRectF(tick.x - 20 * unit, upper, 40 * unit, high)
-                painter.drawText(box, _CENTRE, str(tick.figure))
+                line = QRectF(0.0, upper, 0.0, high)
+                self.letters.centred(painter, tick.x, line, str(tick.figure), quiet)
 
     def _rider(self, painter: QPainter, x: float, middle: float, bottom: float) -> None:
         """A pointer on the tape and the beginning of the rider's line below it."""

@@ -6,11 +6,12 @@ from functools import cache
 from math import cos, pi, sin
 
 from PySide6.QtCore import QPointF, QRectF, Qt
-from PySide6.QtGui import QColor, QPainter, QPainterPath, QPen, QPolygonF
+from PySide6.QtGui import QColor, QPainter, QPainterPath, QPen, QPolygonF, QTransform
 
 from ui.theme import Mark
 
 _STROKE = 0.14
+_FILLED = frozenset({Mark.FULL, Mark.STOP})
 
 
 @cache
@@ -41,31 +42,45 @@ def _polygon(*points: tuple[float, float]) -> QPolygonF:
     return QPolygonF([QPointF(x, y) for x, y in points])
 
 
-def paint_mark(painter: QPainter, box: QRectF, mark: Mark, colour: QColor, ground: QColor) -> None:
-    """Draw ``mark`` in ``box`` (square, pixels); ``ground`` cuts the bar out of a filled sign."""
-    painter.save()
-    painter.translate(box.topLeft())
-    painter.scale(box.width(), box.height())
-    pen = QPen(colour, _STROKE)
+@cache
+def _scaled(mark: Mark, side: float) -> QPainterPath:
+    """The outline in a square of ``side`` pixels, made once: a page paints dozens of marks."""
+    return QTransform.fromScale(side, side).map(_outline(mark))
+
+
+@cache
+def _pen(mark: Mark, side: float, rgb: int) -> QPen:
+    pen = QPen(QColor.fromRgb(rgb), _STROKE * side)
     pen.setJoinStyle(Qt.PenJoinStyle.RoundJoin)
     pen.setCapStyle(Qt.PenCapStyle.RoundCap)
-    filled = mark in {Mark.FULL, Mark.STOP}
     if mark is Mark.RING:
         pen.setDashPattern([1.6, 1.5])
         pen.setCapStyle(Qt.PenCapStyle.FlatCap)
-    painter.setPen(pen)
-    painter.setBrush(colour if filled else Qt.BrushStyle.NoBrush)
-    painter.drawPath(_outline(mark))
-    _paint_inside(painter, mark, colour, ground)
-    painter.restore()
+    return pen
 
 
-def _paint_inside(painter: QPainter, mark: Mark, colour: QColor, ground: QColor) -> None:
+def paint_mark(painter: QPainter, box: QRectF, mark: Mark, colour: QColor, ground: QColor) -> None:
+    """Draw ``mark`` in ``box`` (square, pixels); ``ground`` cuts the bar out of a filled sign."""
+    side = box.width()
+    painter.setRenderHint(QPainter.RenderHint.Antialiasing, True)
+    painter.translate(box.topLeft())
+    painter.setPen(_pen(mark, side, colour.rgb()))
+    painter.setBrush(colour if mark in _FILLED else Qt.BrushStyle.NoBrush)
+    painter.drawPath(_scaled(mark, side))
+    _paint_inside(painter, mark, side, colour, ground)
+    painter.translate(-box.topLeft())
+
+
+def _paint_inside(
+    painter: QPainter, mark: Mark, side: float, colour: QColor, ground: QColor
+) -> None:
     if mark is Mark.HALF:
         painter.setPen(Qt.PenStyle.NoPen)
         painter.setBrush(colour)
-        painter.drawPie(QRectF(0.07, 0.07, 0.86, 0.86), 90 * 16, 180 * 16)
+        whole = QRectF(0.07 * side, 0.07 * side, 0.86 * side, 0.86 * side)
+        painter.drawPie(whole, 90 * 16, 180 * 16)
     elif mark is Mark.STOP:
-        painter.fillRect(QRectF(0.22, 0.41, 0.56, 0.18), ground)
+        painter.fillRect(QRectF(0.22 * side, 0.41 * side, 0.56 * side, 0.18 * side), ground)
     elif mark is Mark.GATE:
-        painter.drawLine(QPointF(0.24, 0.24), QPointF(0.76, 0.76))
+        ends = (0.24 * side, 0.76 * side)
+        painter.drawLine(QPointF(ends[0], ends[0]), QPointF(ends[1], ends[1]))

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import math
 from dataclasses import dataclass
-from typing import Final
+from typing import Final, NamedTuple
 
 CM_PER_INCH: Final = 2.54
 GIRTH_HALF_SPAN_CM: Final = 12.0
@@ -13,8 +13,7 @@ _LABEL_STEPS: Final = (1, 2, 5, 10)
 _HALO_OF_A_LABEL: Final = 1.7
 
 
-@dataclass(frozen=True, slots=True)
-class Tick:
+class Tick(NamedTuple):
     """One tick: where it stands in pixels, and the figure beside it, if it carries one."""
 
     x: float

@@ -10,7 +10,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass
 from enum import StrEnum
-from typing import Final
+from typing import Final, NamedTuple
 
 from ui.drawing.scale import Scale
 
@@ -40,8 +40,7 @@ class End(StrEnum):
     CUT = "cut"
 
 
-@dataclass(frozen=True, slots=True)
-class SizeSpan:
+class SizeSpan(NamedTuple):
     """One size of the model in one dimension; ``low_cm`` or ``high_cm`` None is an open end.
 
     ``assumed``: a definition or basis the chart does not give. ``questioned``: a question about
@@ -56,8 +55,7 @@ class SizeSpan:
     questioned: bool = False
 
 
-@dataclass(frozen=True, slots=True)
-class Bar:
+class Bar(NamedTuple):
     """One size on the tape, in pixels. Lane 0 is the best size's, 1 and 2 are the others'."""
 
     left: float
@@ -111,6 +109,15 @@ class _Meeting:
     rider_cm: float
     winter_cm: float
     cap: Side | None
+
+
+class _Edges(NamedTuple):
+    """The tape's ends in cm, where 0 cm would stand, and pixels for one cm."""
+
+    low_cm: float
+    high_cm: float
+    zero: float
+    per_cm: float
 
 
 def picture(
@@ -173,31 +180,32 @@ def _drawn_gap(gap_cm: tuple[float, float] | None, scale: Scale) -> Gap | None:
 def _bars(scale: Scale, spans: Sequence[SizeSpan], meeting: _Meeting) -> tuple[Bar, ...]:
     bars: list[Bar] = []
     reached = [float("-inf"), float("-inf")]
+    edges = _Edges(scale.low_cm, scale.high_cm, scale.x(0.0), scale.pixels_per_cm)
     for span in sorted(spans, key=_low_end):
-        stretch = _stretch(span, scale)
+        stretch = _stretch(span, edges)
         if stretch is None:
             continue
         lane = 0
         if not span.best:
             lane = 1 if stretch[0] > reached[0] or reached[0] <= reached[1] else 2
             reached[lane - 1] = stretch[1]
-        bars.append(_bar(span, stretch, lane, scale, meeting))
-    return tuple(sorted(bars, key=lambda bar: bar.best))
+        bars.append(_bar(span, stretch, lane, edges, meeting))
+    return tuple(sorted(bars, key=_best_last))
 
 
 def _bar(
     span: SizeSpan,
     stretch: tuple[float, float],
     lane: int,
-    scale: Scale,
+    edges: _Edges,
     meeting: _Meeting,
 ) -> Bar:
     capped = span.best and meeting.crossing is Crossing.EDGE
     return Bar(
         left=stretch[0],
         right=stretch[1],
-        left_end=_end(span.low_cm, span.low_cm is not None and span.low_cm < scale.low_cm),
-        right_end=_end(span.high_cm, span.high_cm is not None and span.high_cm > scale.high_cm),
+        left_end=_end(span.low_cm, span.low_cm is not None and span.low_cm < edges.low_cm),
+        right_end=_end(span.high_cm, span.high_cm is not None and span.high_cm > edges.high_cm),
         lane=lane,
         label=span.label,
         best=span.best,
@@ -208,18 +216,24 @@ def _bar(
     )
 
 
+def _best_last(bar: Bar) -> bool:
+    return bar.best
+
+
 def _low_end(span: SizeSpan) -> tuple[float, float]:
     low = float("-inf") if span.low_cm is None else span.low_cm
     return low, float("inf") if span.high_cm is None else span.high_cm
 
 
-def _stretch(span: SizeSpan, scale: Scale) -> tuple[float, float] | None:
+def _stretch(span: SizeSpan, edges: _Edges) -> tuple[float, float] | None:
     """The part of ``span`` on the tape in pixels, None where nothing of it is."""
     if span.low_cm is None and span.high_cm is None:
         return None
-    low = scale.low_cm if span.low_cm is None else max(span.low_cm, scale.low_cm)
-    high = scale.high_cm if span.high_cm is None else min(span.high_cm, scale.high_cm)
-    return (scale.x(low), scale.x(high)) if low < high else None
+    low = edges.low_cm if span.low_cm is None else max(span.low_cm, edges.low_cm)
+    high = edges.high_cm if span.high_cm is None else min(span.high_cm, edges.high_cm)
+    if low >= high:
+        return None
+    return edges.zero + low * edges.per_cm, edges.zero + high * edges.per_cm
 
 
 def _end(value_cm: float | None, beyond: bool) -> End:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import dataclass
 from typing import Final
 
@@ -62,8 +63,10 @@ class TapePainter:
         painter.setRenderHint(QPainter.RenderHint.Antialiasing, True)
         if drawn.winter is not None:
             self._paint_layers(painter, top, drawn.rider, drawn.winter)
+        self._paint_others(painter, top, drawn.bars)
         for bar in drawn.bars:
-            self._paint_bar(painter, top, bar, self.colours[ink if bar.best else Ink.OTHER])
+            if bar.best:
+                self._paint_bar(painter, top, bar, self.colours[ink])
         self._paint_halo(painter, drawn.rider, top, self.shape.height)
         for bar in drawn.bars:
             if bar.best:
@@ -121,6 +124,23 @@ class TapePainter:
         pen.setDashPattern([1.2, 1.6])
         painter.setPen(pen)
         painter.drawLine(QLineF(x, top, x, top + self.shape.height))
+
+    def _paint_others(self, painter: QPainter, top: float, bars: Sequence[Bar]) -> None:
+        """The sizes beside the best one: thin, without ends; open ends fade."""
+        thin = self.shape.thin
+        plain: list[QRectF] = []
+        for bar in bars:
+            if bar.best:
+                continue
+            if End.FADING in (bar.left_end, bar.right_end):
+                self._paint_bar(painter, top, bar, self.colours[Ink.OTHER])
+                continue
+            middle = top + self.shape.lanes[bar.lane]
+            plain.append(QRectF(bar.left, middle - thin / 2, bar.right - bar.left, thin))
+        if plain:
+            painter.setPen(Qt.PenStyle.NoPen)
+            painter.setBrush(self.colours[Ink.OTHER])
+            painter.drawRects(plain)
 
     def _paint_bar(self, painter: QPainter, top: float, bar: Bar, colour: QColor) -> None:
         middle = top + self.shape.lanes[bar.lane]

@@ -5,11 +5,14 @@ from __future__ import annotations
 import math
 from typing import Final
 
+import numpy as np
+
 from charts.schema import Dimension
 from harmonizer.fit_sheet import FitSheet
 from harmonizer.range_table import Absent, Assumed
 from harmonizer.states import GIRTHS, LENGTHS
 from ui.drawing.tape import Crossing, Side, SizeSpan
+from ui.fitting_page.model_groups import ModelGroups
 from ui.fitting_page.row_words import Margins, RowWords
 from ui.fitting_page.rows import TAPES, TapeCell
 from ui.theme import GIRTH_LOOKS, LENGTH_LOOKS, Ink
@@ -26,7 +29,8 @@ _CROSSINGS: Final = {
     "likely_long": Crossing.OUTSIDE,
     "too_long": Crossing.TOO_LONG,
 }
-_ASSUMED: Final = Assumed.CHART_DEFINITION | Assumed.BASIS | Assumed.DERIVED | Assumed.CIRCA
+_ASSUMED: Final = int(Assumed.CHART_DEFINITION | Assumed.BASIS | Assumed.DERIVED | Assumed.CIRCA)
+_ASKED: Final = int(Assumed.OPEN_QUESTION)
 
 
 def margins_at(sheet: FitSheet, dimension: Dimension, at: int) -> Margins | None:
@@ -47,7 +51,7 @@ def state_at(sheet: FitSheet, dimension: Dimension, at: int) -> str:
 
 
 def tape_cell(
-    sheet: FitSheet, words: RowWords, dimension: Dimension, at: int, members: tuple[int, ...]
+    sheet: FitSheet, words: RowWords, dimension: Dimension, at: int, groups: ModelGroups
 ) -> TapeCell:
     """The cell of the offer ``at`` with all sizes of its model."""
     margins = margins_at(sheet, dimension, at)
@@ -64,7 +68,7 @@ def tape_cell(
         brief=brief,
         ink=looks[state].ink,
         crossing=crossing,
-        spans=tuple(_spans(sheet, row, at, members)),
+        spans=_spans(sheet, row, at, groups),
         layers_cm=float(sheet.body.warm[lane, at] - sheet.body.light[lane, at]),
         cap=cap,
         strong=state not in ("inside", "clear"),
@@ -80,26 +84,36 @@ def _crossing(dimension: Dimension, state: str, margins: Margins) -> tuple[Cross
     return _CROSSINGS[state], None
 
 
-def _spans(sheet: FitSheet, row: int, best: int, members: tuple[int, ...]) -> list[SizeSpan]:
+def _spans(sheet: FitSheet, row: int, best: int, groups: ModelGroups) -> tuple[SizeSpan, ...]:
     """Every size of the model that may stand on this tape, equal stretches drawn once."""
-    spans: dict[tuple[float, float], SizeSpan] = {}
-    for at in members:
-        lane = sheet.choice.lane[row, at]
-        if math.isnan(sheet.lower[row, at]):
-            continue
-        low, high = float(sheet.table.reach_low[lane, at]), float(sheet.table.reach_high[lane, at])
-        if at != best and (low, high) in spans:
-            continue
-        marks = int(sheet.table.assumed[lane, at])
-        spans[low, high] = SizeSpan(
-            label=sheet.table.offers[at].size,
-            low_cm=_finite(low),
-            high_cm=_finite(high),
-            best=at == best,
-            assumed=bool(marks & _ASSUMED),
-            questioned=bool(marks & Assumed.OPEN_QUESTION),
-        )
-    return list(spans.values())
+    group = int(groups.group_of[best])
+    places = groups.places[group]
+    lanes = sheet.choice.lane[row, places]
+    compared = ~np.isnan(sheet.lower[row, places])
+    key = (group, row, lanes.tobytes(), compared.tobytes())
+    known = groups.spans.get(key)
+    if known is None:
+        known = {
+            at: _span(sheet, int(lane), at)
+            for at, lane, there in zip(groups.members[group], lanes, compared, strict=True)
+            if there
+        }
+        groups.spans[key] = known
+    own = known[best]
+    stretches = {(span.low_cm, span.high_cm): span for span in known.values()}
+    stretches[own.low_cm, own.high_cm] = own._replace(best=True)
+    return tuple(stretches.values())
+
+
+def _span(sheet: FitSheet, lane: int, at: int) -> SizeSpan:
+    marks = int(sheet.table.assumed[lane, at])
+    return SizeSpan(
+        label=sheet.table.offers[at].size,
+        low_cm=_finite(float(sheet.table.reach_low[lane, at])),
+        high_cm=_finite(float(sheet.table.reach_high[lane, at])),
+        assumed=bool(marks & _ASSUMED),
+        questioned=bool(marks & _ASKED),
+    )
 
 
 def _nothing_compared(sheet: FitSheet, words: RowWords, dimension: Dimension, at: int) -> TapeCell:

@@ -31,14 +31,15 @@ TAPE_COLUMNS: Final[Mapping[Column, Dimension]] = dict(
 
 # All measures in pixels at a line of 16: narrow where room is short, wide where there is plenty.
 _NAMES: Final[Mapping[Column, tuple[float, float]]] = {
-    Column.MODEL: (128.0, 236.0),
-    Column.SIZE: (52.0, 80.0),
+    Column.MODEL: (104.0, 236.0),
+    Column.SIZE: (46.0, 80.0),
 }
 _NOTE: Final = 98.0
 _VERDICT: Final = 138.0
 _TAPE_LEAST: Final = 124.0
 _TAPE_COMFORT: Final = 147.0
 _TAPE_MOST: Final = 300.0
+_ROOMY: Final = 3 * _TAPE_LEAST  # below this the column of notes goes
 PAD_LEFT: Final = 10.0
 PAD_RIGHT: Final = 12.0
 
@@ -65,13 +66,15 @@ def plan(
 ) -> ColumnPlan:
     """Share ``width`` pixels; ``unit`` is a pixel at a line of 16 and grows with the font.
 
-    ``verdict`` is what the longest word of a verdict needs, in pixels at a line of 16.
-    The first three columns always stay. Where four tapes do not fit, as many as do are shown from
-    ``first_tape`` on, so that nothing ever scrolls sideways.
+    The first three columns always stay; the notes give way before the tapes do. Where four tapes
+    do not fit, as many as do are shown from ``first_tape`` on, so that nothing ever scrolls
+    sideways. ``verdict`` is what the longest word of a verdict needs, at a line of 16.
     """
+    if notes and width - sum(_fixed(width, unit, True, verdict).values()) < _ROOMY * unit:
+        notes = False  # the reasons say the same, and the tapes need the room more
     fixed = _fixed(width, unit, notes, verdict)
     room = width - sum(fixed.values())
-    count = max(1, min(len(TAPE_COLUMNS), int(room / (_TAPE_LEAST * unit))))
+    count = max(1, min(len(TAPE_COLUMNS), int(room / (_TAPE_LEAST * unit) + 1e-6)))
     first = min(first_tape, len(TAPE_COLUMNS) - count)
     shown = list(TAPE_COLUMNS)[first : first + count]
     each = min(room / count, _TAPE_MOST * unit)

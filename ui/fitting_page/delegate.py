@@ -7,12 +7,13 @@ from typing import Final
 
 from PySide6.QtCore import QObject, QRectF
 from PySide6.QtGui import QPainter
-from PySide6.QtWidgets import QStyle, QStyledItemDelegate, QStyleOptionViewItem
+from PySide6.QtWidgets import QStyledItemDelegate, QStyleOptionViewItem
 
-from ui.fitting_page.cell_painter import CellPainter, Spot
+from ui.fitting_page.cell_painter import CellPainter
 from ui.fitting_page.columns import TAPE_COLUMNS, Column
 from ui.fitting_page.rows import BandRow, ModelRow, TapeHead
 from ui.fitting_page.table_model import FittingModel, Index
+from ui.fitting_page.tape_cells import Spot
 
 _DIMMED: Final = 0.42
 
@@ -21,7 +22,14 @@ Tapes = Callable[[], list[tuple[TapeHead, float, float]]]
 
 
 class FittingDelegate(QStyledItemDelegate):
-    """Paints from the sheet's rows, never through the model's roles."""
+    """Paints from the sheet's rows, never through the model's roles.
+
+    Attributes:
+        cells: what paints.
+        current: row and column of the current cell, set by the view before it paints: to ask the
+            style option for it costs more than painting the cell.
+        has_keyboard: whether the view has it.
+    """
 
     def __init__(
         self, model: FittingModel, cells: CellPainter, tapes: Tapes, parent: QObject | None = None
@@ -30,15 +38,18 @@ class FittingDelegate(QStyledItemDelegate):
         self._model = model
         self._tapes = tapes
         self.cells = cells
+        self.current = (-1, -1)
+        self.has_keyboard = False
 
     def paint(self, painter: QPainter, option: QStyleOptionViewItem, index: Index) -> None:
         """One cell."""
         row = self._model.row(index.row())
         if row is None:
             return
-        focus = bool(option.state & QStyle.StateFlag.State_HasFocus)
-        chosen = bool(option.state & QStyle.StateFlag.State_Selected)
-        spot = Spot(painter, QRectF(option.rect), chosen and isinstance(row, ModelRow))
+        at = index.row()
+        focus = self.has_keyboard and at == self.current[0] and index.column() == self.current[1]
+        chosen = at == self.current[0] and isinstance(row, ModelRow)
+        spot = Spot(painter, QRectF(option.rect), chosen)
         painter.save()
         if isinstance(row, BandRow):
             self.cells.band(spot, row, self._tapes())
@@ -71,4 +82,4 @@ class FittingDelegate(QStyledItemDelegate):
         if sheet is None:
             return
         both = sheet.both_sides(row, dimension) if focus else ""
-        self.cells.tape(spot, sheet.heads[dimension], row.cells.get(dimension), both)
+        self.cells.tapes.paint(spot, sheet.heads[dimension], row.cells.get(dimension), both)

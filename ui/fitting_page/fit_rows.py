@@ -169,7 +169,7 @@ class FittingSheet:
             girths=girths,
             length=length,
             cells={
-                dimension: tape_cell(self.fit, self._row_words, dimension, at, members)
+                dimension: tape_cell(self.fit, self._row_words, dimension, at, self._groups)
                 for dimension in TAPES
             },
             note=self._row_words.note(remarks_on(self.fit.row_of(at), self._words)),

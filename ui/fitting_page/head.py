@@ -2,27 +2,33 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import QRect, QRectF, QSize, Qt
-from PySide6.QtGui import QPainter, QPen
+from typing import Final
+
+from PySide6.QtCore import QPointF, QRect, QRectF, QSize, Qt, Signal
+from PySide6.QtGui import QMouseEvent, QPainter, QPen, QPolygonF
 from PySide6.QtWidgets import QHeaderView, QWidget
 
 from ui.drawing.head_painter import HeadPainter
 from ui.dress import Dress
-from ui.fitting_page.cell_painter import rider_x
 from ui.fitting_page.columns import PAD_LEFT, PAD_RIGHT, TAPE_COLUMNS, Column, tape_scale
 from ui.fitting_page.rows import TapeHead
 from ui.fitting_page.table_model import FittingModel
+from ui.fitting_page.tape_cells import rider_x
 from ui.theme import Ink
 
-_HEIGHT = 66.0
-_TITLE = 20.0
-_TAPE_TOP = 24.0
-_LEFT = Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter
-_RIGHT = Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter
+HEIGHT: Final = 66.0
+TAPE_TOP: Final = 24.0
+_TITLE: Final = 20.0
 
 
 class TapeHeadView(QHeaderView):
-    """Paints the columns' titles; the sizes come from the view's column plan."""
+    """Paints the columns' titles; the sizes come from the view's column plan.
+
+    Signals:
+        wanted_tape(int): bring the tape of this column into sight.
+    """
+
+    wanted_tape = Signal(int)
 
     def __init__(self, model: FittingModel, dress: Dress, parent: QWidget) -> None:
         super().__init__(Qt.Orientation.Horizontal, parent)
@@ -35,7 +41,7 @@ class TapeHeadView(QHeaderView):
 
     def sizeHint(self) -> QSize:
         """High enough for a title and both edges of a tape."""
-        return QSize(super().sizeHint().width(), self.dress.type_.px(_HEIGHT))
+        return QSize(super().sizeHint().width(), self.dress.type_.px(HEIGHT))
 
     def paintSection(self, painter: QPainter, rect: QRect, logicalIndex: int) -> None:  # noqa: N803 - Qt's name
         """One column's head."""
@@ -45,89 +51,104 @@ class TapeHeadView(QHeaderView):
         painter.setPen(QPen(colours[Ink.EDGE], 1))
         painter.drawLine(rect.bottomLeft(), rect.bottomRight())
         column = Column(logicalIndex)
-        sheet = self._rows.sheet
-        head = sheet.heads.get(TAPE_COLUMNS[column]) if sheet and column in TAPE_COLUMNS else None
-        if head is None:
-            self._paint_title(painter, rect, column)
-            if column is Column.MODEL and sheet is not None:
-                self._paint_summary(painter, rect, sheet.summary)
-            if column is Column.VERDICT:
-                self._paint_edges(painter, rect)
+        if column in TAPE_COLUMNS:
+            self._paint_tape_column(painter, rect, column)
         else:
-            self._paint_tape(painter, rect, head)
+            self._paint_plain_column(painter, rect, column)
         painter.restore()
 
-    def _paint_remark(self, painter: QPainter, line: QRectF, head: TapeHead) -> None:
-        """That this tape has another scale than its neighbours."""
-        if not head.remark or head.centre_cm is None:
+    def mousePressEvent(self, event: QMouseEvent) -> None:
+        """A press beside the sign of further tapes brings the next one in."""
+        column = self.logicalIndexAt(event.position().toPoint())
+        inner = event.position().x() - self.sectionViewportPosition(column)
+        neighbour = column + (1 if inner > self.sectionSize(column) / 2 else -1)
+        if self._is_left_out(column, neighbour):
+            self.wanted_tape.emit(neighbour)
             return
-        type_ = self.dress.type_
-        after = self.dress.strong_width.horizontalAdvance(head.title) + type_.px(6)
-        before = self.dress.plain_width.horizontalAdvance(head.reading) + type_.px(6)
-        room = line.adjusted(after, 0, -before, 0)
-        painter.setFont(type_.small)
-        painter.setPen(self.dress.colours[Ink.QUIET])
-        text = self.dress.small_width.elidedText(
-            head.remark, Qt.TextElideMode.ElideRight, room.width()
-        )
-        painter.drawText(room, _LEFT, text)
-        painter.setPen(self.dress.colours[Ink.TEXT])
+        super().mousePressEvent(event)
 
-    def _paint_title(self, painter: QPainter, rect: QRect, column: Column) -> None:
+    def _is_left_out(self, column: int, neighbour: int) -> bool:
+        both = column in TAPE_COLUMNS and neighbour in TAPE_COLUMNS
+        return both and self.isSectionHidden(neighbour)
+
+    def _paint_plain_column(self, painter: QPainter, rect: QRect, column: Column) -> None:
+        """A title at the foot; over the first what was compared, beside the last the units."""
         type_ = self.dress.type_
         box = QRectF(rect).adjusted(type_.px(PAD_LEFT), 0, -2, 0)
-        if column not in TAPE_COLUMNS:
-            box.setTop(rect.bottom() - type_.px(_TITLE + 2))
-        else:
-            box.setBottom(rect.top() + type_.px(_TAPE_TOP))
-        text = self._rows.headerData(column, Qt.Orientation.Horizontal)
-        painter.setFont(type_.small if column not in TAPE_COLUMNS else type_.strong)
-        ink = Ink.QUIET if column not in TAPE_COLUMNS else Ink.TEXT
-        painter.setPen(self.dress.colours[ink])
-        painter.drawText(box, _LEFT, str(text or ""))
+        box.setTop(rect.bottom() - type_.px(_TITLE + 2))
+        self.dress.small.left(painter, box, self._title(column), self.dress.colours[Ink.QUIET])
+        sheet = self._rows.sheet
+        if column is Column.MODEL and sheet is not None:
+            self._paint_summary(painter, rect, sheet.summary)
+        if column is Column.VERDICT:
+            self._paint_units(painter, rect)
 
-    def _paint_summary(self, painter: QPainter, rect: QRect, lines: tuple[str, str]) -> None:
-        """How much was compared; it may run on over the next column's empty head."""
-        type_ = self.dress.type_
-        box = QRectF(rect).adjusted(type_.px(PAD_LEFT), type_.px(5), type_.px(60), 0)
-        box.setHeight(type_.line * 1.1)
-        painter.setClipping(False)
-        for text, font in zip(reversed(lines), (type_.strong, type_.small), strict=True):
-            painter.setFont(font)
-            painter.setPen(self.dress.colours[Ink.TEXT if font is type_.strong else Ink.QUIET])
-            painter.drawText(box, _LEFT, text)
-            box.translate(0, box.height())
-
-    def _paint_edges(self, painter: QPainter, rect: QRect) -> None:
-        """Which unit stands on which edge of the tapes, just left of the first of them."""
-        type_ = self.dress.type_
-        top, bottom = rect.top() + type_.px(_TAPE_TOP), rect.bottom()
-        half = (bottom - top) / 2 - type_.px(5)
-        box = QRectF(rect.left(), top, rect.width() - type_.px(2), half)
-        painter.setFont(type_.small)
-        painter.setPen(self.dress.colours[Ink.QUIET])
-        painter.drawText(box, _RIGHT, self._rows.words("head-inches"))
-        painter.drawText(
-            box.translated(0, bottom - top - half), _RIGHT, self._rows.words("head-cm")
-        )
-
-    def _paint_tape(self, painter: QPainter, rect: QRect, head: TapeHead) -> None:
+    def _paint_tape_column(self, painter: QPainter, rect: QRect, column: Column) -> None:
+        self._paint_onward(painter, rect, column)
         type_, colours = self.dress.type_, self.dress.colours
         line = QRectF(rect).adjusted(type_.px(PAD_LEFT), type_.px(4), -type_.px(PAD_RIGHT), 0)
         line.setHeight(type_.px(_TITLE))
-        painter.setFont(type_.strong)
-        painter.setPen(colours[Ink.TEXT])
-        painter.drawText(line, _LEFT, head.title)
-        self._paint_remark(painter, line, head)
-        painter.setFont(type_.plain if head.centre_cm is not None else type_.small)
-        if head.centre_cm is None:
-            painter.setPen(colours[Ink.QUIET])
-        painter.drawText(line, _RIGHT, head.reading)
-        if head.centre_cm is None:
+        sheet = self._rows.sheet
+        head = sheet.heads.get(TAPE_COLUMNS[column]) if sheet else None
+        if head is None:
+            self.dress.strong.left(painter, line, self._title(column), colours[Ink.TEXT])
             return
-        scale = tape_scale(
-            rect.left(), rect.width(), type_.line / 16.0, head.centre_cm, head.half_span_cm
-        )
-        bottom = float(rect.bottom())
-        edges = (float(rect.top() + type_.px(_TAPE_TOP)), bottom)
-        HeadPainter(colours, type_).paint(painter, scale, edges, rider_x(head, scale))
+        self.dress.strong.left(painter, line, head.title, colours[Ink.TEXT])
+        if head.centre_cm is None:
+            self.dress.small.right(painter, line, head.reading, colours[Ink.QUIET])
+            return
+        self._paint_remark(painter, line, head)
+        self.dress.plain.right(painter, line, head.reading, colours[Ink.TEXT])
+        unit = self.dress.unit
+        scale = tape_scale(rect.left(), rect.width(), unit, head.centre_cm, head.half_span_cm)
+        edges = (float(rect.top() + type_.px(TAPE_TOP)), float(rect.bottom()))
+        tape = HeadPainter(colours, type_, self.dress.small)
+        tape.paint(painter, scale, edges, rider_x(head, scale))
+
+    def _paint_remark(self, painter: QPainter, line: QRectF, head: TapeHead) -> None:
+        """That this tape has another scale than its neighbours."""
+        if not head.remark:
+            return
+        gap = self.dress.type_.px(6)
+        after = self.dress.strong.width(head.title) + gap
+        before = self.dress.plain.width(head.reading) + gap
+        room = line.adjusted(after, 0, -before, 0)
+        self.dress.small.left(painter, room, head.remark, self.dress.colours[Ink.QUIET])
+
+    def _paint_summary(self, painter: QPainter, rect: QRect, lines: tuple[str, str]) -> None:
+        """How much was compared."""
+        type_ = self.dress.type_
+        box = QRectF(rect).adjusted(type_.px(PAD_LEFT), type_.px(5), -type_.px(2), 0)
+        box.setHeight(type_.line * 1.1)
+        hands = ((self.dress.strong, Ink.TEXT), (self.dress.small, Ink.QUIET))
+        for text, (letters, ink) in zip(reversed(lines), hands, strict=True):
+            letters.left(painter, box, text, self.dress.colours[ink])
+            box.translate(0, box.height())
+
+    def _paint_units(self, painter: QPainter, rect: QRect) -> None:
+        """Which unit stands on which edge of the tapes, just left of the first of them."""
+        type_ = self.dress.type_
+        top, bottom = float(rect.top() + type_.px(TAPE_TOP)), float(rect.bottom())
+        half = (bottom - top) / 2 - type_.px(5)
+        box = QRectF(rect.left(), top, rect.width() - type_.px(2), half)
+        small, quiet = self.dress.small, self.dress.colours[Ink.QUIET]
+        small.right(painter, box, self._rows.words("head-inches"), quiet)
+        below = box.translated(0, bottom - top - half)
+        small.right(painter, below, self._rows.words("head-cm"), quiet)
+
+    def _paint_onward(self, painter: QPainter, rect: QRect, column: Column) -> None:
+        """A sign at the side where further tapes are, for want of room."""
+        unit, y = self.dress.unit, rect.top() + self.dress.type_.px(14)
+        painter.setRenderHint(QPainter.RenderHint.Antialiasing, True)
+        sides = ((-1, rect.left() + 5 * unit), (1, rect.right() - 5 * unit))
+        for step, x in sides:
+            if self._is_left_out(column, column + step):
+                tip = QPointF(x + step * 3 * unit, y)
+                back = x - step * 2 * unit
+                ends = [QPointF(back, y - 4 * unit), QPointF(back, y + 4 * unit)]
+                painter.setPen(Qt.PenStyle.NoPen)
+                painter.setBrush(self.dress.colours[Ink.FOCUS])
+                painter.drawPolygon(QPolygonF([tip, *ends]))
+
+    def _title(self, column: Column) -> str:
+        return str(self._rows.headerData(column, Qt.Orientation.Horizontal) or "")

@@ -6,7 +6,7 @@ fraction of one display frame.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from typing import Final, Self
 
 import numpy as np
@@ -16,6 +16,7 @@ from harmonizer.fit_sheet import FitSheet
 from harmonizer.offers import Offer
 from harmonizer.range_table import RangeTable
 from harmonizer.states import VERDICTS
+from ui.drawing.tape import SizeSpan
 from ui.fitting_page.rows import BAND_OF, BANDS, Band
 
 Places = npt.NDArray[np.int64]
@@ -25,11 +26,16 @@ _BAND_CODES: Final = np.array([BANDS.index(BAND_OF[verdict.value]) for verdict i
 
 @dataclass(frozen=True, slots=True, eq=False)
 class ModelGroups:
-    """The offers of a table by model: ``group_of`` per offer, ``members`` per model."""
+    """The offers of a table by model: ``group_of`` per offer, ``members`` per model.
+
+    ``spans`` remembers the sizes drawn on a tape: they stay the same from reading to reading.
+    """
 
     keys: tuple[str, ...]
     group_of: Places
     members: tuple[tuple[int, ...], ...]
+    places: tuple[Places, ...]
+    spans: dict[tuple[int, int, bytes, bytes], dict[int, SizeSpan]] = field(default_factory=dict)
 
     @classmethod
     def of(cls, table: RangeTable) -> Self:
@@ -43,7 +49,12 @@ class ModelGroups:
                 members.append([])
             members[group].append(at)
             group_of[at] = group
-        return cls(tuple(places), group_of, tuple(tuple(one) for one in members))
+        return cls(
+            keys=tuple(places),
+            group_of=group_of,
+            members=tuple(tuple(one) for one in members),
+            places=tuple(np.array(one, np.int64) for one in members),
+        )
 
 
 def model_key(offer: Offer) -> str:

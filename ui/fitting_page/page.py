@@ -6,6 +6,7 @@ from collections.abc import Callable
 from typing import Final
 
 from PySide6.QtCore import Signal
+from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QHBoxLayout, QStackedWidget, QVBoxLayout, QWidget
 
 from charts.model_facts import VestKind
@@ -111,6 +112,12 @@ class FittingPage(QWidget):
         self.reasons.wanted_place.connect(self.wanted_place)
         self.strip.pressed.connect(self.unfold_readings)
         self.empty.pressed.connect(self.wanted)
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Where there is little room the reasons take less of it, and scroll."""
+        super().resizeEvent(event)
+        px = self._dress.type_.px
+        self.reasons.take_room(px, self.stack.width(), self.height())
 
     # The shop
 

@@ -15,22 +15,24 @@ from harmonizer.cautions import cautions_for
 from ui.drawing.head_painter import HeadPainter
 from ui.drawing.length_painter import paint_length_check
 from ui.dress import Dress
-from ui.fitting_page.cell_painter import LEFT, RIGHT, CellPainter, Spot
+from ui.fitting_page.cell_painter import CellPainter
 from ui.fitting_page.chosen import reasons_for
 from ui.fitting_page.columns import PAD_LEFT, PAD_RIGHT, TAPE_COLUMNS, Column, ColumnPlan, plan
 from ui.fitting_page.draft import ASKED, Draft, other_system, text_of
 from ui.fitting_page.echo import figure_in
 from ui.fitting_page.fit_rows import FittingSheet
+from ui.fitting_page.head import HEIGHT, TAPE_TOP
 from ui.fitting_page.row_words import RowWords
 from ui.fitting_page.rows import SEPARATOR, ModelRow, TapeHead
+from ui.fitting_page.tape_cells import Spot
 from ui.theme import Ink
 from ui.words import Words
 
 _WRAP: Final = int(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignTop) | int(
     Qt.TextFlag.TextWordWrap
 )
-_HEAD: Final = 66.0
-_TAPE_TOP: Final = 24.0
+LEFT: Final = Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter
+RIGHT: Final = Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter
 
 
 @dataclass(frozen=True, slots=True)
@@ -56,8 +58,7 @@ class PaperPage:
         """The whole page."""
         notes = printed.sheet.has_notes
         longest = max(
-            self._dress.small_strong_width.horizontalAdvance(word)
-            for word in RowWords(self._words).all_verdicts()
+            self._dress.small_strong.width(word) for word in RowWords(self._words).all_verdicts()
         )
         verdict = longest / self._dress.unit + 26.0
         columns = plan(size.width(), self._dress.unit, notes=notes, verdict=verdict)
@@ -96,7 +97,7 @@ class PaperPage:
         return said
 
     def _paint_head(self, top: float, columns: ColumnPlan, sheet: FittingSheet) -> float:
-        bottom = top + _HEAD * self._dress.unit
+        bottom = top + HEIGHT * self._dress.unit
         left = 0.0
         for column, width in columns.widths.items():
             dimension = TAPE_COLUMNS.get(column)
@@ -110,14 +111,14 @@ class PaperPage:
     def _paint_tape_head(self, box: QRectF, head: TapeHead) -> None:
         unit, type_ = self._dress.unit, self._dress.type_
         line = box.adjusted(PAD_LEFT * unit, 0, -PAD_RIGHT * unit, 0)
-        line.setHeight(_TAPE_TOP * unit)
+        line.setHeight(TAPE_TOP * unit)
         title = self._words("head-titled", title=head.title, remark=head.remark)
         self._write(line, title if head.remark else head.title, type_.strong)
         self._write(line, head.reading, type_.plain, Ink.TEXT, RIGHT)
-        scale = self._cells.scale(head, box.left(), box.width())
+        scale = self._cells.tapes.scale(head, box.left(), box.width())
         if scale is not None:
-            tape = HeadPainter(self._dress.colours, type_)
-            edges = (box.top() + _TAPE_TOP * unit, box.bottom())
+            tape = HeadPainter(self._dress.colours, type_, self._dress.small)
+            edges = (box.top() + TAPE_TOP * unit, box.bottom())
             tape.paint(self._painter, scale, edges, scale.centre)
 
     def _paint_row(
@@ -138,7 +139,7 @@ class PaperPage:
     def _paint_cell(self, spot: Spot, column: Column, sheet: FittingSheet, row: ModelRow) -> None:
         dimension = TAPE_COLUMNS.get(column)
         if dimension is not None:
-            self._cells.tape(spot, sheet.heads[dimension], row.cells.get(dimension))
+            self._cells.tapes.paint(spot, sheet.heads[dimension], row.cells.get(dimension))
         elif column is Column.MODEL:
             self._cells.model(spot, row)
         elif column is Column.SIZE:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from typing import Final
 
 from PySide6.QtCore import QRectF, QSize, Qt, Signal
@@ -26,6 +26,9 @@ from ui.theme import Ink
 from ui.words import Words
 
 _HEIGHT: Final = 136.0
+_LEAST: Final = 84.0
+_SHARE: Final = 0.3
+_NARROW: Final = 620.0
 _LEFT_LINES: Final = 4
 _TWO_COLUMNS: Final = 620.0
 _LEFT_SHARES: Final = (0.46, 0.66)
@@ -211,6 +214,11 @@ class ReasonsPanel(QFrame):
         painter = QPainter(self)
         painter.fillRect(0, 0, self.width(), 1, self.dress.colours[Ink.EDGE])
         painter.end()
+
+    def take_room(self, px: Callable[[float], int], width: int, height: int) -> None:
+        """As high as usual, but never more than a share of a low page; the drawing may go."""
+        self.setFixedHeight(max(px(_LEAST), min(px(_HEIGHT), round(height * _SHARE))))
+        self.check.setVisible(width > px(_NARROW) and height * _SHARE > px(_LEAST))
 
     def show_reasons(self, reasons: ChosenReasons | None) -> None:
         """Speak of another row, or of none."""

@@ -82,7 +82,7 @@ class RidersStrip(QWidget):
         left_out = len(self._names) - len(shown)
         self._more.setVisible(left_out > 0)
         self._more.setText(self._words("chip-more", count=left_out))
-        self._more.updateGeometry()
+        self._more.setFixedWidth(self._more.sizeHint().width())
 
     def _shown(self) -> range:
         """A run of places with the current one among them that fits the strip."""

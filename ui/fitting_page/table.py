@@ -5,19 +5,20 @@ from __future__ import annotations
 from typing import Final
 
 from PySide6.QtCore import QModelIndex, QPoint, QSignalBlocker, Qt, Signal
-from PySide6.QtGui import QKeyEvent, QMouseEvent, QResizeEvent
+from PySide6.QtGui import QKeyEvent, QMouseEvent, QPaintEvent, QResizeEvent
 from PySide6.QtWidgets import QAbstractItemView, QFrame, QHeaderView, QTableView, QWidget
 
 from charts.schema import Dimension
 from ui.drawing.scale import Scale
 from ui.dress import Dress
-from ui.fitting_page.cell_painter import BAND_HEIGHT, CellPainter, rider_x
+from ui.fitting_page.cell_painter import BAND_HEIGHT, CellPainter
 from ui.fitting_page.columns import TAPE_COLUMNS, Column, plan
 from ui.fitting_page.delegate import FittingDelegate
 from ui.fitting_page.head import TapeHeadView
 from ui.fitting_page.row_words import RowWords
 from ui.fitting_page.rows import Band, BandRow, ModelRow, Sheet, TapeHead
 from ui.fitting_page.table_model import FittingModel
+from ui.fitting_page.tape_cells import rider_x
 from ui.words import Words
 
 _REACH: Final = 5.0
@@ -58,6 +59,7 @@ class FittingTable(QTableView):
         self.setItemDelegate(self._delegate)
         self._set_manners()
         self.selectionModel().currentChanged.connect(self._current_changed)
+        self._head.wanted_tape.connect(self._keep_in_sight)
         self.set_dress(dress)
 
     def _set_manners(self) -> None:
@@ -82,7 +84,7 @@ class FittingTable(QTableView):
         self._dress = dress
         self._head.dress = dress
         words = RowWords(self.rows.words).all_verdicts()
-        longest = max(dress.small_strong_width.horizontalAdvance(word) for word in words)
+        longest = max(dress.small_strong.width(word) for word in words)
         self._verdict_width = longest + _MARK * dress.unit
         self._delegate.cells = CellPainter(dress)
         self.verticalHeader().setDefaultSectionSize(int(dress.shape.height))
@@ -219,6 +221,13 @@ class FittingTable(QTableView):
             self._first_tape = first
             self._lay_columns()
 
+    def paintEvent(self, event: QPaintEvent) -> None:
+        """Tell the delegate once what is current, then paint."""
+        current = self.currentIndex()
+        self._delegate.current = (current.row(), current.column())
+        self._delegate.has_keyboard = self.hasFocus()
+        super().paintEvent(event)
+
     def resizeEvent(self, event: QResizeEvent) -> None:
         """Share the new width among the columns."""
         super().resizeEvent(event)
@@ -262,7 +271,7 @@ class FittingTable(QTableView):
         if sheet is None or self.isColumnHidden(column):
             return None
         left, width = self.columnViewportPosition(column), self.columnWidth(column)
-        return self._delegate.cells.scale(sheet.heads[dimension], left, width)
+        return self._delegate.cells.tapes.scale(sheet.heads[dimension], left, width)
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
         """Fold a band by Enter or Space, walk the tapes and move the line by arrows."""

@@ -15,6 +15,7 @@ _DISPLAY = Qt.ItemDataRole.DisplayRole.value
 _ACCESSIBLE = Qt.ItemDataRole.AccessibleTextRole.value
 _TOOL_TIP = Qt.ItemDataRole.ToolTipRole.value
 _NOWHERE = QModelIndex()
+_CAN_BE_CHOSEN = Qt.ItemFlag.ItemIsEnabled | Qt.ItemFlag.ItemIsSelectable
 _HEADINGS = {
     Column.MODEL: "head-model",
     Column.SIZE: "head-size",
@@ -97,7 +98,7 @@ class FittingModel(QAbstractTableModel):
         """Every cell can be walked to; nothing is edited in place."""
         if not index.isValid():
             return Qt.ItemFlag.NoItemFlags
-        return Qt.ItemFlag.ItemIsEnabled | Qt.ItemFlag.ItemIsSelectable
+        return _CAN_BE_CHOSEN
 
 
 def _text(row: ModelRow, column: Column) -> str | None:

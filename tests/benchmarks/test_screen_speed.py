@@ -1,0 +1,161 @@
+"""The screen's speed, each as a ratio to something measured in the same run.
+
+``pytest tests/benchmarks/test_screen_speed.py --benchmark-only -s`` shows the figures.
+"""
+
+from __future__ import annotations
+
+import os
+import statistics
+import subprocess
+import sys
+import time
+from collections.abc import Callable
+from pathlib import Path
+
+import pytest
+from PySide6.QtWidgets import QApplication
+from pytest_benchmark.fixture import BenchmarkFixture
+from pytestqt.qtbot import QtBot
+
+from charts.schema import Dimension
+from harmonizer.fit import fit
+from harmonizer.range_table import RangeTable
+from harmonizer.rider import Measure, Rider
+from tests.ui.shop import rider_of, shop_table
+from ui.desk import Desk, make_desk
+from ui.fitting_page.draft import Draft
+from ui.frame import Frame
+from ui.preferences import Preferences
+from ui.theme import Scheme, Theme
+
+FRAME_MS = 16.7
+ROUNDS = 120
+ROOT = Path(__file__).resolve().parents[2]
+
+EMPTY = """
+import time
+start = time.perf_counter()
+from PySide6.QtWidgets import QApplication, QMainWindow
+application = QApplication([])
+window = QMainWindow()
+window.resize(1366, 768)
+window.show()
+application.processEvents()
+window.grab()
+print(time.perf_counter() - start)
+"""
+OURS = """
+import time
+start = time.perf_counter()
+from PySide6.QtWidgets import QApplication
+from ui.app import Opening
+application = QApplication([])
+opening = Opening(application, demo=False)
+opening.frame.resize(1366, 768)
+opening.frame.floor.painted.disconnect()
+opening.frame.show()
+application.processEvents()
+opening.frame.grab()
+print(time.perf_counter() - start)
+"""
+FURNISHED = OURS.replace("print(", "opening.furnish(); application.processEvents(); print(")
+
+
+def seconds(program: str, cache: Path) -> float:
+    """The best of five starts, each in a process of its own with its byte code at hand."""
+    environment = os.environ | {"QT_QPA_PLATFORM": "offscreen", "PYTHONPYCACHEPREFIX": str(cache)}
+    environment.pop("PYTHONDONTWRITEBYTECODE", None)
+    taken = []
+    for _ in range(6):
+        done = subprocess.run(
+            [sys.executable, "-c", program],
+            cwd=ROOT,
+            env=environment | {"HOME": str(cache)},
+            capture_output=True,
+            text=True,
+            check=True,
+        )
+        taken.append(float(done.stdout.split()[-1]))
+    return min(taken[1:])
+
+
+def test_the_first_painted_window_costs_at_most_half_as_much_again_as_an_empty_one(
+    benchmark: BenchmarkFixture, tmp_path: Path
+) -> None:
+    empty = seconds(EMPTY, tmp_path)
+    ours = benchmark.pedantic(seconds, args=(OURS, tmp_path), rounds=1)
+    furnished = seconds(FURNISHED, tmp_path)
+    benchmark.extra_info |= {"ratio": ours / empty, "furnished ratio": furnished / empty}
+    print(
+        f"\nfirst window {ours / empty:.2f}, furnished {furnished / empty:.2f} of an empty window"
+    )
+    assert ours <= 1.5 * empty
+
+
+def desk_with(qtbot: QtBot, application: QApplication, table: RangeTable) -> Desk:
+    frame = Frame(Theme(Scheme.LIGHT))
+    qtbot.addWidget(frame)
+    desk = make_desk(application, frame, Preferences("en", Scheme.LIGHT))
+    frame.resize(1366, 768)
+    with qtbot.waitExposed(frame):
+        frame.show()
+
+    def compare(rider: Rider) -> object:
+        return fit(rider, table)
+
+    desk.window.fitting.show_shop(table, compare)  # type: ignore[arg-type]  # a fit, seen as object
+    return desk
+
+
+def measured(act: Callable[[int], None]) -> list[float]:
+    """Milliseconds of each round, the first few left out."""
+    taken = []
+    for number in range(ROUNDS):
+        start = time.perf_counter()
+        act(number)
+        taken.append((time.perf_counter() - start) * 1000)
+    return taken[10:]
+
+
+def report(benchmark: BenchmarkFixture, name: str, taken: list[float]) -> float:
+    worst = statistics.quantiles(taken, n=20)[-1]
+    ratio = worst / FRAME_MS
+    benchmark.extra_info |= {"p95 ms": worst, "ratio to a frame": ratio}
+    middle = statistics.median(taken)
+    print(f"\n{name}: median {middle:.1f} ms, p95 {worst:.1f} ms, {ratio:.2f} of a frame")
+    return ratio
+
+
+@pytest.mark.parametrize(("models", "sizes"), [(50, 6), (200, 25)])
+def test_a_reading_counts_within_one_display_frame(
+    benchmark: BenchmarkFixture, qtbot: QtBot, qapp: QApplication, models: int, sizes: int
+) -> None:
+    """Recompute, re-sort and repaint, offscreen, at the 95th percentile."""
+    page = desk_with(qtbot, qapp, shop_table(models, sizes)).window.fitting
+    page.show_draft(Draft(rider_of(chest=92.0, waist=76.0, hip=99.0, back_length=43.0)))
+    field = page.readings.fields[Measure.CHEST]
+
+    def commit(number: int) -> None:
+        field.line.edit.setText(str(86 + number % 20))
+        field.line.edit.textEdited.emit(field.line.edit.text())
+        field.count_now()
+        page.table.viewport().repaint()
+
+    taken = benchmark.pedantic(measured, args=(commit,), rounds=1)
+    assert report(benchmark, f"commit, {models * sizes} sizes", taken) <= 1.0
+
+
+@pytest.mark.parametrize(("models", "sizes"), [(50, 6), (200, 25)])
+def test_dragging_the_line_keeps_within_one_display_frame(
+    benchmark: BenchmarkFixture, qtbot: QtBot, qapp: QApplication, models: int, sizes: int
+) -> None:
+    page = desk_with(qtbot, qapp, shop_table(models, sizes)).window.fitting
+    page.show_draft(Draft(rider_of(chest=92.0, waist=76.0, hip=99.0, back_length=43.0)))
+
+    def drag(number: int) -> None:
+        page.try_value(Dimension.CHEST, 86.0 + (number % 40) / 2)
+        page.table.viewport().repaint()
+
+    taken = benchmark.pedantic(measured, args=(drag,), rounds=1)
+    assert report(benchmark, f"drag, {models * sizes} sizes", taken) <= 1.0

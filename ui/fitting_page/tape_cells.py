@@ -1,0 +1,122 @@
+"""Paints the cells that are tapes: the picture, its number, and the names of the other sizes."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import Final
+
+from PySide6.QtCore import QRectF, Qt
+from PySide6.QtGui import QPainter
+
+from ui.drawing.scale import Scale
+from ui.drawing.tape import TapePicture, picture
+from ui.dress import Dress
+from ui.fitting_page.columns import PAD_LEFT, tape_scale
+from ui.fitting_page.rows import TapeCell, TapeHead
+from ui.theme import Ink
+
+_WRAPPED: Final = int(Qt.AlignmentFlag.AlignVCenter) | int(Qt.TextFlag.TextWordWrap)
+
+
+@dataclass(frozen=True, slots=True)
+class Spot:
+    """Where to paint, and whether that row is chosen."""
+
+    painter: QPainter
+    box: QRectF
+    chosen: bool = False
+
+    @property
+    def ground(self) -> Ink:
+        """What lies behind the row."""
+        return Ink.CHOSEN if self.chosen else Ink.GROUND
+
+
+class TapeCells:
+    """Paints tapes in one dress."""
+
+    def __init__(self, dress: Dress) -> None:
+        self.dress = dress
+
+    def paint(self, spot: Spot, head: TapeHead, cell: TapeCell | None, both: str = "") -> None:
+        """One tape; ``both`` stands in the place of the one number where the focus is."""
+        box = spot.box
+        scale = self.scale(head, box.left(), box.width())
+        tape = self.dress.tape_chosen if spot.chosen else self.dress.tape
+        if scale is None:
+            if cell is not None:
+                self._absence(spot, cell, None)
+            return
+        if cell is None or not cell.spans:
+            tape.paint_line(spot.painter, rider_x(head, scale), box.top(), box.height())
+            if cell is not None:
+                self._absence(spot, cell, scale)
+            return
+        drawn = picture(
+            scale,
+            cell.spans,
+            cell.crossing,
+            rider_cm=head.tried_cm,
+            layers_cm=cell.layers_cm,
+            cap=cell.cap,
+        )
+        tape.paint(spot.painter, box.top(), scale, drawn, cell.ink)
+        if self.dress.shape.names:
+            self._size_names(spot, drawn)
+        self._number(spot, cell, scale, both)
+
+    def scale(self, head: TapeHead, left: float, width: float) -> Scale | None:
+        """The tape in a column, None before there is a reading."""
+        if head.centre_cm is None:
+            return None
+        return tape_scale(left, width, self.dress.unit, head.centre_cm, head.half_span_cm)
+
+    def _number(self, spot: Spot, cell: TapeCell, scale: Scale, both: str) -> None:
+        """The one number of a cell, right of the rider's line."""
+        dress, unit, box = self.dress, self.dress.unit, spot.box
+        letters = dress.small_strong if cell.strong else dress.small
+        left = box.left() if both else scale.centre + 4 * unit
+        text = both or cell.number
+        if not both and letters.width(text) > scale.right - left:
+            text = cell.brief
+        wide = min(letters.width(text), scale.right - left)
+        shape = dress.shape
+        line = QRectF(
+            scale.right - wide, box.top() + shape.number_top, wide + 1, shape.number_height
+        )
+        if cell.layers_cm > 0 or both:
+            # The winter end would run through the figures: give them a ground of their own.
+            plate = line.adjusted(-3 * unit, 0, 2 * unit, 0)
+            spot.painter.fillRect(plate, dress.colours[spot.ground])
+        letters.right(
+            spot.painter, line, text, dress.colours[cell.ink if cell.strong else Ink.TEXT]
+        )
+
+    def _absence(self, spot: Spot, cell: TapeCell, scale: Scale | None) -> None:
+        """Why there is no picture, right of the rider's line, on two lines where need be."""
+        unit, box = self.dress.unit, spot.box
+        left = scale.centre + 7 * unit if scale else box.left() + PAD_LEFT * unit
+        words = QRectF(left, box.top(), box.right() - left - 3 * unit, box.height() - 1)
+        spot.painter.setFont(self.dress.type_.small)
+        spot.painter.setPen(self.dress.colours[Ink.QUIET])
+        spot.painter.drawText(words, _WRAPPED, cell.number)
+
+    def _size_names(self, spot: Spot, drawn: TapePicture) -> None:
+        """The labels of the other sizes above their bars, as far as they do not touch."""
+        unit, small = self.dress.unit, self.dress.small
+        end = spot.box.left()
+        others = sorted((bar for bar in drawn.bars if not bar.best), key=lambda bar: bar.left)
+        for bar in others:
+            wide = small.width(bar.label)
+            left = (bar.left + bar.right - wide) / 2
+            crosses = abs(left + wide / 2 - drawn.rider) < wide / 2 + 4 * unit
+            if wide > bar.right - bar.left or left < end or crosses:
+                continue
+            line = QRectF(left, spot.box.top() + 1.5 * unit, wide + 1, 14 * unit)
+            small.left(spot.painter, line, bar.label, self.dress.colours[Ink.QUIET])
+            end = left + wide + 4 * unit
+
+
+def rider_x(head: TapeHead, scale: Scale) -> float:
+    """Where the rider's line stands on a tape, in pixels."""
+    return scale.centre if head.tried_cm is None else scale.x(head.tried_cm)
