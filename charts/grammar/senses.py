@@ -110,5 +110,5 @@ def phrases() -> Mapping[str, int]:
 @cache
 def blanks() -> frozenset[str]:
     """Texts that stand for nothing given, folded."""
-    marks = {"", "-", "--", "?", "??", "...", "…", ".", "/", "*", "x", "_"}
+    marks = {"", "-", "--", "?", "??", "...", "…", ".", "/", "*", "x", "_", '"', "〃"}
     return frozenset(marks | {unaccented(w) for _, words in tables("cell", "blank") for w in words})

@@ -84,19 +84,12 @@ def settle(draft: Draft, cell: Cell, text: str) -> Settled | None:
     """The quantity of a draft, or None when its units cannot be those of one quantity.
 
     One unit anywhere holds for every figure; two units of one kind are converted to the finer.
-    A bare number beside feet with inches fits no unit: 5'4 - 6 is 6 feet or 5 feet 6.
     """
-    printed, mixed, bare, whole, fractions, doubt = _tally(draft)
-    unit = None
-    if mixed:
-        unit = _one_unit(_units(draft))
-    elif printed is not None:
-        unit = _UNITS[printed]
-    elif fractions or cell.expected.dimension is Dimension.HEIGHT:
-        unit = _proven(draft, cell)
-    if printed and (unit is None or (bare and whole)):
+    tally = _tally(draft)
+    unit = _unit_of(tally, draft, cell)
+    if tally.printed is not None and unit is None:
         return None
-    lone = None if mixed else printed
+    lone = None if tally.mixed else tally.printed
     quantity = Quantity(
         draft.kind,
         text,
@@ -109,7 +102,23 @@ def settle(draft: Draft, cell: Cell, text: str) -> Settled | None:
         draft.circa,
         draft.tolerance and _in_unit(draft.tolerance, lone, unit),
     )
-    return Settled(quantity, doubt, printed is not None)
+    return Settled(quantity, tally.doubt, tally.printed is not None)
+
+
+def _unit_of(tally: _Tally, draft: Draft, cell: Cell) -> Unit | None:
+    """The one unit of a draft; beside two units, or feet with inches, a bare number has none.
+
+    5'4 - 6 is 6 feet or 5 feet 6.
+    """
+    if tally.bare and tally.printed is not None and (tally.whole or tally.mixed):
+        return None
+    if tally.mixed:
+        return _one_unit(_units(draft))
+    if tally.printed is not None:
+        return _UNITS[tally.printed]
+    if tally.fractions or cell.expected.dimension is Dimension.HEIGHT:
+        return _proven(draft, cell)
+    return None
 
 
 def _units(draft: Draft) -> frozenset[str]:

@@ -81,7 +81,8 @@ def test_prose_with_figures_is_not_read(text: str) -> None:
 @pytest.mark.parametrize(
     "text",
     ["", " ", "-", "–", "—", "x", "X", "n/a", "N/A", "na", "n.a.", "None", "k.A.", "tbc", "?",
-     "...", "…", "/", "*", "&nbsp;", "\u00a0", "nvt", "brak"],
+     "...", "…", "/", "*", "&nbsp;", "\u00a0", "nvt", "brak",
+     '"', "〃", "ditto"],
 )  # fmt: skip
 def test_what_stands_for_nothing_is_blank(text: str) -> None:
     assert told(text) == "blank"
