@@ -7,22 +7,23 @@ own notes beside the charts, and charts that we wrote ourselves.
 
 from __future__ import annotations
 
+import codecs
+import hashlib
 import os
 from collections import Counter
 from collections.abc import Callable, Iterator, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import dataclass, field, replace
 from datetime import UTC, date, datetime
 from pathlib import Path
 from typing import Final
 
 from charts.findings import FindingLog, Level
-from charts.importer import read_bytes, read_file, read_pasted
+from charts.importer import PASTED, folder_of, not_opened, read_bytes
 from charts.model_facts import FactsFileError, ModelFacts, read_model_facts
 from charts.schema import FileReading
 from charts.wording import Wording
 from charts.writers.own_files import is_ours
 
-PASTED: Final = "-"
 FACTS_FILE: Final = "models.toml"
 
 _PASSED_OVER_STARTS: Final = (".", "~$", "__macosx", "$recycle")
@@ -32,6 +33,8 @@ _WINDOWS_HIDDEN: Final = 0x2
 
 Progress = Callable[[str, float], None]
 """Told the file at hand and the fraction done (0 to 1); may raise Cancelled."""
+Reads = Callable[[bytes, str, str], FileReading]
+"""Reads a file's bytes under its name and folder, as ``charts.importer.read_bytes`` does."""
 
 
 class Cancelled(Exception):  # noqa: N818 - somebody's wish, no error
@@ -60,12 +63,19 @@ class LoadedFile:
         path: where it lies; None when it was pasted.
         dated: the day it was last written, today when pasted.
         facts: the models of the ``models.toml`` in its folder.
+        data: its bytes, from which it is read again; empty when it could not be opened.
     """
 
     reading: FileReading
     path: Path | None
     dated: date
     facts: tuple[ModelFacts, ...] = ()
+    data: bytes = field(default=b"", repr=False)
+
+    @property
+    def digest(self) -> str:
+        """A short name for the content: two files of one digest hold the same bytes."""
+        return digest_of(self.data)
 
     @property
     def unusable(self) -> bool:
@@ -97,21 +107,21 @@ def load(
     progress: Progress | None = None,
     pasted: bytes | None = None,
     wording: Wording | None = None,
+    reads: Reads = read_bytes,
 ) -> Loaded:
     """Read everything behind ``sources``, and ``pasted`` under the name "-".
 
     A file that cannot be used becomes a reading with its error, in the language of ``wording``
-    where the error quotes a person's notes. Nothing but Cancelled is raised.
+    where the error quotes a person's notes. ``reads`` may know a file's reading already. Nothing
+    but Cancelled is raised.
     """
     found, closed = find(sources)
     facts = _Facts(wording or Wording())
-    files = [] if pasted is None else [_pasted(pasted)]
+    files = [] if pasted is None else [_pasted(pasted, reads)]
     for number, file in enumerate(found):
         if progress is not None:
             progress(file.name, number / len(found))
-        beside = facts.beside(file)
-        reading = read_file(file.path, file.name) if _is_there(file.path) else _missing(file)
-        files.append(LoadedFile(reading, file.path, _dated(file.path), beside))
+        files.append(_opened(file, facts.beside(file), reads))
     files += facts.faulty
     files += [LoadedFile(_problem(name, "folder-closed"), None, _today()) for name in closed]
     if progress is not None:
@@ -215,12 +225,26 @@ def _named(files: Sequence[tuple[Path, Path]]) -> Iterator[SourceFile]:
         yield SourceFile(path, name)
 
 
-def _pasted(data: bytes) -> LoadedFile:
+def _opened(file: SourceFile, beside: tuple[ModelFacts, ...], reads: Reads) -> LoadedFile:
+    if not _is_there(file.path):
+        return LoadedFile(_missing(file), file.path, _today(), beside)
     try:
-        reading = read_pasted(data.decode("utf-8-sig"))
-    except UnicodeDecodeError:
-        reading = read_bytes(data, PASTED)  # another encoding, or a whole file piped in
-    return LoadedFile(reading, None, _today())
+        data = file.path.read_bytes()
+    except OSError:
+        return LoadedFile(not_opened(file.name), file.path, _dated(file.path), beside)
+    reading = reads(data, file.name, folder_of(file.name))
+    return LoadedFile(reading, file.path, _dated(file.path), beside, data)
+
+
+def _pasted(data: bytes, reads: Reads) -> LoadedFile:
+    """What was piped in: a text, or a whole file."""
+    text = data.removeprefix(codecs.BOM_UTF8)
+    return LoadedFile(reads(text, PASTED, ""), None, _today(), data=text)
+
+
+def digest_of(data: bytes) -> str:
+    """A short name for some content; "" for none."""
+    return hashlib.sha256(data).hexdigest()[:16] if data else ""
 
 
 def _is_there(path: Path) -> bool:
