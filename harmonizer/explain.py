@@ -19,10 +19,16 @@ def sentence(reason: Reason, wording: Wording, unit: Unit = Unit.CM) -> str:
     """``reason`` as one sentence.
 
     Readings and range ends to 0.5 cm, or to 1/4 where ``unit`` is inches; margins are in cm, to
-    0.1, whatever the unit. A dimension's name has a form for within a sentence besides.
+    0.1, whatever the unit; kg and years to 0.1. A dimension's name has a form for within a
+    sentence besides.
     """
-    in_unit = Unit.CM if reason.code.startswith(_MASS_AND_AGE) else unit
-    values = {key: _worded(key, value, wording, in_unit) for key, value in reason.values.items()}
+    plain = reason.code.startswith(_MASS_AND_AGE)
+    values = {
+        key: wording.margin(value)
+        if plain and isinstance(value, float)
+        else _worded(key, value, wording, unit)
+        for key, value in reason.values.items()
+    }
     within = {
         f"{key}_inner": wording.say(TOPIC, f"inner-{value.value}")
         for key, value in reason.values.items()

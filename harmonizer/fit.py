@@ -39,15 +39,13 @@ def fit(
     """
     if table.settings != settings:
         table = RangeTable.compiled(table.offers, settings)
-    body = body_on(rider, table, settings, worn)
-    lies = compared(table, body, settings)
+    lies = compared(table, body_on(rider, table, settings, worn), settings)
     reserve, stretch = elastic_reserve(lies)
     states = lies.states.copy()
     states[CHEST] = near_without_reserve(states[CHEST], lies, reserve, stretch)
     states[BACK] = _length_in_the_saddle(states[BACK], lies, rider)
-    girths = girth_verdicts(*states[:BACK])
-    gate = gates(table.facts, body.weight_kg, rider.needs, settings)
-    plen = not_too_long(lies)
+    gate = gates(table.facts, lies.body.weight_kg, rider.needs, settings)
+    girths, plen = girth_verdicts(*states[:BACK]), not_too_long(lies)
     up, between = between_sizes(lies)
     grades = ranking.Grades(
         verdicts=verdicts(girths, states[BACK], gate.refused),
@@ -57,23 +55,9 @@ def fit(
         probability=size_probability(lies, plen),
         between_up=up,
     )
+    order = ranking.order_of(grades, table.facts)
     return FitSheet(
-        rider=rider,
-        compared=lies,
-        states=states,
-        girths=girths,
-        verdicts=grades.verdicts,
-        checked=grades.checked,
-        penalty=grades.penalty,
-        plen=plen,
-        probability=grades.probability,
-        between=between,
-        between_up=up,
-        other_band=grades.other_band,
-        reserve=reserve,
-        stretch=stretch,
-        gates=gate,
-        order=ranking.order_of(grades, table.facts),
+        rider, lies, states, girths, grades, plen, between, reserve, stretch, gate, order
     )
 
 

@@ -13,6 +13,7 @@ from harmonizer.comparison import Comparison
 from harmonizer.gates import Gates
 from harmonizer.lane_choice import LaneChoice
 from harmonizer.range_table import RangeTable
+from harmonizer.ranking import Grades
 from harmonizer.rider import Rider
 from harmonizer.settings import Settings
 
@@ -29,25 +30,50 @@ class FitArrays:
     ``states``, ``lower`` and ``upper`` are dimensions x offers: chest, waist, hip, back length,
     then the rest. ``states`` holds what was compared and then lowered by what is known besides
     (too little elastic). ``reserve`` and ``stretch`` are NaN where the
-    elastic is not stated. ``between_up`` where the chest lies between a size and the next larger.
+    elastic is not stated.
     """
 
     rider: Rider
     compared: Comparison
     states: Codes
     girths: Codes
-    verdicts: Codes
-    checked: Codes
-    penalty: Floats
+    grades: Grades
     plen: Floats
-    probability: Floats
     between: Flags
-    between_up: Flags
-    other_band: Flags
     reserve: Floats
     stretch: Floats
     gates: Gates
     order: Places
+
+    @property
+    def verdicts(self) -> Codes:
+        """The verdict of every size."""
+        return self.grades.verdicts
+
+    @property
+    def checked(self) -> Codes:
+        """How many of the four dimensions were checked."""
+        return self.grades.checked
+
+    @property
+    def penalty(self) -> Floats:
+        """P, which only orders."""
+        return self.grades.penalty
+
+    @property
+    def probability(self) -> Floats:
+        """The size probability, NaN where nothing was checked."""
+        return self.grades.probability
+
+    @property
+    def other_band(self) -> Flags:
+        """Where the chart is for another band than the rider's."""
+        return self.grades.other_band
+
+    @property
+    def between_up(self) -> Flags:
+        """Where the chest lies between a size and the next larger one."""
+        return self.grades.between_up
 
     @property
     def table(self) -> RangeTable:
