@@ -53,6 +53,7 @@ class Withheld(StrEnum):
 
     RECALLED = "recalled"
     SUPERSEDED = "superseded"
+    HELD = "held"
 
 
 @dataclass(frozen=True, slots=True)

@@ -30,7 +30,7 @@ _QUESTION_COLUMNS: Final = {"file": 30.0, "where": 20.0, "asked": 70.0, "reading
 
 def laid_out(chart: InHouseChart, wording: Wording) -> InHouseTable:
     """``chart`` as a table in the language of ``wording``."""
-    marks = Marks(wording)
+    marks = Marks.of_chart(chart, wording)
     shown = blocks(chart, marks, wording)
     above = (None, *chart.rows)
     rows = tuple(_row(row, before, shown) for row, before in zip(chart.rows, above, strict=False))

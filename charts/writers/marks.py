@@ -4,7 +4,8 @@ from __future__ import annotations
 
 from typing import Final
 
-from charts.schema import Basis, Definition, Range
+from charts.in_house import InHouseChart
+from charts.schema import Basis, Definition, Dimension, Range
 from charts.wording import Wording
 
 _SIGNS: Final = ("†", "‡", "§", "¶", "#", "◊", "∆", "¤")
@@ -18,14 +19,29 @@ class Marks:
         self._wording = wording
         self._signs: dict[str, str] = {}
 
+    @classmethod
+    def of_chart(cls, chart: InHouseChart, wording: Wording) -> Marks:
+        """The signs of everything on ``chart``, the same for its table and for its pictures."""
+        marks = cls(wording)
+        for row in chart.rows:
+            for dimension in Dimension:
+                for value in row.measures.get(dimension, ()):
+                    marks.of(value)
+        return marks
+
     def of(self, value: Range) -> str:
         """The signs of one value, "" when the maker says nothing of how it is measured."""
-        keys = []
-        if value.definition is not Definition.UNKNOWN:
-            keys.append(f"definition-{value.definition.value}")
-        if value.basis in _WORTH_A_MARK:
-            keys.append(f"basis-{value.basis.value}")
-        return "".join(self._sign(key) for key in keys)
+        return self.of_definition(value.definition) + self.of_basis(value.basis)
+
+    def of_definition(self, definition: Definition) -> str:
+        """The sign of the points measured between, "" where they are not said."""
+        if definition is Definition.UNKNOWN:
+            return ""
+        return self._sign(f"definition-{definition.value}")
+
+    def of_basis(self, basis: Basis) -> str:
+        """The sign of a measure that is not the body's, else ""."""
+        return self._sign(f"basis-{basis.value}") if basis in _WORTH_A_MARK else ""
 
     def footnotes(self) -> tuple[str, ...]:
         """One sentence for each sign given so far, in their order."""
