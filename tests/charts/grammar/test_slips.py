@@ -16,6 +16,11 @@ def test_a_lost_hyphen_is_asked_about_with_the_range_it_may_be() -> None:
     assert candidates("99102", Expected(Dimension.CHEST, Unit.CM)) == ["[99, 102] cm (hyphen-lost)"]
 
 
+def test_a_number_that_would_part_into_a_doubled_range_is_no_lost_hyphen() -> None:
+    assert told("45120", Dimension.WAIST, Unit.CM) == "ask was-a-date"
+    assert candidates("45120", Expected(Dimension.WAIST, Unit.CM)) == []
+
+
 def test_a_lost_space_before_a_fraction_is_asked_about() -> None:
     assert told("341/2", Dimension.CHEST, Unit.IN) == "ask separator-lost"
     assert candidates("311/8-331/4", Expected(Dimension.CHEST, Unit.IN)) == [
@@ -55,7 +60,7 @@ def test_a_size_and_its_quantity_in_one_cell_are_parted(text: str, reading: str)
     assert told(text) == reading
 
 
-@pytest.mark.parametrize("text", ["S (6-7)", "X-Large (46-49)", "Small - 36", "00 (XS)"])
+@pytest.mark.parametrize("text", ["S (6-7)", "S (6½)", "X-Large (46-49)", "Small - 36", "00 (XS)"])
 def test_no_value_is_made_from_a_label_unless_a_unit_stands_there(text: str) -> None:
     assert told(text) == "unread unreadable"
 

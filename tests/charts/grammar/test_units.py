@@ -208,6 +208,21 @@ def test_two_figures_without_a_unit_are_asked_about_even_when_the_ratio_tells() 
     assert told("70-80 / 154-176", WEIGHT) == "ask unit-missing [70, 80] kg also [154, 176] lb"
 
 
+def test_one_figure_in_inches_and_in_centimetres_is_no_range() -> None:
+    assert told("34/86") == "ask unit-missing 86 cm also 34 in"
+
+
+def test_a_half_inch_as_a_decimal_is_rounded_to_the_half() -> None:
+    assert told("34.5 in (87 cm)") == "87 cm also 34.5 in"
+
+
+def test_whole_feet_are_printed_to_the_inch() -> None:
+    quantity = read_cell("5'", Expected(HEIGHT)).quantity
+    assert quantity is not None
+    assert quantity.value is not None
+    assert quantity.value.step == 1
+
+
 def test_one_unit_in_the_heading_and_the_ratio_together_are_enough() -> None:
     assert told("86-91 (34-36)", CHEST, CM) == "[86, 91] cm also [34, 36] in"
 
