@@ -61,13 +61,10 @@ def both_units(cell: Cell) -> Both | None:
     if halves is None:
         return None
     first, second = halves
-    if _system(first) is not None and _system(first) == _system(second) and _same(first, second):
-        return Both(first.quantity, None, first.doubt)
+    if first.quantity.unit is not None and first.quantity.unit is second.quantity.unit:
+        # 5'4" / 64 in is one length; 84 cm, 88 cm are two and no quantity in two units.
+        return Both(first.quantity, None, first.doubt) if _same(first, second) else None
     return _assigned(first, second, cell)
-
-
-def _system(one: Settled) -> Unit | None:
-    return one.quantity.unit
 
 
 def _same(first: Settled, second: Settled) -> bool:

@@ -38,7 +38,6 @@ FOOT: Final = 1 << 22
 HALF: Final = 1 << 23
 FILLER: Final = 1 << 24
 WORD: Final = 1 << 25
-COLON: Final = 1 << 26
 END: Final = 0
 
 MOST: Final = AT_MOST | BELOW
@@ -85,8 +84,7 @@ MARKS: Final[Mapping[str, int]] = {
     ";": BREAK,
     "|": BREAK,
     "\n": BREAK,
-    ":": COLON,
-    "=": COLON,
+    "=": BREAK,
     "'": FOOT | UNIT,
     '"': UNIT,
 }

@@ -153,6 +153,7 @@ def test_a_range_of_small_numbers_is_one_outside_of_heights() -> None:
         ("33 LBS/15 KG", "15 kg also 33 lb"),
         ('34-36"<br>86-91cm', "[86, 91] cm also [34, 36] in"),
         ("86-91cm | 34-36in", "[86, 91] cm also [34, 36] in"),
+        ("100 cm = 39.4 in", "100 cm also 39.4 in"),
         ("34-36in 86-91cm", "[86, 91] cm also [34, 36] in"),
         ("117 cm (46 in) to 122 cm (48 in)", "[117, 122] cm also [46, 48] in"),
         ('36"/91cm - 38"/97cm', "[91, 97] cm also [36, 38] in"),
@@ -210,6 +211,11 @@ def test_two_figures_without_a_unit_are_asked_about_even_when_the_ratio_tells() 
 
 def test_one_figure_in_inches_and_in_centimetres_is_no_range() -> None:
     assert told("34/86") == "ask unit-missing 86 cm also 34 in"
+
+
+def test_two_values_in_one_unit_are_no_quantity_in_two() -> None:
+    assert told("84 cm, 88 cm") == "unread unreadable"
+    assert told("5'4\" / 64 in") == "64 in"
 
 
 def test_a_half_inch_as_a_decimal_is_rounded_to_the_half() -> None:
