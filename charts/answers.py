@@ -3,18 +3,37 @@
 The doors, and where they are:
 
     read_bytes(data, name, folder, answers=...) -> FileReading       charts.importer
-        a new reading: what was answered stands as settled, nothing else is different
-    choices(finding, reading, opened) -> tuple[Choice, ...]           charts.choices
-        the acts that may be offered for a question, ready made; ``Choice.code`` and ``.values``
-        give its words (topic "season"); ``answers(choice, finding, by, on)`` signs them
+        a new reading: what was answered stands as settled (``Finding.settled``: what, text, by,
+        on, habit; its level is then a note), nothing else is different. A cell that was read
+        otherwise keeps its print in ``Range.published`` and says so in ``Range.corrected``
+    choices(finding, reading) -> tuple[Choice, ...]                   charts.choices
+        the acts that may be offered for a question, ready made; ``words(choice, wording)`` is
+        what a person reads; ``answers(choice, finding, by, on)`` signs the acts
     alike(finding, reading) -> tuple[Finding, ...]                    charts.choices
-        the equal questions of a file that one act may answer
+        the equal questions of a file; ``same_choice(choice, other, reading)`` for each of them
+    in_danger_order(findings)                                         charts.choices
     regions(data, name, folder, answers) -> tuple[SheetRegions, ...]  charts.regions
-        each sheet as it came, and what each part of it was taken for
+        each sheet as it came, and what each part of it was taken for; ``words(region, wording)``
     write_answers(answers) -> str, read_answers(text)                 charts.answers_toml
 
-One act of a person is a tuple of answers, taken together and undone together:
-``Workspace.answer(file, answers)`` in ``harmonizer.workspace``.
+What needs typing is made from the acts below: ``Corrected((CellReads(place, printed, text),))``
+for a cell or a label, ``Edge(area, becomes)``, ``Turned(area)``, ``LeftOut(part, place)``,
+``Meaning(scope, place, headings, unit=..., basis=...)``, ``TextForm(encoding, separator)``; each
+is signed as ``Answer(act, by, on, about)``, where ``about`` is ``Question.of(finding)`` if it was
+given to a question. ``place`` is always a place as findings, ranges and charts give it.
+
+One act of a person is a sequence of answers, taken together and undone together:
+
+    workspace.answer(file, answers)                 one step; undo and redo restore equal readings
+    workspace.take(workspace.answered({file: answers, ...}))   the same, the pure part by itself
+    workspace.withdraw(file, answers)               takes answers back whenever they were given
+    workspace.approve(file, by, on, chart="")       ``chart`` is ``key_of(chart)``, "" the file
+    workspace.keep_aside(file, by, on, chart="", why=""), workspace.reopen(file, chart="")
+    workspace.sent(file, questions, on), workspace.replied(file, question, text, by, on)
+    workspace.states() -> tuple[FileState, ...], workspace.state(file), workspace.stage(file, f)
+    workspace.load(sources, progress, known=workspace.known()), then workspace.take(loaded)
+
+``on_change`` is told "charts" when readings differ and "season" when marks, answers or letters do.
 
 Answers speak of places and printed texts, never of what was understood, so that an answer that
 no longer fits its file is noticed: it is said in a note (``answer-not-applied``) and has no effect.

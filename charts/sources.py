@@ -18,12 +18,13 @@ from pathlib import Path
 from typing import Final
 
 from charts.findings import FindingLog, Level
-from charts.importer import PASTED, folder_of, not_opened, read_bytes
+from charts.importer import folder_of, not_opened, read_bytes
 from charts.model_facts import FactsFileError, ModelFacts, read_model_facts
 from charts.schema import FileReading
 from charts.wording import Wording
 from charts.writers.own_files import is_ours
 
+PASTED: Final = "-"
 FACTS_FILE: Final = "models.toml"
 
 _PASSED_OVER_STARTS: Final = (".", "~$", "__macosx", "$recycle")

@@ -39,7 +39,10 @@ class Stage(StrEnum):
 
 @dataclass(frozen=True, slots=True)
 class Mark:
-    """A person's mark on a chart by its place, or on the whole file where ``chart`` is ""."""
+    """A person's mark on a chart by its key, or on the whole file where ``chart`` is "".
+
+    ``habit`` is the version of the supplier's habits by which it was made, 0 for a person's.
+    """
 
     by: str
     on: date
@@ -104,6 +107,13 @@ class FileState:
     questions: tuple[Finding, ...] = ()
 
 
+def key_of(chart: Chart) -> str:
+    """What tells a chart from the others of its file: its place, its band, its model's column."""
+    column = chart.model is not None and chart.model.source == "column"
+    words = (chart.place, chart.band, chart.model.text if chart.model and column else None)
+    return " ".join(word for word in words if word)
+
+
 def state_of(reading: FileReading, record: FileRecord | None = None) -> FileState:
     """The state of a file and of each of its charts."""
     said = record or FileRecord(reading.file)
@@ -158,14 +168,14 @@ def used(reading: FileReading, record: FileRecord | None) -> FileReading:
     """The reading without the charts that are kept aside."""
     if record is None or not record.aside:
         return reading
-    kept = tuple(chart for chart in reading.charts if record.kept_aside(chart.place) is None)
+    kept = tuple(chart for chart in reading.charts if record.kept_aside(key_of(chart)) is None)
     return replace(reading, charts=kept)
 
 
 def _of_chart(chart: Chart, questions: Sequence[Finding], record: FileRecord) -> State:
-    if record.kept_aside(chart.place) is not None:
+    if record.kept_aside(key_of(chart)) is not None:
         return State.ASIDE
-    if record.approval(chart.place) is not None:
+    if record.approval(key_of(chart)) is not None:
         return State.APPROVED
     return State.QUESTIONS if questions else State.READY
 
