@@ -9,7 +9,7 @@ from __future__ import annotations
 import re
 from typing import TYPE_CHECKING, Final
 
-from charts.findings import FindingLog
+from charts.findings import FindingLog, Level
 from charts.readers.hidden import note_hidden
 from charts.readers.html_groups import grids_of_blocks
 from charts.readers.html_outline import outline_of
@@ -54,7 +54,7 @@ def _open(source: Source, log: FindingLog) -> tuple[Sheet, ...]:
     _note_break(text, page, source.name, log)
     sheets = sheets_of(with_word_tables(outline_of(page, grids_of_blocks(page))))
     note_hidden(sheets, (), log)
-    if not sheets:
+    if not sheets and not any(finding.level is Level.ERROR for finding in log.findings):
         log.add("no-table", source.name, name=source.name)
     return sheets
 
