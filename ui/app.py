@@ -37,12 +37,14 @@ class Opening:
             return
         self._furnished = True
         from ui.desk import make_desk  # noqa: PLC0415 - the frame is painted before this costs
+        from ui.faults import FaultTeller  # noqa: PLC0415 - the same
         from ui.preferences import read_preferences  # noqa: PLC0415 - the same
 
         kind = QStandardPaths.StandardLocation.AppConfigLocation
         file = Path(QStandardPaths.writableLocation(kind)) / "screen.json"
         desk = make_desk(self._application, self.frame, read_preferences(file), file)
         self.desk = desk
+        FaultTeller(desk.window).install()
         if self._demo:
             desk.commands.open_demo()
 

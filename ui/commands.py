@@ -114,7 +114,10 @@ class Commands(QObject):
         self._run("job-reading", work, self._arrived)
 
     def _arrived(self, result: object) -> None:
-        arrived = cast("Arrived", result)
+        self.take_in(cast("Arrived", result))
+
+    def take_in(self, arrived: Arrived) -> None:
+        """Take what was read into the workspace, riders onto the line, and say what failed."""
         window = self._window
         window.workspace.take(arrived.charts)
         window.fitting.open_riders(list(arrived.riders))

@@ -2,10 +2,173 @@
 
 from __future__ import annotations
 
+import os
+from collections.abc import Callable
+from dataclasses import dataclass
+from datetime import UTC, datetime
 from pathlib import Path
+from typing import Final
+
+from PySide6.QtCore import QSizeF, Qt
+from PySide6.QtGui import QImage, QPainter
+from PySide6.QtWidgets import QApplication
+
+from charts.schema import Dimension
+from charts.wording import Wording
+from ui import appearance
+from ui.desk import Desk, make_desk
+from ui.drawing.row_shape import Density
+from ui.dress import Dress
+from ui.fitting_page.paper_page import PaperPage, Printed
+from ui.fitting_page.print_sheet import rows_to_print
+from ui.frame import Frame
+from ui.loading import Arrived, arrive, demo_paths
+from ui.preferences import Preferences
+from ui.theme import Scheme, Theme
+
+SIZE: Final = (1366, 768)
+_SHEET: Final = (1032, 703)  # A4 on its side without its margins, at 96 to the inch
+_MARGIN: Final = 36
+USUAL: Final = Preferences("en", Scheme.LIGHT)
+
+
+@dataclass(frozen=True, slots=True)
+class Scene:
+    """One picture: how the screen looks, and what is done before it is taken."""
+
+    name: str
+    act: Callable[[Desk], None]
+    preferences: Preferences = USUAL
+    loaded: bool = True
+    size: tuple[int, int] = SIZE
 
 
 def draw_all(folder: Path) -> list[Path]:
     """Draw every page into ``folder``; the paths of the pictures, in order."""
     folder.mkdir(parents=True, exist_ok=True)
-    return []
+    application = an_application()
+    arrived = arrive(demo_paths(), Wording("en"), _silent)
+    return [draw(application, scene, arrived, folder) for scene in SCENES]
+
+
+def an_application() -> QApplication:
+    """The application there is, or a new one that needs no screen."""
+    present = QApplication.instance()
+    if isinstance(present, QApplication):
+        return present
+    os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
+    return QApplication(["harmonizer"])
+
+
+def draw(application: QApplication, scene: Scene, arrived: Arrived, folder: Path) -> Path:
+    """Set one scene up, and take its picture."""
+    frame = Frame(Theme(scene.preferences.scheme or Scheme.LIGHT))
+    desk = make_desk(application, frame, scene.preferences)
+    frame.resize(*scene.size)
+    frame.show()
+    if scene.loaded:
+        desk.commands.take_in(arrived)
+        desk.window.notice.hide()
+    application.processEvents()
+    scene.act(desk)
+    application.processEvents()
+    path = folder / f"{scene.name}.png"
+    picture = sheet_picture(desk) if scene.name.endswith("on-paper") else frame.grab().toImage()
+    if not picture.save(str(path)):
+        raise OSError(None, "the picture could not be written", str(path))
+    frame.close()
+    frame.deleteLater()
+    return path
+
+
+def sheet_picture(desk: Desk) -> QImage:
+    """The printed sheet of the rider on the line as a picture."""
+    fitting = desk.window.fitting
+    wide, high = (edge + 2 * _MARGIN for edge in _SHEET)
+    image = QImage(wide * 2, high * 2, QImage.Format.Format_RGB32)
+    image.setDevicePixelRatio(2.0)
+    image.fill(Qt.GlobalColor.white)
+    if fitting.sheet is None:
+        return image
+    dress = Dress.of(Theme(Scheme.PAPER), appearance.paper_fonts(), Density.TALL)
+    rows = rows_to_print(fitting.sheet, fitting.table.chosen_row())
+    today = datetime.now(UTC).astimezone().date()
+    painter = QPainter(image)
+    painter.translate(_MARGIN, _MARGIN)
+    page = PaperPage(painter, dress, desk.window.words)
+    printed = Printed(fitting.readings.draft, fitting.sheet, rows, today)
+    page.paint(QSizeF(*_SHEET), printed)
+    painter.end()
+    return image
+
+
+def _silent(message: str, fraction: float) -> None:
+    del message, fraction
+
+
+def _nothing(desk: Desk) -> None:
+    del desk
+
+
+def _rider(name: str) -> Callable[[Desk], None]:
+    """Put the rider of this name on the line."""
+
+    def act(desk: Desk) -> None:
+        calls = desk.window.fitting.calls
+        names = [draft.given.name for draft in calls.drafts]
+        desk.window.fitting.go_rider(names.index(name))
+
+    return act
+
+
+def _new_rider(desk: Desk) -> None:
+    desk.window.fitting.new_rider()
+
+
+def _in_winter(desk: Desk) -> None:
+    _rider("Wrenna Oskelby")(desk)
+    winter = desk.window.fitting.readings.winter.edit
+    winter.setText("6")
+    winter.editingFinished.emit()
+
+
+def _trying(desk: Desk) -> None:
+    _rider("Wrenna Oskelby")(desk)
+    fitting = desk.window.fitting
+    fitting.table.setFocus()
+    fitting.table.go_to_tape(Dimension.CHEST)
+    fitting.try_value(Dimension.CHEST, 96.0)
+
+
+def _charts(desk: Desk) -> None:
+    """The charts page on a file with a question."""
+    desk.window.show_page("charts")
+
+
+def _shown_place(desk: Desk) -> None:
+    _rider("Wrenna Oskelby")(desk)
+    desk.window.fitting.reasons.ask_place()
+
+
+SCENES: Final = (
+    Scene("01-fitting", _rider("Wrenna Oskelby")),
+    Scene("02-helper-on-the-telephone", _rider("Maren Ullthwick")),
+    Scene("03-winter-layers", _in_winter),
+    Scene("04-trying-a-value", _trying),
+    Scene("05-under-the-weight-floor", _rider("Lotta Oskelby")),
+    Scene("06-nothing-fits", _rider("Holm Vastrigg")),
+    Scene("07-charts-and-their-questions", _charts),
+    Scene("08-where-a-figure-stands", _shown_place),
+    Scene("09-nothing-loaded-yet", _nothing, loaded=False),
+    Scene("10-ready-for-a-reading", _new_rider),
+    Scene("11-dark", _rider("Wrenna Oskelby"), Preferences("en", Scheme.DARK)),
+    Scene("12-high-contrast", _rider("Wrenna Oskelby"), Preferences("en", Scheme.FORCED)),
+    Scene("13-german", _rider("Maren Ullthwick"), Preferences("de", Scheme.LIGHT)),
+    Scene(
+        "14-tall-rows",
+        _rider("Wrenna Oskelby"),
+        Preferences("en", Scheme.LIGHT, Density.TALL),
+        size=(1600, 1000),
+    ),
+    Scene("15-on-paper", _rider("Wrenna Oskelby")),
+)

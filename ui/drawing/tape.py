@@ -71,8 +71,7 @@ class Bar(NamedTuple):
     cap: Side | None = None
 
 
-@dataclass(frozen=True, slots=True)
-class Gap:
+class Gap(NamedTuple):
     """The stretch between the rider (or the winter end) and the best size, in pixels and cm."""
 
     left: float
@@ -80,16 +79,14 @@ class Gap:
     distance_cm: float
 
 
-@dataclass(frozen=True, slots=True)
-class Arrow:
+class Arrow(NamedTuple):
     """The best size lies wholly beyond the tape on ``side``, ``distance_cm`` from the rider."""
 
     side: Side
     distance_cm: float
 
 
-@dataclass(frozen=True, slots=True)
-class TapePicture:
+class TapePicture(NamedTuple):
     """All that is drawn in one cell. ``winter`` is None where no layers go underneath."""
 
     rider: float
@@ -101,6 +98,7 @@ class TapePicture:
 
 
 _TOUCHING_CM: Final = 1e-4
+_FAR: Final = float("inf")
 
 
 @dataclass(frozen=True, slots=True)
@@ -129,7 +127,7 @@ def picture(
     layers_cm: float = 0.0,
     cap: Side | None = None,
 ) -> TapePicture:
-    """The picture of one model's sizes on one tape.
+    """The picture of one model's sizes on one tape; ``spans`` stand ``in_order``.
 
     The rider stands at ``rider_cm``, at the scale's centre where it is None. ``layers_cm`` is
     what winter layers add to the reading, 0 where none go underneath. ``cap`` names the side that
@@ -178,19 +176,22 @@ def _drawn_gap(gap_cm: tuple[float, float] | None, scale: Scale) -> Gap | None:
 
 
 def _bars(scale: Scale, spans: Sequence[SizeSpan], meeting: _Meeting) -> tuple[Bar, ...]:
+    """The bars on the tape, the others from left to right and the best one last."""
     bars: list[Bar] = []
-    reached = [float("-inf"), float("-inf")]
+    best: Bar | None = None
+    ends = [-_FAR, -_FAR]
     edges = _Edges(scale.low_cm, scale.high_cm, scale.x(0.0), scale.pixels_per_cm)
-    for span in sorted(spans, key=_low_end):
+    for span in spans:
         stretch = _stretch(span, edges)
         if stretch is None:
             continue
-        lane = 0
-        if not span.best:
-            lane = 1 if stretch[0] > reached[0] or reached[0] <= reached[1] else 2
-            reached[lane - 1] = stretch[1]
+        if span.best:
+            best = _bar(span, stretch, 0, edges, meeting)
+            continue
+        lane = 1 if stretch[0] > ends[0] or ends[0] <= ends[1] else 2
+        ends[lane - 1] = stretch[1]
         bars.append(_bar(span, stretch, lane, edges, meeting))
-    return tuple(sorted(bars, key=_best_last))
+    return (*bars, best) if best is not None else tuple(bars)
 
 
 def _bar(
@@ -216,24 +217,29 @@ def _bar(
     )
 
 
-def _best_last(bar: Bar) -> bool:
-    return bar.best
-
-
-def _low_end(span: SizeSpan) -> tuple[float, float]:
-    low = float("-inf") if span.low_cm is None else span.low_cm
-    return low, float("inf") if span.high_cm is None else span.high_cm
+def in_order(span: SizeSpan) -> tuple[float, float]:
+    """Sorts sizes from left to right, open ends outermost."""
+    return (
+        -_FAR if span.low_cm is None else span.low_cm,
+        _FAR if span.high_cm is None else span.high_cm,
+    )
 
 
 def _stretch(span: SizeSpan, edges: _Edges) -> tuple[float, float] | None:
     """The part of ``span`` on the tape in pixels, None where nothing of it is."""
-    if span.low_cm is None and span.high_cm is None:
+    low, high = span.low_cm, span.high_cm
+    if low is None and high is None:
         return None
-    low = edges.low_cm if span.low_cm is None else max(span.low_cm, edges.low_cm)
-    high = edges.high_cm if span.high_cm is None else min(span.high_cm, edges.high_cm)
-    if low >= high:
-        return None
-    return edges.zero + low * edges.per_cm, edges.zero + high * edges.per_cm
+    left, right = edges.low_cm, edges.high_cm
+    if low is not None:
+        if low >= right:
+            return None
+        left = max(low, left)
+    if high is not None:
+        if high <= left:
+            return None
+        right = min(high, right)
+    return edges.zero + left * edges.per_cm, edges.zero + right * edges.per_cm
 
 
 def _end(value_cm: float | None, beyond: bool) -> End:

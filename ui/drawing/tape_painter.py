@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
-from typing import Final
+from typing import Final, Self
 
 from PySide6.QtCore import QLineF, QPointF, QRectF, Qt
 from PySide6.QtGui import QBrush, QColor, QLinearGradient, QPainter, QPainterPath, QPen, QPolygonF
@@ -18,6 +18,7 @@ _FADE: Final = 26.0
 _NOTCH: Final = 6.0
 _WASH: Final = 0.42  # how much of its colour an assumed size keeps inside
 _LAYERS_ALPHA: Final = 26
+_HALO_ALPHA: Final = 215
 
 
 @dataclass(frozen=True, slots=True)
@@ -47,11 +48,24 @@ def mixed(colour: QColor, ground: QColor, share: float) -> QColor:
 
 @dataclass(frozen=True, slots=True)
 class TapePainter:
-    """Paints pictures of one theme and row shape; ``ground`` is what lies behind the row."""
+    """Paints pictures of one theme and row shape; ``ground`` is what lies behind the row.
+
+    ``halo`` is the light beside the rider's line, ``veil`` what winter layers are covered with.
+    """
 
     colours: Inks
     shape: RowShape
-    ground: Ink = Ink.GROUND
+    ground: Ink
+    halo: QColor
+    veil: QColor
+
+    @classmethod
+    def of(cls, colours: Inks, shape: RowShape, ground: Ink = Ink.GROUND) -> Self:
+        """The painter for rows on ``ground``."""
+        halo, veil = QColor(colours[Ink.HALO]), QColor(colours[Ink.RIDER])
+        halo.setAlpha(_HALO_ALPHA)
+        veil.setAlpha(_LAYERS_ALPHA)
+        return cls(colours, shape, ground, halo, veil)
 
     def paint(
         self, painter: QPainter, top: float, scale: Scale, drawn: TapePicture, ink: Ink
@@ -87,7 +101,7 @@ class TapePainter:
 
     def _paint_halo(self, painter: QPainter, x: float, top: float, height: float) -> None:
         wide = 4.4 * self.shape.unit
-        painter.fillRect(QRectF(x - wide / 2, top, wide, height), self._halo())
+        painter.fillRect(QRectF(x - wide / 2, top, wide, height), self.halo)
 
     def _paint_core(self, painter: QPainter, x: float, top: float, height: float) -> None:
         half = max(1.0, round(0.8 * self.shape.unit))
@@ -107,19 +121,12 @@ class TapePainter:
         painter.setBrush(colour)
         painter.drawPolygon(QPolygonF(head))
 
-    def _halo(self) -> QColor:
-        halo = QColor(self.colours[Ink.HALO])
-        halo.setAlpha(215)
-        return halo
-
     def _paint_layers(self, painter: QPainter, top: float, left: float, right: float) -> None:
-        veil = QColor(self.colours[Ink.RIDER])
-        veil.setAlpha(_LAYERS_ALPHA)
-        painter.fillRect(QRectF(left, top, right - left, self.shape.height), veil)
+        painter.fillRect(QRectF(left, top, right - left, self.shape.height), self.veil)
 
     def _paint_winter(self, painter: QPainter, x: float, top: float) -> None:
         unit = self.shape.unit
-        painter.fillRect(QRectF(x - 1.8 * unit, top, 3.6 * unit, self.shape.height), self._halo())
+        painter.fillRect(QRectF(x - 1.8 * unit, top, 3.6 * unit, self.shape.height), self.halo)
         pen = QPen(self.colours[Ink.RIDER], 1.6 * unit)
         pen.setDashPattern([1.2, 1.6])
         painter.setPen(pen)

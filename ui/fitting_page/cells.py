@@ -11,7 +11,7 @@ from charts.schema import Dimension
 from harmonizer.fit_sheet import FitSheet
 from harmonizer.range_table import Absent, Assumed
 from harmonizer.states import GIRTHS, LENGTHS
-from ui.drawing.tape import Crossing, Side, SizeSpan
+from ui.drawing.tape import Crossing, Side, SizeSpan, in_order
 from ui.fitting_page.model_groups import ModelGroups
 from ui.fitting_page.row_words import Margins, RowWords
 from ui.fitting_page.rows import TAPES, TapeCell
@@ -93,16 +93,21 @@ def _spans(sheet: FitSheet, row: int, best: int, groups: ModelGroups) -> tuple[S
     key = (group, row, lanes.tobytes(), compared.tobytes())
     known = groups.spans.get(key)
     if known is None:
-        known = {
-            at: _span(sheet, int(lane), at)
+        drawn = [
+            (at, _span(sheet, int(lane), at))
             for at, lane, there in zip(groups.members[group], lanes, compared, strict=True)
             if there
-        }
+        ]
+        known = dict(sorted(drawn, key=_in_order))
         groups.spans[key] = known
     own = known[best]
     stretches = {(span.low_cm, span.high_cm): span for span in known.values()}
     stretches[own.low_cm, own.high_cm] = own._replace(best=True)
     return tuple(stretches.values())
+
+
+def _in_order(item: tuple[int, SizeSpan]) -> tuple[float, float]:
+    return in_order(item[1])
 
 
 def _span(sheet: FitSheet, lane: int, at: int) -> SizeSpan:
