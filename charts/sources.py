@@ -19,17 +19,16 @@ from typing import Final
 
 from charts.findings import FindingLog, Level
 from charts.importer import folder_of, not_opened, read_bytes
+from charts.inner_files import FilePart, parts_of, says_something
 from charts.model_facts import FactsFileError, ModelFacts, read_model_facts
+from charts.readers.passed_over import is_passed_over
 from charts.schema import FileReading
 from charts.wording import Wording
-from charts.writers.own_files import is_ours
+from charts.writers.own_files import is_ours, is_ours_inside
 
 PASTED: Final = "-"
 FACTS_FILE: Final = "models.toml"
 
-_PASSED_OVER_STARTS: Final = (".", "~$", "__macosx", "$recycle")
-_PASSED_OVER_ENDS: Final = ("~", ".tmp", ".part", ".crdownload", ".toml")
-_PASSED_OVER_NAMES: Final = frozenset({"thumbs.db", "desktop.ini"})
 _WINDOWS_HIDDEN: Final = 0x2
 
 Progress = Callable[[str, float], None]
@@ -65,6 +64,7 @@ class LoadedFile:
         dated: the day it was last written, today when pasted.
         facts: the models of the ``models.toml`` in its folder.
         data: its bytes, from which it is read again; empty when it could not be opened.
+        inner: the way to it inside the file at ``path``, "" for that file itself.
     """
 
     reading: FileReading
@@ -72,11 +72,18 @@ class LoadedFile:
     dated: date
     facts: tuple[ModelFacts, ...] = ()
     data: bytes = field(default=b"", repr=False)
+    inner: str = ""
 
     @property
     def digest(self) -> str:
         """A short name for the content: two files of one digest hold the same bytes."""
         return digest_of(self.data)
+
+    @property
+    def whole_way(self) -> tuple[str, ...]:
+        """The parts of the way to it, through the file that it lies in; none when pasted."""
+        inner = tuple(part for part in self.inner.split("/") if part)
+        return (*self.path.absolute().parts, *inner) if self.path is not None else ()
 
     @property
     def unusable(self) -> bool:
@@ -92,7 +99,8 @@ class LoadedFile:
         """The same file with newer facts of its folder beside it; None leaves those it has."""
         if facts is None:
             return self
-        folder = self.reading.file.rpartition("/")[0]
+        outer = self.reading.file.removesuffix(self.inner).rstrip("/")
+        folder = outer.rpartition("/")[0]
         return replace(self, facts=tuple(replace(each, folder=folder) for each in facts))
 
 
@@ -118,11 +126,14 @@ def load(
     """
     found, closed = find(sources)
     facts = _Facts(wording or Wording())
-    files = [] if pasted is None else [_pasted(pasted, reads)]
+    files = [] if pasted is None else list(_pasted(pasted, reads))
     for number, file in enumerate(found):
         if progress is not None:
             progress(file.name, number / len(found))
-        files.append(_opened(file, facts.beside(file), reads))
+        for part in _opened(file, facts.beside(file), reads):
+            files.append(part)
+            if progress is not None and part.inner:
+                progress(part.reading.file, number / len(found))
     files += facts.faulty
     files += [LoadedFile(_problem(name, "folder-closed"), None, _today()) for name in closed]
     if progress is not None:
@@ -190,13 +201,7 @@ def _files(source: Path, closed: list[str]) -> Iterator[Path]:
 
 
 def _passed_over(path: Path) -> bool:
-    name = path.name.lower()
-    return (
-        name.startswith(_PASSED_OVER_STARTS)
-        or name.endswith(_PASSED_OVER_ENDS)
-        or name in _PASSED_OVER_NAMES
-        or _hidden_on_windows(path)
-    )
+    return is_passed_over(path.name) or _hidden_on_windows(path)
 
 
 def _hidden_on_windows(path: Path) -> bool:
@@ -226,21 +231,34 @@ def _named(files: Sequence[tuple[Path, Path]]) -> Iterator[SourceFile]:
         yield SourceFile(path, name)
 
 
-def _opened(file: SourceFile, beside: tuple[ModelFacts, ...], reads: Reads) -> LoadedFile:
+def _opened(file: SourceFile, beside: tuple[ModelFacts, ...], reads: Reads) -> Iterator[LoadedFile]:
+    """One file, or each of those inside it, every one with its own bytes."""
     if not _is_there(file.path):
-        return LoadedFile(_missing(file), file.path, _today(), beside)
+        yield LoadedFile(_missing(file), file.path, _today(), beside)
+        return
     try:
         data = file.path.read_bytes()
     except OSError:
-        return LoadedFile(not_opened(file.name), file.path, _dated(file.path), beside)
-    reading = reads(data, file.name, folder_of(file.name))
-    return LoadedFile(reading, file.path, _dated(file.path), beside, data)
+        yield LoadedFile(not_opened(file.name), file.path, _dated(file.path), beside)
+        return
+    for part, reading in _parts_read(data, file.name, reads):
+        yield LoadedFile(reading, file.path, _dated(file.path), beside, part.data, part.inner)
 
 
-def _pasted(data: bytes, reads: Reads) -> LoadedFile:
+def _parts_read(data: bytes, name: str, reads: Reads) -> Iterator[tuple[FilePart, FileReading]]:
+    for part in parts_of(data, name):
+        if part.inner and is_ours_inside(part.name, part.data):
+            continue
+        reading = part.problem or reads(part.data, part.name, folder_of(part.name))
+        if not part.outer or says_something(reading):
+            yield part, reading
+
+
+def _pasted(data: bytes, reads: Reads) -> Iterator[LoadedFile]:
     """What was piped in: a text, or a whole file."""
     text = data.removeprefix(codecs.BOM_UTF8)
-    return LoadedFile(reads(text, PASTED, ""), None, _today(), data=text)
+    for part, reading in _parts_read(text, PASTED, reads):
+        yield LoadedFile(reading, None, _today(), data=part.data, inner=part.inner)
 
 
 def digest_of(data: bytes) -> str:

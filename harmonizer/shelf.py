@@ -50,7 +50,7 @@ def recorded(
 def _free_name(file: LoadedFile, taken: set[str]) -> str:
     """The file's name, with as many folders before it as tell it from those that are taken."""
     name = file.reading.file
-    parts = file.path.absolute().parts if file.path is not None else ()
+    parts = file.whole_way
     depth = name.count("/") + 1
     while name in taken and depth < len(parts):
         depth += 1

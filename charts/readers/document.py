@@ -13,7 +13,7 @@ from charts.findings import FindingLog
 from charts.readers.document_runs import GONE, STRICT_WORD, WORD, inside, paragraph_text
 from charts.readers.document_tables import read_table
 from charts.readers.page_outline import Entry, Part, sheets_of
-from charts.readers.source import MEGABYTE, Claim, Reader, Source, UnusableSourceError
+from charts.readers.source import MEGABYTE, Claim, Reader, Source, UnusableSourceError, too_many
 from charts.readers.word_tables import with_word_tables
 from charts.readers.xml_parts import parsed
 from charts.readers.zip_package import ZIP_MARK, Package
@@ -60,7 +60,7 @@ def _part(package: Package, name: str) -> _Element | None:
     if not data:
         return None
     if (count := data.count(b"<")) > _MOST_TAGS:
-        raise UnusableSourceError("too-large", f"n = {count}")
+        raise too_many(count)
     return parsed(data.replace(STRICT_WORD, WORD[1:-1].encode()))
 
 

@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING, Final
 
 from charts.readers.document_runs import WORD, SeenRuns, inside, is_on, whole
 from charts.readers.page_outline import PageTable
-from charts.readers.source import LONGEST_CELL, MOST_CELLS, UnusableSourceError
+from charts.readers.source import LONGEST_CELL, MOST_CELLS, too_many
 from charts.sheet import Cell
 
 if TYPE_CHECKING:
@@ -42,7 +42,7 @@ class _Grid:
         width = max(1, whole(properties, "gridSpan", 1, _WIDEST))
         self.taken += width
         if self.taken > MOST_CELLS:
-            raise UnusableSourceError("too-large", f"n = {self.taken}")
+            raise too_many(self.taken)
         if _continues(properties) and column in self.open:
             cell, origin = self.cells.get(self.open[column]), self.open[column]
         else:
@@ -65,7 +65,7 @@ class _Grid:
         self.found.notes += seen.notes
         text, struck = seen.told()
         if len(text) > LONGEST_CELL:
-            raise UnusableSourceError("too-large", f"n = {len(text)}")
+            raise too_many(len(text))
         return Cell(text, heading=heading, struck=struck)
 
 

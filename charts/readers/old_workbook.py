@@ -101,7 +101,7 @@ def _read(sheet: BookSheet, cells: BookCells, log: FindingLog) -> Sheet | None:
     try:
         return _sheet(sheet, cells)
     except UnusableSourceError as problem:
-        log.add(problem.code, sheet.name, name=sheet.name, what=problem.what)
+        log.add(problem.code, sheet.name, name=sheet.name, what=problem.what, case=problem.case)
     except _BROKEN:
         log.add("truncated", sheet.name, name=sheet.name, what="")
     return None

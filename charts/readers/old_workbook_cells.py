@@ -10,7 +10,7 @@ from typing import TYPE_CHECKING, Any, Final
 from charts.readers.number_format import shown_text
 from charts.readers.plain_text import tidy
 from charts.readers.raised_text import Piece, on_one_line
-from charts.readers.source import LONGEST_CELL, MOST_CELLS, UnusableSourceError
+from charts.readers.source import LONGEST_CELL, MOST_CELLS, too_many
 from charts.readers.workbook_cells import number_cell, seen
 from charts.readers.workbook_styles import Style, dated_style
 from charts.sheet import Cell
@@ -42,7 +42,7 @@ class BookCells:
                     continue
                 count += 1
                 if count > MOST_CELLS or len(cell.text) > LONGEST_CELL:
-                    raise UnusableSourceError("too-large", f"n = {max(count, len(cell.text))}")
+                    raise too_many(max(count, len(cell.text)))
                 note = sheet.cell_note_map.get((row, column))
                 comment = tidy(str(note.text or "")) if note is not None else ""
                 yield (row, column), replace(cell, comment=comment) if comment else cell

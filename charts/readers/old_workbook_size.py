@@ -9,7 +9,7 @@ from __future__ import annotations
 import struct
 from typing import Final
 
-from charts.readers.source import MOST_CELLS, UnusableSourceError
+from charts.readers.source import MOST_CELLS, too_many
 
 # INTEGER, NUMBER, LABEL, BOOLERR, FORMULA, RSTRING, LABELSST and RK of every version.
 # fmt: off
@@ -41,4 +41,4 @@ def refuse_if_swollen(stream: bytes) -> None:
         elif kind in _BLANK:
             blank += 1
         if filled > 2 * MOST_CELLS or blank > _MOST_BLANKS or count > _MOST_RECORDS:
-            raise UnusableSourceError("too-large", f"n = {max(filled, blank, count)}")
+            raise too_many(max(filled, blank, count))

@@ -15,7 +15,7 @@ from charts.readers.merged_areas import Area
 from charts.readers.open_document_looks import Look, Looks
 from charts.readers.open_document_parts import OFFICE, TABLE, repeated
 from charts.readers.open_document_text import cell_text, comment_of
-from charts.readers.source import LONGEST_CELL, MOST_CELLS, UnusableSourceError
+from charts.readers.source import LONGEST_CELL, MOST_CELLS, too_many
 from charts.readers.workbook_cells import exact
 from charts.sheet import Cell, StoredValue
 
@@ -70,7 +70,7 @@ def read_table(table: _Element, looks: Looks) -> OpenTable:
             if hidden:
                 found.hidden_rows.add(row + copy)
             if len(found.cells) > MOST_CELLS:
-                raise UnusableSourceError("too-large", f"n = {count * len(cells)}")
+                raise too_many(count * len(cells))
         row += count
         if row >= _LAST_ROW:
             break
@@ -141,7 +141,7 @@ def _cell(element: _Element, look: Look, looks: Looks) -> Cell | None:
     text, struck = cell_text(element, looks)
     comment = comment_of(element)
     if len(text) > LONGEST_CELL:
-        raise UnusableSourceError("too-large", f"n = {len(text)}")
+        raise too_many(len(text))
     if not text:
         lost = element.get(f"{TABLE}formula") is not None and not _has_value(element)
         if not lost and not comment:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING, Final
 
-from charts.readers.source import MEGABYTE, UnusableSourceError
+from charts.readers.source import MEGABYTE, UnusableSourceError, too_many
 from charts.readers.xml_parts import parsed
 from charts.readers.zip_package import ZIP_MARK, Package
 
@@ -61,5 +61,5 @@ def repeated(element: _Element, name: str, most: int) -> int:
 def _bounded(package: Package, part: str) -> bytes:
     data = package.read(part, _LARGEST_CONTENT)
     if (count := data.count(b"<")) > _MOST_TAGS:
-        raise UnusableSourceError("too-large", f"n = {count}")
+        raise too_many(count)
     return data

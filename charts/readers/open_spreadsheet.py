@@ -58,7 +58,7 @@ def _read(table: _Element, looks: Looks, log: FindingLog) -> Sheet | None:
     try:
         return _sheet(table, looks)
     except UnusableSourceError as problem:
-        log.add(problem.code, _name(table), name=_name(table), what=problem.what)
+        log.add(problem.code, _name(table), name=_name(table), what=problem.what, case=problem.case)
         return None
 
 

@@ -19,6 +19,7 @@ from charts.readers.source import (
     MEGABYTE,
     PASTED,
     Claim,
+    InnerFile,
     Reader,
     Source,
     UnusableSourceError,
@@ -28,7 +29,8 @@ from charts.sheet import Sheet
 # fmt: off
 _ENDINGS: Final = frozenset((
     "csv", "tsv", "tab", "txt", "md", "htm", "html", "xhtml", "xlsx", "xlsm", "xltx", "xls", "ods",
-    "pdf", "docx", "rtf", "png", "jpg", "jpeg", "gif", "webp", "bmp", "tif", "tiff", "heic", "zip",
+    "pdf", "docx", "odt", "rtf", "eml", "png", "jpg", "jpeg", "gif", "webp", "bmp", "tif", "tiff",
+    "heic", "zip",
 ))
 # fmt: on
 
@@ -45,8 +47,11 @@ def readers() -> tuple[Reader, ...]:
 
 
 def open_bytes(data: bytes, name: str, log: FindingLog) -> tuple[Sheet, ...]:
-    """The sheets of a file, claimed by its content. Bad input is a finding in ``log``."""
-    if not data.strip(b"\0\t\r\n "):
+    """The sheets of a file, claimed by its content. Bad input is a finding in ``log``.
+
+    Files inside it are not gone into.
+    """
+    if not data.strip(b"\0\t\r\n \xef\xbb\xbf\xff\xfe"):  # byte order marks are no content
         case = "pasted" if name == PASTED else ""
         log.add("empty-file", name, name=name, what="", case=case)
         return ()
@@ -55,6 +60,21 @@ def open_bytes(data: bytes, name: str, log: FindingLog) -> tuple[Sheet, ...]:
     except UnusableSourceError as problem:
         log.add(problem.code, name, name=name, what=problem.what, case=problem.case)
         return ()
+
+
+def inner_files(data: bytes, name: str, log: FindingLog) -> Iterator[InnerFile]:
+    """The files inside a file, one after the other; none in most. Bad input is a finding."""
+    source = Source(data, name)
+    for reader in readers():
+        if reader.unpack is None or len(data) > LARGEST_FILE:
+            continue
+        try:
+            if reader.claims(source) is Claim.CERTAIN:
+                yield from reader.unpack(source, log)
+                return
+        except UnusableSourceError as problem:
+            log.add(problem.code, name, name=name, what=problem.what, case=problem.case)
+            return
 
 
 def open_pasted(text: str, log: FindingLog) -> tuple[Sheet, ...]:

@@ -53,6 +53,12 @@ class Package:
         """The parts' names in lower case."""
         return tuple(self._parts)
 
+    def files(self) -> Iterator[tuple[str, int, int]]:
+        """Every file's name as printed, its bytes in the archive, and its bytes unpacked."""
+        for info in self._parts.values():
+            if not info.is_dir():
+                yield info.filename, info.compress_size, info.file_size
+
     def read(self, part: str, limit: int) -> bytes:
         """The bytes of ``part``, b"" when there is no such part; at most ``limit`` of them."""
         return b"".join(self.chunks(part, limit))

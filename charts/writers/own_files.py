@@ -6,9 +6,11 @@ Without this, a combined chart saved among the suppliers' files would come back 
 from __future__ import annotations
 
 import codecs
+import io
 import zipfile
-from pathlib import Path
-from typing import Final
+import zlib
+from pathlib import Path, PurePath
+from typing import IO, Final
 
 MARK: Final = "harmonizer-combined-chart"
 """Stands in a workbook's category and in a web page's generator; a csv is known by its head."""
@@ -16,6 +18,17 @@ MARK: Final = "harmonizer-combined-chart"
 CSV_HEAD: Final = "supplier,model,model_kind,level,band,season,size,also_called,length,dimension,"
 _KINDS: Final = frozenset({".xlsx", ".csv", ".tsv", ".html"})
 _HEAD: Final = 2000
+_BROKEN: Final = (
+    zipfile.BadZipFile,
+    zlib.error,
+    EOFError,
+    KeyError,
+    NotImplementedError,
+    OSError,
+    RuntimeError,
+    ValueError,
+)
+"""What the standard library raises on a damaged workbook."""
 
 
 def is_ours(path: Path) -> bool:
@@ -24,11 +37,23 @@ def is_ours(path: Path) -> bool:
         return False
     try:
         with path.open("rb") as file:
-            head = file.read(_HEAD)
-        if head.startswith(b"PK"):
-            with zipfile.ZipFile(path) as parts, parts.open("docProps/core.xml") as properties:
-                return MARK.encode() in properties.read(_HEAD)
-    except (OSError, zipfile.BadZipFile, KeyError, NotImplementedError, RuntimeError):
+            return _is_marked(file)
+    except OSError:
         return False
+
+
+def is_ours_inside(name: str, data: bytes) -> bool:
+    """Whether a file taken out of another one carries our mark."""
+    return PurePath(name).suffix.lower() in _KINDS and _is_marked(io.BytesIO(data))
+
+
+def _is_marked(file: IO[bytes]) -> bool:
+    head = file.read(_HEAD)
+    if head.startswith(b"PK"):
+        try:
+            with zipfile.ZipFile(file) as parts, parts.open("docProps/core.xml") as properties:
+                return MARK.encode() in properties.read(_HEAD)
+        except _BROKEN:
+            return False
     columns = head.removeprefix(codecs.BOM_UTF8).replace(b"\t", b",")
     return MARK.encode() in head or columns.startswith(CSV_HEAD.encode())
