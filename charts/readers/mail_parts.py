@@ -14,7 +14,7 @@ from email.errors import MessageError
 from email.header import decode_header, make_header
 from email.message import Message
 from email.policy import compat32
-from typing import Final
+from typing import Final, TypeAlias
 
 from charts.readers.source import UnusableSourceError, too_many
 from charts.readers.text_encoding import decoded
@@ -31,7 +31,7 @@ _ENDINGS: Final = {
 }
 _QUOTED: Final = re.compile(r"^(?:> ?)+", re.MULTILINE)
 """What stands before the lines of a letter that another one answers or sends on."""
-_Part = Message[str, str]
+_Part: TypeAlias = "Message[str, str]"  # the class takes no arguments when it runs
 
 
 @dataclass(frozen=True, slots=True)
