@@ -43,6 +43,7 @@ class ReadingField(QWidget):
         self._words = words
         self._counted = Typed(Standing.EMPTY)
         self._typed = self._counted
+        self._asked: Typed | None = None
         self._moment = QTimer(self)
         self._moment.setSingleShot(True)
         self._moment.setInterval(_COUNTS_AFTER_MS)
@@ -144,6 +145,7 @@ class ReadingField(QWidget):
         self.committed.emit(typed)
 
     def _calm(self) -> None:
+        self._asked = None
         self.line.want(False)
         self.question.hide()
         self.hint.setText(self._hint())
@@ -151,7 +153,10 @@ class ReadingField(QWidget):
         self.hint.show()
 
     def _ask(self) -> None:
-        """Ask for the unit in place, or say what is wanted instead."""
+        """Ask for the unit in place, or say what is wanted instead; once for each text."""
+        if self._asked == self._typed:
+            return
+        self._asked = self._typed
         self.line.want(True)
         if self._typed.standing is Standing.REFUSED:
             self.hint.setText(self._words(self._typed.code))
