@@ -29,10 +29,10 @@ def without_empty_cells(chunks: Iterable[bytes]) -> bytes:
     marks: _Marks | None = None
     for chunk in _narrowed(chunks):
         data = rest + chunk
-        marks = marks or _marks(data)
-        end = data.rfind(b"<")
-        kept.append(marks.cut(data[:end]))
-        rest = data[end:]
+        end = data.rfind(b"<")  # a piece can end inside a mark
+        whole, rest = data[:end], data[end:]
+        marks = marks or _marks(whole)
+        kept.append(marks.cut(whole))
         total += len(kept[-1])
         if total > _LARGEST_LEFT:
             raise UnusableSourceError("too-large", f"{total // MEGABYTE} MB")

@@ -235,3 +235,19 @@ def _with_new_part(data: bytes, part: str, content: str) -> bytes:
     with zipfile.ZipFile(stream, "a") as archive:
         archive.writestr(part, content)
     return stream.getvalue()
+
+
+def test_formatted_empty_cells_without_end_are_cut_out_before_parsing() -> None:
+    book, sheet = book_of(["Size", "Chest"], ["S", "86-91"])
+    sheet["C1"].number_format = '0" cm"'
+    empty = "".join(
+        f'<row r="{row}"><c r="A{row}" s="1"/><c r="B{row}" s="1"></c><c r="C{row}" s="1"/></row>'
+        for row in range(3, 90_003)
+    )
+    last = '<row r="90003"><c r="D90003"><v>86</v></c></row>'
+    data = with_part(
+        saved(book), SHEET, lambda xml: xml.replace("</sheetData>", f"{empty}{last}</sheetData>")
+    )
+    found = read(data, "a.xlsx").sheet
+    assert found.filled_rows == (0, 1, 90_002)
+    assert found.text(90_002, 3) == "86"
