@@ -11,6 +11,7 @@ The doors, and where they are:
         what a person reads; ``answers(choice, finding, by, on)`` signs the acts
     alike(finding, reading) -> tuple[Finding, ...]                    charts.choices
         the equal questions of a file; ``same_choice(choice, other, reading)`` for each of them
+    settled_words(finding, wording)                                   charts.choices
     in_danger_order(findings)                                         charts.choices
     regions(data, name, folder, answers) -> tuple[SheetRegions, ...]  charts.regions
         each sheet as it came, and what each part of it was taken for; ``words(region, wording)``
@@ -85,13 +86,15 @@ class Taken:
 class AsPrinted:
     """What is printed is right: the question is settled and nothing is changed.
 
-    ``heading`` and ``text`` are the question's own; another figure there is another question.
+    ``heading`` and ``text`` are the question's own, ``printed`` what stands in the whole columns
+    that it bears on: where another figure stands there by now it is another question.
     """
 
     place: str
     code: str
     heading: str = ""
     text: str = ""
+    printed: tuple[str, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)
@@ -205,7 +208,8 @@ class Answer:
     def settled(self) -> Settled:
         """How this answer closes a question."""
         what, text = _said(self.act)
-        return Settled(what, text, self.by, self.on, self.habit)
+        why = self.act.why if isinstance(self.act, Taken) else ""
+        return Settled(what, text, self.by, self.on, self.habit, why)
 
 
 def _said(act: Act) -> tuple[str, str]:
@@ -255,6 +259,10 @@ class Answering:
         """Note that ``answer`` found what it speaks of."""
         self._used.add(id(answer))
 
+    def unuse(self, answer: Answer) -> None:
+        """Note that ``answer`` does not fit what it found."""
+        self._used.discard(id(answer))
+
     def unit(self, family: Family) -> tuple[Answer, Unit] | tuple[None, None]:
         """The unit of the whole file where none is printed, with the answer that gives it."""
         for answer, act in self.of(Meaning):
@@ -297,7 +305,7 @@ class Answering:
 def _confirms(act: Act, asked: Question) -> bool:
     """Whether an act says that what is asked about is right as it was read."""
     match act:
-        case AsPrinted(place, code, heading, text):
+        case AsPrinted(place, code, heading, text, _):
             return Question(code, place, heading, text) == asked
         case Taken(place, code):
             return (code, place) == (asked.code, asked.place)

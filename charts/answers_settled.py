@@ -23,6 +23,7 @@ from charts.answers import (
     TextForm,
     Turned,
 )
+from charts.asked_values import printed_around
 from charts.findings import LEVELS, Finding, Level
 from charts.schema import Chart, FileReading, Range, Size
 
@@ -32,6 +33,7 @@ Value = tuple[str, str]
 
 def with_settled(before: FileReading, now: FileReading, answering: Answering) -> FileReading:
     """``now`` with the questions of ``before`` that no longer stand, and notes at idle answers."""
+    now = _asked_again(now, answering)
     standing = {Question.of(finding) for finding in now.findings}
     gone = [
         finding
@@ -48,6 +50,23 @@ def with_settled(before: FileReading, now: FileReading, answering: Answering) ->
         findings=(*now.findings, *settled.values(), *idle),
         corrections=tuple(answering.corrections),
     )
+
+
+def _asked_again(now: FileReading, answering: Answering) -> FileReading:
+    """The reading with a question open again where other figures stand than were confirmed."""
+    findings = tuple(_perhaps_open(finding, now, answering) for finding in now.findings)
+    return replace(now, findings=findings)
+
+
+def _perhaps_open(finding: Finding, now: FileReading, answering: Answering) -> Finding:
+    if finding.settled is None:
+        return finding
+    for answer, act in answering.of(AsPrinted):
+        same = (act.place, act.code) == (finding.place, finding.code)
+        if same and act.printed and act.printed != printed_around(finding, now):
+            answering.unuse(answer)
+            return replace(finding, settled=None)
+    return finding
 
 
 def _numbers(findings: Sequence[Finding]) -> Callable[[], str]:

@@ -115,6 +115,7 @@ def act_values(act: Act) -> dict[str, Plain | None]:
                 "code": act.code,
                 "heading": act.heading,
                 "text": act.text,
+                "printed": act.printed,
             }
         case Meaning():
             return _meaning_values(act)
@@ -160,7 +161,8 @@ def _taken(entry: Entries) -> Act:
 
 
 def _as_printed(entry: Entries) -> Act:
-    return AsPrinted(*(entry.exact(key) for key in ("place", "code", "heading", "text")))
+    asked = (entry.exact(key) for key in ("place", "code", "heading", "text"))
+    return AsPrinted(*asked, printed=entry.words("printed"))
 
 
 def _meaning(entry: Entries) -> Act:

@@ -8,7 +8,6 @@ reads otherwise, another edge) is made from ``charts.answers`` directly.
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator, Mapping, Sequence
-from dataclasses import dataclass, field
 from datetime import date
 from types import MappingProxyType
 from typing import Final
@@ -27,23 +26,24 @@ from charts.answers import (
     Taken,
 )
 from charts.answers_columns import JOINT
+from charts.asked_values import printed_around, values_of
 from charts.blocks_back import turned_back
+from charts.choice import Choice, choice, settled_words, words
 from charts.dimensions import find_units, read_heading
-from charts.finding_sentences import reason_of
 from charts.findings import DANGER, Candidate, Finding
 from charts.quantities import Unit
-from charts.schema import Basis, Chart, Definition, Dimension, FileReading, Range
-from charts.wording import Wording
+from charts.schema import Basis, Definition, Dimension, FileReading
 
-
-@dataclass(frozen=True, slots=True)
-class Choice:
-    """One act that answers a question: its acts, and the code and values of its words."""
-
-    code: str
-    acts: tuple[Act, ...]
-    values: Mapping[str, str] = field(default_factory=dict)
-
+__all__ = [
+    "Choice",
+    "alike",
+    "answers",
+    "choices",
+    "in_danger_order",
+    "same_choice",
+    "settled_words",
+    "words",
+]
 
 Maker = Callable[[Finding, FileReading], Iterator[Choice]]
 _CELL: Final = "cell"
@@ -60,19 +60,9 @@ def choices(finding: Finding, reading: FileReading) -> tuple[Choice, ...]:
     return tuple(maker(finding, reading))
 
 
-def answers(choice: Choice, finding: Finding, by: str, on: date) -> tuple[Answer, ...]:
+def answers(chosen: Choice, finding: Finding, by: str, on: date) -> tuple[Answer, ...]:
     """The choice as signed answers to ``finding``, to be taken as one act."""
-    return tuple(Answer(act, by, on, Question.of(finding)) for act in choice.acts)
-
-
-def words(choice: Choice, wording: Wording) -> str:
-    """The choice as a person reads it."""
-    values = dict(choice.values)
-    if "why" in values:
-        values["why"] = reason_of(Candidate("", why=values["why"]), wording)
-    if "dimension" in values:
-        values["dimension"] = wording.say("combined", f"dimension-{values['dimension']}")
-    return wording.say("season", f"choice-{choice.code}", **values)
+    return tuple(Answer(act, by, on, Question.of(finding)) for act in chosen.acts)
 
 
 def alike(finding: Finding, reading: FileReading) -> tuple[Finding, ...]:
@@ -83,10 +73,10 @@ def alike(finding: Finding, reading: FileReading) -> tuple[Finding, ...]:
     return tuple(one for one in reading.findings if _kind(one) == _kind(finding))
 
 
-def same_choice(choice: Choice, finding: Finding, reading: FileReading) -> Choice | None:
+def same_choice(chosen: Choice, finding: Finding, reading: FileReading) -> Choice | None:
     """The choice of the same words for an alike question; None when it is not offered there."""
     for other in choices(finding, reading):
-        if (other.code, other.values) == (choice.code, choice.values):
+        if (other.code, other.values) == (chosen.code, chosen.values):
             return other
     return None
 
@@ -96,15 +86,6 @@ def _kind(finding: Finding) -> tuple[object, ...]:
     said = (finding.values.get("heading", ""), finding.values.get("unit", ""))
     text = finding.values.get("text", "") if finding.values.get("case") == _CELL else ""
     return finding.code, finding.level, said, text, whys
-
-
-def values_of(finding: Finding, reading: FileReading) -> Iterator[tuple[Chart, Range]]:
-    """Every value that a finding bears on, with its chart."""
-    for chart in reading.charts:
-        for size in chart.sizes:
-            for one in size.ranges:
-                if finding.id in one.findings:
-                    yield chart, one
 
 
 def _columns(finding: Finding, reading: FileReading) -> dict[str, tuple[str, ...]]:
@@ -118,19 +99,16 @@ def _columns(finding: Finding, reading: FileReading) -> dict[str, tuple[str, ...
     return {place: tuple(headings) for place, headings in found.items()}
 
 
-def _choice(code: str, *acts: Act, **values: str) -> Choice:
-    return Choice(code, acts, MappingProxyType(values))
-
-
-def _as_printed(finding: Finding) -> Choice:
+def _as_printed(finding: Finding, reading: FileReading) -> Choice:
     asked = Question.of(finding)
-    act = AsPrinted(asked.place, asked.code, asked.heading, asked.text)
-    return _choice("as-printed", act)
+    printed = printed_around(finding, reading)
+    act = AsPrinted(asked.place, asked.code, asked.heading, asked.text, printed)
+    return choice("as-printed", act)
 
 
 def _taken(finding: Finding, candidate: Candidate) -> Choice:
     act = Taken(finding.place, finding.code, candidate.why, candidate.text)
-    return _choice("take", act, text=candidate.text, why=candidate.why)
+    return choice("take", act, candidate=candidate, text=candidate.text)
 
 
 def _meaning(
@@ -151,21 +129,20 @@ def _meaning(
 
 def _of_a_cell(finding: Finding, reading: FileReading) -> Iterator[Choice]:
     """Its readings; the print itself where no reading says what the print is."""
-    del reading
     for candidate in finding.candidates:
         yield _taken(finding, candidate)
     if not any(candidate.why == "as-printed" for candidate in finding.candidates):
-        yield _as_printed(finding)
+        yield _as_printed(finding, reading)
     text = finding.values.get("text", "")
     if finding.values.get("case") == _CELL and text:
-        yield _choice("not-given", Corrected((CellReads(finding.place, text, ""),)))
+        yield choice("not-given", Corrected((CellReads(finding.place, text, ""),)))
 
 
 def _unit(finding: Finding, reading: FileReading) -> Iterator[Choice]:
     for candidate in finding.candidates:
         for unit in find_units(candidate.text)[:1]:
             acts = _meaning(finding, reading, unit=unit)
-            yield _choice("unit", *acts, unit=unit.value, text=candidate.text)
+            yield choice("unit", *acts, unit=unit.value, text=candidate.text)
 
 
 def _swapped(finding: Finding, reading: FileReading) -> Iterator[Choice]:
@@ -173,7 +150,7 @@ def _swapped(finding: Finding, reading: FileReading) -> Iterator[Choice]:
     del reading
     for candidate in finding.candidates:
         act = Taken(finding.place, finding.code, candidate.why, candidate.text)
-        yield _choice(f"swapped-{candidate.why}", act, text=candidate.text)
+        yield choice(f"swapped-{candidate.why}", act, text=candidate.text)
 
 
 def _date(finding: Finding, reading: FileReading) -> Iterator[Choice]:
@@ -181,7 +158,7 @@ def _date(finding: Finding, reading: FileReading) -> Iterator[Choice]:
     for candidate in finding.candidates:
         if candidate.why == "as-printed":
             reads = Corrected((CellReads(finding.place, candidate.text, candidate.text),))
-            yield _choice("as-printed", reads)
+            yield choice("as-printed", reads)
         else:
             yield _taken(finding, candidate)
 
@@ -190,7 +167,7 @@ def _dimension(finding: Finding, reading: FileReading) -> Iterator[Choice]:
     for candidate in finding.candidates:
         if candidate.text in set(Dimension):
             acts = _meaning(finding, reading, dimension=Dimension(candidate.text))
-            yield _choice("dimension", *acts, dimension=candidate.text)
+            yield choice("dimension", *acts, dimension=candidate.text)
     yield from _none_of_them(finding, reading)
 
 
@@ -202,53 +179,51 @@ def _near(finding: Finding, reading: FileReading) -> Iterator[Choice]:
             acts = _meaning(
                 finding, reading, dimension=meant.dimension, definition=meant.definition
             )
-            yield _choice("heading", *acts, text=candidate.text, dimension=meant.dimension.value)
+            yield choice("heading", *acts, text=candidate.text, dimension=meant.dimension.value)
     yield from _none_of_them(finding, reading)
 
 
 def _none_of_them(finding: Finding, reading: FileReading) -> Iterator[Choice]:
-    yield _choice("other-measure", *_meaning(finding, reading, dimension=Dimension.OTHER))
+    yield choice("other-measure", *_meaning(finding, reading, dimension=Dimension.OTHER))
     heading = finding.values.get("heading", "")
-    yield _choice("leave-out-column", LeftOut(Part.COLUMN, finding.place, heading))
+    yield choice("leave-out-column", LeftOut(Part.COLUMN, finding.place, heading))
 
 
 def _basis(finding: Finding, reading: FileReading) -> Iterator[Choice]:
     for basis in _BASES:
-        yield _choice(basis.value, *_meaning(finding, reading, basis=basis))
+        yield choice(basis.value, *_meaning(finding, reading, basis=basis))
 
 
 def _halves(finding: Finding, reading: FileReading) -> Iterator[Choice]:
-    yield _choice(Basis.FLAT.value, *_meaning(finding, reading, basis=Basis.FLAT))
-    yield _as_printed(finding)
+    yield choice(Basis.FLAT.value, *_meaning(finding, reading, basis=Basis.FLAT))
+    yield _as_printed(finding, reading)
 
 
 def _label(finding: Finding, reading: FileReading) -> Iterator[Choice]:
     """A label that may be mistyped: what it was meant to be, or just what it is."""
-    del reading
     text = finding.values.get("text", "")
     place = finding.place
     for candidate in finding.candidates:
         reads = Corrected((CellReads(place, text, candidate.text),))
-        yield _choice("label", reads, text=candidate.text)
-    yield _as_printed(finding)
+        yield choice("label", reads, text=candidate.text)
+    yield _as_printed(finding, reading)
 
 
 def _figure(finding: Finding, reading: FileReading) -> Iterator[Choice]:
     """A figure off its column: its likely readings in the unit they are given in, or the print."""
-    del reading
     text = finding.values.get("text", "")
     for candidate in finding.candidates:
         other = f"{candidate.text} {candidate.unit or ''}".strip()
         reads = Corrected((CellReads(finding.place, text, other),))
-        yield _choice("reads", reads, text=other)
-    yield _as_printed(finding)
+        yield choice("reads", reads, text=other)
+    yield _as_printed(finding, reading)
 
 
 def _block(finding: Finding, reading: FileReading) -> Iterator[Choice]:
     back = turned_back([one for _, one in values_of(finding, reading)])
     if back is not None:
-        yield _choice("turn-back", back)
-    yield _as_printed(finding)
+        yield choice("turn-back", back)
+    yield _as_printed(finding, reading)
 
 
 def _unused(finding: Finding, reading: FileReading) -> Iterator[Choice]:
@@ -257,12 +232,11 @@ def _unused(finding: Finding, reading: FileReading) -> Iterator[Choice]:
 
 def _no_table(finding: Finding, reading: FileReading) -> Iterator[Choice]:
     del finding, reading
-    yield _choice("not-a-chart", LeftOut(Part.FILE))
+    yield choice("not-a-chart", LeftOut(Part.FILE))
 
 
 def _confirmed(finding: Finding, reading: FileReading) -> Iterator[Choice]:
-    del reading
-    yield _as_printed(finding)
+    yield _as_printed(finding, reading)
 
 
 _MAKERS: Final[Mapping[str, Maker]] = MappingProxyType(

@@ -130,7 +130,8 @@ class Settled:
     """How a question was closed: the kind of answer, its own words if it has any, who and when.
 
     ``what`` is a code of the topic "season". ``habit`` is the version of the supplier's habits
-    that gave the answer, 0 when a person gave it for this file.
+    that gave the answer, 0 when a person gave it for this file. ``why`` tells the reading that
+    was taken from others of the same text.
     """
 
     what: str
@@ -138,6 +139,7 @@ class Settled:
     by: str = ""
     on: date | None = None
     habit: int = 0
+    why: str = ""
 
 
 @dataclass(frozen=True, slots=True)

@@ -12,8 +12,8 @@ from datetime import date
 from enum import StrEnum
 
 from charts.answers import Answer, Question
+from charts.asked_values import within
 from charts.findings import DANGER, Finding, Level
-from charts.places import rectangle_of, sheet_of
 from charts.schema import Chart, FileReading
 
 
@@ -141,14 +141,6 @@ def questions_of(
     questions = open_questions(reading) if asked is None else asked
     listed = {ident for size in chart.sizes for one in size.ranges for ident in one.findings}
     return [one for one in questions if one.id in listed or within(one.place, chart.place)]
-
-
-def within(place: str, area: str) -> bool:
-    """Whether a place lies in an area of the same sheet."""
-    if sheet_of(place) != sheet_of(area):
-        return False
-    here, there = (rectangle_of(each.rpartition("!")[2]) for each in (place, area))
-    return here is not None and there is not None and there.meets(here)
 
 
 def stage_of(finding: Finding, record: FileRecord | None) -> tuple[Stage, Asked | None]:
