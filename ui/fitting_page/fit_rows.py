@@ -154,6 +154,7 @@ class FittingSheet:
         members = self._groups.members[self._groups.group_of[at]]
         girths, length = self._verdict_words(at)
         verdict = VERDICTS[self.fit.verdicts[at]]
+        stopped = BAND_OF[verdict.value] is Band.NOT_OFFERED
         return ModelRow(
             key=model_key(offer),
             at=at,
@@ -172,8 +173,8 @@ class FittingSheet:
                 dimension: tape_cell(self.fit, self._row_words, dimension, at, self._groups)
                 for dimension in TAPES
             },
-            note=self._row_words.note(remarks_on(self.fit.row_of(at), self._words)),
-            stopped=BAND_OF[verdict.value] is Band.NOT_OFFERED,
+            note=self._note(at, stopped=stopped),
+            stopped=stopped,
         )
 
     def members(self, row: ModelRow) -> tuple[int, ...]:
@@ -209,6 +210,11 @@ class FittingSheet:
         chest_checked = state_at(self.fit, Dimension.CHEST, at) != "not_checked"
         length = state_at(self.fit, Dimension.BACK_LENGTH, at)
         return self._row_words.girths(girth, chest_checked), self._row_words.length(length)
+
+    def _note(self, at: int, *, stopped: bool) -> str:
+        """The weightiest remark; what stops a sale stands alone."""
+        remarks = remarks_on(self.fit.row_of(at), self._words)
+        return self._row_words.note(remarks[:1] if stopped else remarks)
 
     def _make(self, offer: Offer) -> str:
         kind = self._words(f"kind-{offer.kind}") if offer.kind else None

@@ -109,7 +109,7 @@ class FittingPage(QWidget):
         self.table.line_moved.connect(self._line_moved)
         self.table.line_nudged.connect(self._nudged)
         self.table.put_back.connect(self.put_back)
-        self.reasons.wanted_place.connect(self.wanted_place)
+        self.reasons.wanted_place.connect(self._ask_place)
         self.strip.pressed.connect(self.unfold_readings)
         self.empty.pressed.connect(self.wanted)
 
@@ -243,6 +243,17 @@ class FittingPage(QWidget):
             self.reasons.show_reasons(None)
             return
         self.reasons.show_reasons(reasons_for(self._sheet, row, self._words))
+
+    def _ask_place(self, file: str, place: str) -> None:
+        """The cell of the tape under the cursor, else of the first one the chart gives."""
+        row = self.table.chosen_row()
+        if row is None or self._sheet is None:
+            return
+        fits = self._sheet.fit_row(row).dimensions
+        current = self.table.current_tape()
+        order = (current, *TAPES) if current is not None else TAPES
+        cells = (fits[dimension].place for dimension in order)
+        self.wanted_place.emit(file, next((cell for cell in cells if cell), place))
 
     def _band_pressed(self, value: str) -> None:
         self._folded = (self._sheet.folded if self._sheet else self._folded) ^ {Band(value)}

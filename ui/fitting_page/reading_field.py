@@ -61,6 +61,7 @@ class ReadingField(QWidget):
         self.line.left.connect(self.count_now)
         self.hint = QLabel(self._hint(), self)
         self.hint.setFont(small)
+        self.hint.setWordWrap(True)
         self.hint.setForegroundRole(QPalette.ColorRole.PlaceholderText)
         self.question = QWidget(self)
         self._answers = QHBoxLayout(self.question)

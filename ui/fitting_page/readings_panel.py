@@ -52,7 +52,6 @@ class ReadingsPanel(QScrollArea):
         self.setFrameShape(QFrame.Shape.NoFrame)
         self.setWidgetResizable(True)
         self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
-        self.setFixedWidth(px(self, 272))
         inner = QWidget(self)
         inner.setBackgroundRole(QPalette.ColorRole.Button)
         inner.setAutoFillBackground(True)
@@ -67,6 +66,7 @@ class ReadingsPanel(QScrollArea):
         self._build_how(column)
         column.addStretch(1)
         self.setWidget(inner)
+        self.setFixedWidth(max(px(self, 272), inner.minimumSizeHint().width()))
 
     def _build_who(self, column: QVBoxLayout) -> None:
         self.name = FramedLine(self)

@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
-
 import pytest
 from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
@@ -20,16 +18,21 @@ from ui.words import Words
 
 
 @pytest.fixture
-def field(qtbot: QtBot, application: QApplication, words: Words) -> Iterator[ReadingField]:
+def home(qtbot: QtBot, application: QApplication) -> QWidget:
     del application
     home = QWidget()
     qtbot.addWidget(home)
+    return home
+
+
+@pytest.fixture
+def field(qtbot: QtBot, home: QWidget, words: Words) -> ReadingField:
     field = ReadingField(Measure.CHEST, words, fonts().small, home)
     with qtbot.waitExposed(home):
         home.show()
     home.activateWindow()
     field.line.edit.setFocus()
-    yield field  # while the home it stands in is held
+    return field
 
 
 def enter(field: ReadingField, text: str) -> None:
