@@ -12,14 +12,14 @@ from typing import Final
 from charts.checks_blocks import slipped_rows, turned_blocks
 from charts.checks_doubt import Column, Doubt, applied, columns
 from charts.checks_order import order
-from charts.checks_proportions import exchanged_girths
+from charts.checks_proportions import out_of_proportion
 from charts.checks_steps import borders, label_steps, leaps, step_breaks
 from charts.findings import LEVELS, FindingLog, Level
 from charts.schema import Chart
 
 Check = Callable[[Chart, Sequence[Column]], list[Doubt]]
 
-BLOCKS: Final[tuple[Check, ...]] = (turned_blocks, slipped_rows, exchanged_girths)
+BLOCKS: Final[tuple[Check, ...]] = (slipped_rows, turned_blocks, out_of_proportion)
 """What explains a whole block comes first, and its values are left out of what follows."""
 CHECKS: Final[tuple[Check, ...]] = (order, leaps, step_breaks, label_steps, borders)
 """What sees single values."""

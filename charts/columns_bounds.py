@@ -5,19 +5,23 @@ from __future__ import annotations
 import re
 from collections.abc import Iterable, Sequence
 from dataclasses import replace
+from decimal import Decimal
 from typing import Final
 
 from charts.columns_values import Filled
 from charts.columns_words import Surroundings, Words
 from charts.dimensions import Role, read_heading
 from charts.findings import listed
+from charts.layout.looks import look
+from charts.quantities import factor
 from charts.schema import Dimension, Kind, Range, UnitFrom
 
 _UPPER: Final = re.compile(
     r"equal (?:to )?or (?:below|less|smaller|under)|(?:below|less than|smaller than|under) or equal"
     r"|\bup to\b|or (?:below|less|smaller)\b|at most|no more than|\bmaxim(?:um|al|a|o)\b"
     r"|upper limit"
-    r"|\bbis zu\b|höchstens|obergrenze|gleich oder kleiner|kleiner oder gleich|nicht größer"
+    r"|\b(?:bis|tot|do|til|till|à)\s+\d|\bbis zu\b|höchstens|obergrenze|gleich oder kleiner"
+    r"|kleiner oder gleich|nicht größer"
     r"|jusqu|au maximum|au plus|égal ou inférieur|inférieur ou égal|hasta|como máximo"
     r"|igual o inferior|fino a|al massimo|tot en met|maximaal|hoogstens|upp till|högst|op til"
     r"|højst|opp til|até",
@@ -43,8 +47,21 @@ _OF_FIGURES: Final = re.compile(
     r"|misur|tabella|valore|taglia|maat|tabel|waarde|mått|tabell|storlek|mål|størrelse|tamanho",
     re.IGNORECASE,
 )
+_ALL_FIGURES: Final = re.compile(
+    r"\b(?:numbers?|figures?|values?|measure(?:s|ments?)?|girths?)\b|\bzahl|\bwert|\bangabe|\bmaß"
+    r"|chiffre|valeur|mesure|valor|medida|misur|waarde|\bmaten\b|mått|\bmål\b|wymiar|hodnot",
+    re.IGNORECASE,
+)
+"""Words that mean the figures of a chart at large, where no dimension is named."""
+_OF_THE_CHILD: Final = re.compile(
+    r"\btall\b|\bgroß\b|\bgross\b|\bgrand|\bage[ds]?\b|\byears?\b|\bjahre?\b|\bans\b|\bjaar\b"
+    r"|\banni\b|\baños\b|\blång|\bhøj|\bhoog|\balto|\bwzrost",
+    re.IGNORECASE,
+)
+"""A sentence about how tall or old a child may be says nothing of its girths."""
 _SHORTEST: Final = 12
 """Characters of a sentence; "max. 30 kg" alone is a limit of the vest and says nothing of cells."""
+_NUMBER: Final = re.compile(r"\d+(?:\.\d+)?")
 _WORD: Final = re.compile(r"[^\W\d_]+(?:[- ][^\W\d_]+)?")
 
 
@@ -52,16 +69,16 @@ def bounded(columns: Sequence[Filled], around: Surroundings) -> list[Filled]:
     """The columns with single figures made open ends where a sentence says so, noted there."""
     found = list(columns)
     for words in around.words:
-        kind = _says(words)
-        if kind is not None:
-            found = _applied(found, words, kind, around)
+        kind = _says(words) or _titled(words)
+        if kind is not None and (fits := _meant(words.text, found)):
+            found = _applied(found, words, kind, fits, around)
     return found
 
 
 def _says(words: Words) -> Kind | None:
     """What a sentence about the figures of the table makes of them."""
     text = words.text
-    if words.kind is UnitFrom.SHEET or len(text) < _SHORTEST or any(c.isdigit() for c in text):
+    if words.kind is UnitFrom.SHEET or len(text) < _SHORTEST:
         return None
     if not _OF_FIGURES.search(text):
         return None
@@ -73,15 +90,48 @@ def _says(words: Words) -> Kind | None:
     return Kind.AT_MOST if lower is None else None
 
 
+def _titled(words: Words) -> Kind | None:
+    """A title such as "Children's sizes (up to height)" is a heading that says which end it is."""
+    reading = look(words.text).heading
+    if words.kind is not UnitFrom.TITLE or reading.dimension is None:
+        return None
+    return {Role.HIGH_END: Kind.AT_MOST, Role.LOW_END: Kind.AT_LEAST}.get(reading.role)
+
+
+def _meant(text: str, columns: Sequence[Filled]) -> set[int]:
+    """The columns a sentence speaks of.
+
+    Those whose figure it gives as an example ("size 164 for children up to 164 cm"); without a
+    figure those of the dimensions it names, and all where it speaks of the figures at large. A
+    sentence with other figures speaks of something else: a limit of the vest, a price, a date.
+    """
+    figures = {Decimal(number) for number in _NUMBER.findall(text)}
+    if figures:
+        return {n for n, one in enumerate(columns) if figures & _printed(one)}
+    named = _named(text)
+    if named:
+        return {n for n, one in enumerate(columns) if one.column.dimension in named}
+    everything = _ALL_FIGURES.search(text) and not _OF_THE_CHILD.search(text)
+    return set(range(len(columns))) if everything else set()
+
+
+def _printed(one: Filled) -> set[Decimal]:
+    """The single figures of a column as they are printed."""
+    found = set()
+    for value in one.ranges.values():
+        if value.kind is Kind.SINGLE and value.value is not None:
+            by = factor(value.published_unit) if value.published_unit else Decimal(1)
+            found.add((value.value / by).normalize())
+    return found
+
+
 def _applied(
-    columns: Iterable[Filled], words: Words, kind: Kind, around: Surroundings
+    columns: Iterable[Filled], words: Words, kind: Kind, meant: set[int], around: Surroundings
 ) -> list[Filled]:
-    """Only for the dimensions that the sentence names, for all when it names none."""
-    named = _named(words.text)
     found = []
-    for one in columns:
-        fits = not named or one.column.dimension in named
-        if not fits or not any(value.kind is Kind.SINGLE for value in one.ranges.values()):
+    for number, one in enumerate(columns):
+        single = any(value.kind is Kind.SINGLE for value in one.ranges.values())
+        if number not in meant or not single:
             found.append(one)
             continue
         case = "upper" if kind is Kind.AT_MOST else "lower"

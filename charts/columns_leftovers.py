@@ -8,7 +8,7 @@ from dataclasses import replace
 from charts.columns_meaning import Column
 from charts.columns_values import Filled
 from charts.columns_words import Surroundings, family_of
-from charts.findings import Candidate
+from charts.findings import Candidate, listed
 from charts.layout.fields import Field, FieldKind
 from charts.layout.view import At
 from charts.notation import Expected, read_cell
@@ -24,13 +24,24 @@ def without_doubles(columns: Sequence[Filled], around: Surroundings) -> list[Fil
         if first is None or one.column.dimension is Dimension.OTHER:
             found.append(one)
         elif not _agree(first, one):
-            around.log.add(
-                "column-unused",
-                one.column.place,
-                heading=one.column.heading,
-                other=first.column.heading,
-            )
+            found[found.index(first)] = _asked(first, one, around)
     return found
+
+
+def _asked(first: Filled, second: Filled, around: Surroundings) -> Filled:
+    """The first of two columns for one measure: the question bears on it too, which is the one?"""
+    ident = around.log.add(
+        "column-unused",
+        second.column.place,
+        key=first.column.place,
+        heading=second.column.heading,
+        other=first.column.heading,
+    )
+    ranges = {
+        line: replace(value, findings=listed(*value.findings, ident))
+        for line, value in first.ranges.items()
+    }
+    return Filled(first.column.asking(ident), ranges)
 
 
 def _same(first: Column, second: Column) -> bool:

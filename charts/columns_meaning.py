@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass, replace
 from decimal import Decimal
@@ -16,6 +17,11 @@ from charts.plausible_ranges import Limits
 from charts.quantities import FAMILY, Unit, factor
 from charts.schema import Basis, Definition, Dimension, UnitFrom
 
+_ENDS = frozenset({Role.LOW_END, Role.HIGH_END})
+_UP_TO = re.compile(
+    r"\((?:up to|bis|max\.?|jusqu['’]?[àa]?|hasta|fino a|tot|do|till|upp till|op til|até)\b",
+    re.IGNORECASE,
+)
 _LENGTH_UNITS = (Unit.CM, Unit.IN, Unit.MM, Unit.M)
 _MASS_UNITS = (Unit.KG, Unit.LB)
 _GARMENT_LENGTH_CM = (Decimal(20), Decimal(110))
@@ -62,10 +68,16 @@ def columns_of(surroundings: Surroundings) -> list[Column]:
 
 
 def _overflowing(columns: list[Column], around: Surroundings) -> list[Column]:
-    """Rows longer than their heading: no figure surely stands under its own heading any more."""
+    """Rows longer than their heading: no figure surely stands under its own heading any more.
+
+    Two figures too many are needed, or one beside a heading over nothing.
+    """
     headed = [number for number, column in enumerate(columns) if column.heading]
     behind = columns[headed[-1] + 1 :] if headed else []
-    if len(behind) < 2:
+    empty = [
+        field for field in around.table.of(FieldKind.EMPTY) if field.heading.role is Role.MEASURE
+    ]
+    if len(behind) < (1 if empty else 2):
         return columns
     ident = around.log.add(
         "columns-shifted", behind[0].place, key=around.table.area, case="overflow"
@@ -78,9 +90,10 @@ def _in_labels(around: Surroundings) -> list[Field]:
     found = []
     for one in around.table.of(FieldKind.LABEL):
         readings = [look(cell[0].text).reading for cell in one.cells if cell]
-        carried = [reading for reading in readings if reading.label and reading.quantity]
+        carried = [reading for reading in readings if reading.quantity]
         united = bool(carried) and all(r.quantity and r.quantity.unit for r in carried)
-        headed = one.heading.role is Role.MEASURE and one.heading.unit is not None
+        united = united and not any(r.quantity and r.quantity.unit is Unit.YEARS for r in carried)
+        headed = one.heading.dimension is not None and one.heading.unit is not None
         if united or headed:
             found.append(replace(one, kind=FieldKind.VALUES))
     return found
@@ -105,7 +118,7 @@ def _column(number: int, one: Field, around: Surroundings) -> Column:
         heading=one.printed_heading,
         place=around.place(first.row, first.column),
         dimension=reading.dimension or Dimension.OTHER,
-        role=reading.role,
+        role=Role.HIGH_END if _up_to(one, reading) else reading.role,
         definition=reading.definition,
         basis=reading.basis,
         unit=reading.unit,
@@ -113,12 +126,37 @@ def _column(number: int, one: Field, around: Surroundings) -> Column:
         band=reading.band,
         garment_sign=reading.garment_sign,
     )
+    if _stands_in_labels(one, around):
+        return _with_its_figures(column, around)
     if reading.candidates:
         return _between_readings(column, around)
     if reading.dimension is not None:
         return column
     if reading.role is Role.LABEL:
         return _size_over_measures(column, around)
+    return _unnamed(column, around)
+
+
+def _up_to(one: Field, reading: HeadingReading) -> bool:
+    """``Size (up to height)``: the bracket says which end the figures are."""
+    return reading.role is Role.MEASURE and _UP_TO.search(one.printed_heading) is not None
+
+
+def _stands_in_labels(one: Field, around: Surroundings) -> bool:
+    """Whether a column of figures is a column of labels seen for its figures."""
+    labels = around.table.of(FieldKind.LABEL)
+    return any(replace(field, kind=FieldKind.VALUES) == one for field in labels)
+
+
+def _with_its_figures(column: Column, around: Surroundings) -> Column:
+    """Figures in a column of labels: masses are the rider's weight, lengths mostly the height."""
+    if _all_masses(column.field):
+        return replace(column, dimension=Dimension.WEIGHT, unit=None, role=Role.MEASURE)
+    role = column.role if column.role in _ENDS else Role.MEASURE
+    if column.dimension is not Dimension.OTHER:
+        return replace(column, role=role)
+    if fits(column.field, Dimension.HEIGHT, limits=_telling):
+        return replace(column, dimension=Dimension.HEIGHT, role=role)
     return _unnamed(column, around)
 
 
@@ -167,11 +205,19 @@ def _asked(column: Column, fitting: Sequence[Dimension], around: Surroundings) -
 def _unnamed(column: Column, around: Surroundings) -> Column:
     """No dimension in the heading: the title may name it for a lone column; else it is asked.
 
-    A mass in a column of labels can only be the rider's weight.
+    A mass can only be the rider's weight.
     """
     lone = len(around.table.of(FieldKind.VALUES)) == 1 or _silent(column)
-    if _all_masses(column.field) and column.field.heading.role is Role.LABEL:
+    united = column.role is Role.UNIT and column.unit in {Unit.KG, Unit.LB, Unit.ST}
+    if united or (not column.heading and _all_masses(column.field)):
         return replace(column, dimension=Dimension.WEIGHT)
+    if (
+        not column.heading
+        and around.table.gridded
+        and fits(column.field, Dimension.HEIGHT, limits=_telling)
+    ):
+        heights = replace(column, dimension=Dimension.HEIGHT)
+        return _asked(heights, [Dimension.HEIGHT, Dimension.OTHER], around)
     titled = dimension_in(around) if lone and _silent(column) else None
     if titled is not None:
         return replace(column, dimension=titled)

@@ -11,14 +11,14 @@ from decimal import Decimal
 from typing import Final
 
 from charts.columns_meaning import Column, fits, printed_figures
+from charts.columns_slipped import slipped
 from charts.columns_words import Surroundings, family_of
-from charts.dimensions import plausible, usual
+from charts.dimensions import plausible
 from charts.findings import Candidate
 from charts.layout.fields import FieldKind
 from charts.layout.looks import look
-from charts.plausible_ranges import Limits
 from charts.quantities import Family, Unit, canonical
-from charts.schema import Basis, Definition, Dimension, UnitFrom
+from charts.schema import Basis, Dimension, UnitFrom
 from charts.size_labels import LabelKind
 
 _TRIED: Final = {
@@ -38,33 +38,10 @@ _GROWN: Final = frozenset({"women", "men", "unisex", None})
 
 def suspected(columns: Sequence[Column], around: Surroundings) -> list[Column]:
     """The columns with a question where the printed unit or the basis contradicts the figures."""
-    if _slipped(columns):
+    if columns and slipped(around.table.fields):
         return _slipped_headings(columns, around)
     found = [_unit_doubted(column, around) for column in columns]
     return _flat_doubted(found, around)
-
-
-def _slipped(columns: Sequence[Column]) -> bool:
-    """Whether the figures suit the headings only when all of those move by one column."""
-    known = [column for column in columns if column.dimension is not Dimension.OTHER]
-    if len(known) < 3 or sum(not _suits(column, column) for column in known) < 2:
-        return False
-    turned = (known[1:] + known[:1], known[-1:] + known[:-1])
-    return any(
-        all(_suits(column, heading) for column, heading in zip(known, headings, strict=True))
-        for headings in turned
-    )
-
-
-def _suits(column: Column, heading: Column) -> bool:
-    return heading.unit is not None and fits(
-        column.field, heading.dimension, heading.unit, limits=_usual
-    )
-
-
-def _usual(dimension: Dimension, unit: Unit, definition: Definition) -> Limits | None:
-    del definition
-    return usual(dimension, unit)
 
 
 def _slipped_headings(columns: Sequence[Column], around: Surroundings) -> list[Column]:

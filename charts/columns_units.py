@@ -6,6 +6,7 @@ handled where the cell is read.
 
 from __future__ import annotations
 
+import re
 from collections.abc import Sequence
 from dataclasses import replace
 from decimal import Decimal
@@ -23,6 +24,10 @@ _TRIED: Final[dict[Family, tuple[Unit, ...]]] = {
     Family.MASS: (Unit.KG, Unit.LB),
     Family.AGE: (Unit.YEARS,),
 }
+_SYSTEMS: Final = (
+    (re.compile(r"\bm[eé]tri(?:c|sch|que|co|ca|sk|czn)", re.IGNORECASE), (Unit.CM, Unit.KG)),
+    (re.compile(r"\bimp[eé]ri(?:al|ale|aux)\b|\bzöllig", re.IGNORECASE), (Unit.IN, Unit.LB)),
+)
 _IMPERIAL: Final = frozenset({Unit.IN, Unit.LB, Unit.FT, Unit.ST})
 
 
@@ -38,15 +43,22 @@ def _said(column: Column, around: Surroundings) -> Column:
     family = family_of(column.dimension)
     if family is Family.AGE:
         return replace(column, unit=Unit.YEARS, unit_from=UnitFrom.HEADING)
-    own = of_family((column.unit,), family)
+    own = of_family((column.unit,), family) or _of_system(column.heading, family)
     if own:
-        return replace(column, unit_from=column.field.unit_said or UnitFrom.HEADING)
+        said = column.field.unit_said or UnitFrom.HEADING
+        return replace(column, unit=own[0], unit_from=said)
     column = replace(column, unit=None)
     for words in (*around.words, *around.far):
-        units = of_family(find_units(words.text), family)
+        units = of_family(find_units(words.text), family) or _of_system(words.text, family)
         if len(set(units)) == 1 and fits(column.field, column.dimension, units[0]):
             return replace(column, unit=units[0], unit_from=words.kind)
     return column
+
+
+def _of_system(text: str, family: Family) -> tuple[Unit, ...]:
+    """The unit that a word for a whole system means: metric, imperial."""
+    found = [units for pattern, units in _SYSTEMS if pattern.search(text)]
+    return of_family(found[0], family) if len(found) == 1 else ()
 
 
 def needs_unit(column: Column) -> bool:

@@ -25,6 +25,7 @@ from charts.schema import Chart, FileReading, UnitFrom
 from charts.sheet import Sheet
 
 PASTED = "-"
+_HOLDERS = (".zip", ".eml", ".mht", ".mhtml")
 
 
 @dataclass(frozen=True, slots=True)
@@ -73,8 +74,9 @@ def read_file(path: Path, name: str) -> FileReading:
 
 
 def folder_of(name: str) -> str:
-    """The folder a file's name is in, "" when it is in none."""
-    return Path(name).parent.as_posix().removeprefix(".")
+    """The folder a file's name is in, "" when it is in none; archives and mail are no folders."""
+    folders = name.split("/")[:-1]
+    return "/".join(part for part in folders if not part.lower().endswith(_HOLDERS))
 
 
 def not_opened(name: str) -> FileReading:
@@ -115,10 +117,15 @@ def _read_sheet(
         around = Surroundings(table, words, name, log, far, dates, answering)
         titles = [words.text for words in around.words if words.kind is UnitFrom.TITLE]
         charts += [
-            identified(checked(chart, log), titles, sheet.name, name, folder)
+            identified(_checked(chart, table, log), titles, sheet.name, name, folder)
             for chart in charts_of(around)
         ]
     return SheetReading(sheet, plain, tables, tuple(charts))
+
+
+def _checked(chart: Chart, table: Table, log: FindingLog) -> Chart:
+    """The checks of a whole chart; sizes of a grid stand in no order that could be broken."""
+    return chart if table.gridded else checked(chart, log)
 
 
 def _say_nothing_found(

@@ -4,12 +4,15 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterable, Sequence
+from dataclasses import replace
 from typing import Final
 
 from charts.dimensions import HeadingReading, Role
 from charts.layout.heads import combined
+from charts.layout.lists import named_value
 from charts.layout.looks import look
 from charts.layout.view import At, View
+from charts.sheet import Cell
 
 Named = tuple[tuple[At, ...], HeadingReading]
 _SPLIT: Final = re.compile(r"\s*(?:\\|/|\||\n|→|↓|×| x | vs\.? )\s*")
@@ -26,6 +29,36 @@ def axis_headings(view: View, row: int, column: int) -> tuple[Named, Named]:
         _named(beside) or down or _NONE,
         _named(above) or across or _NONE,
     )
+
+
+def without_names(view: View) -> View:
+    """The view with ``Weight 40-50 kg`` over each column as a name above and the figures below.
+
+    Only where every head of the first row, or of the first column, names the same measure.
+    """
+    for turned in (view, view.turn()):
+        heads = [turned.at(0, column) for column in range(1, turned.width)]
+        items = [named_value(at.text) if at is not None else None for at in heads]
+        names = {item[0] for item in items if item is not None}
+        if len(names) == 1 and all(items) and len(items) > 1 and names != {""}:
+            return _renamed(turned, heads, items)
+    return view
+
+
+def _renamed(
+    view: View, heads: Sequence[At | None], items: Sequence[tuple[str, str] | None]
+) -> View:
+    cells = dict(view.sheet.cells)
+    for at, item in zip(heads, items, strict=True):
+        if at is not None and item is not None:
+            cells[at.row, at.column] = replace(at.cell, text=item[1])
+    corner = view.at(0, 0)
+    name = next(item[0] for item in items if item is not None)
+    place = (view.rows[0], view.columns[0])
+    text = f"{corner.text} \\ {name}" if corner is not None else name
+    cells[place] = replace(cells.get(place) or Cell(""), text=text)
+    found = View(replace(view.sheet, cells=cells), view.rows, view.columns, view.turned)
+    return found.turn() if view.turned else found
 
 
 _NONE: Final[Named] = ((), _NOTHING)
@@ -52,6 +85,6 @@ def _from_corner(corner: Sequence[At]) -> tuple[Named | None, Named | None]:
     for at in corner:
         parts = [part for part in _SPLIT.split(at.text) if part]
         readings = [look(part).heading for part in parts]
-        if len(parts) == 2 and all(one.role is Role.MEASURE for one in readings):
+        if len(parts) == 2 and all(one.role in {Role.MEASURE, Role.UNIT} for one in readings):
             return ((at,), readings[0]), ((at,), readings[1])
     return _named(corner), None

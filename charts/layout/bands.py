@@ -1,12 +1,15 @@
-"""Bands over columns where nothing is merged: the word stands over the first of its group."""
+"""Groups of columns that nothing merges: a band or unit stands over the first of its group."""
 
 from __future__ import annotations
 
+from collections import Counter
 from collections.abc import Sequence
 from dataclasses import replace
 
 from charts.dimensions import Role
 from charts.layout.fields import Field
+from charts.quantities import METRIC
+from charts.schema import Dimension
 
 
 def bands_carried(fields: Sequence[Field]) -> list[Field]:
@@ -15,7 +18,7 @@ def bands_carried(fields: Sequence[Field]) -> list[Field]:
     ``Women | | Men |`` over ``Chest | Waist | Chest | Waist``. Where no measure repeats, a band
     word may be the heading of one column only and is not carried.
     """
-    found = list(fields)
+    found = _units_carried(fields)
     if not _repeats(found):
         return found
     band: str | None = None
@@ -28,6 +31,33 @@ def bands_carried(fields: Sequence[Field]) -> list[Field]:
         else:
             band = None
     return found
+
+
+def _units_carried(fields: Sequence[Field]) -> list[Field]:
+    """``cm | | inch |`` over ``Chest | Waist | Chest | Waist``: a unit carried to the right.
+
+    Only where two systems stand over the columns and measures repeat: else the unit of one column
+    says nothing of the next.
+    """
+    found = list(fields)
+    bare = [
+        field.heading.dimension for field in found if _measures(field) and not field.heading.unit
+    ]
+    systems = {field.heading.unit in METRIC for field in found if field.heading.unit is not None}
+    if len(systems) < 2 or not bare:
+        return found
+    for number, field in enumerate(found[1:], start=1):
+        unit = found[number - 1].heading.unit
+        if unit is None or field.heading.unit is not None or not _takes(field, found[number - 1]):
+            continue
+        if field.heading.dimension in _both_times(found):
+            found[number] = replace(field, heading=replace(field.heading, unit=unit))
+    return found
+
+
+def _both_times(fields: Sequence[Field]) -> set[Dimension | None]:
+    counts = Counter(field.heading.dimension for field in fields if _measures(field))
+    return {dimension for dimension, count in counts.items() if count > 1}
 
 
 def _repeats(fields: Sequence[Field]) -> bool:

@@ -55,7 +55,7 @@ class Table:
     """One table: its fields, the titles above it, the words that hold for it.
 
     ``uneven`` are the lines of a grid whose cells fill no rectangle. ``turned`` says that the
-    sizes run across in the source.
+    sizes run across in the source, ``gridded`` that they stand in the crossings of two axes.
     """
 
     sheet: Sheet
@@ -66,6 +66,7 @@ class Table:
     notes: tuple[At, ...] = ()
     uneven: frozenset[int] = frozenset()
     turned: bool = False
+    gridded: bool = False
 
     def of(self, kind: FieldKind) -> tuple[Field, ...]:
         """The fields of one kind, from left to right."""

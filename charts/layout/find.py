@@ -160,6 +160,7 @@ def _table(frame: Frame, titles: tuple[At, ...], notes: tuple[At, ...]) -> Table
         notes,
         frame.uneven,
         view.turned,
+        frame.gridded,
     )
 
 

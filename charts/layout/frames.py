@@ -37,7 +37,7 @@ class Frame:
     """A view read as a table with sizes down the rows.
 
     ``heading_rows`` leading rows of the view are headings; ``fields`` has one field per column
-    of the view, with one entry per size. ``uneven`` as in a table.
+    of the view, with one entry per size. ``uneven`` and ``gridded`` as in a table.
     """
 
     view: View
@@ -46,6 +46,7 @@ class Frame:
     score: float
     lines: int
     uneven: frozenset[int] = frozenset()
+    gridded: bool = False
 
     @property
     def labelled(self) -> bool:

@@ -6,12 +6,13 @@ girth inside; lengths across and sizes down with the back length inside.
 
 from __future__ import annotations
 
+import re
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from typing import Final
 
 from charts.dimensions import HeadingReading, Role
-from charts.layout.axis_names import axis_headings
+from charts.layout.axis_names import axis_headings, without_names
 from charts.layout.fields import Field, FieldKind
 from charts.layout.frames import Frame
 from charts.layout.looks import Look, look
@@ -19,6 +20,9 @@ from charts.layout.view import At, View
 from charts.schema import Dimension
 
 _MOST_HEADS: Final = 3
+_CUP_WORDS: Final = re.compile(
+    r"\b(?:cup|körbchen|bonnet|copa|coppa|kupa|kupstorlek)s?\b", re.IGNORECASE
+)
 _NO_HEADING: Final = HeadingReading(Role.UNKNOWN)
 
 
@@ -36,14 +40,14 @@ class Axes:
 
 def grid(view: View) -> Frame | None:
     """The view as a grid, or None when it is none."""
-    axes = _axes(view)
+    axes = _axes(without_names(view))
     if axes is None:
         return None
     across, down = _looks(axes.across), _looks(axes.down)
     inner = _looks(tuple(axes.inner.values()))
-    if not inner or not _nameless(across) or not _nameless(down):
+    if not inner or not _nameless(across) or not _nameless(down) or _named_one_by_one(axes):
         return None
-    if _bands(across) and _bands(down) and _share(inner, wordy=True) > 0.9:
+    if _bands(across) and _bands(down) and _named(inner):
         return _sizes_inside(axes)
     if _share(inner, wordy=False) < 0.9:
         return None
@@ -54,6 +58,9 @@ def grid(view: View) -> Frame | None:
         return _by_length(turned) if turned is not None else None
     if _letters(across) and _labels(down) and not _letters(down):
         return _by_parts(axes)
+    if _letters(down) and _labels(across) and not _letters(across):
+        turned = _axes(without_names(view).turn())
+        return _by_parts(turned) if turned is not None else None
     return None
 
 
@@ -69,7 +76,7 @@ def _axes(view: View) -> Axes | None:
             if len(heads) < len(across) + len(down) or _merged(heads):
                 continue
             looks = _looks(heads)
-            if any((one.heads and len(one.text) > 1) or one.sentence for one in looks):
+            if any((one.heads and len(_cup(one.text)) > 1) or one.sentence for one in looks):
                 continue
             if min(len(across), len(down)) < 2:
                 return None
@@ -103,6 +110,20 @@ def _nameless(looks: Sequence[Look]) -> bool:
     return _letters(looks) or not any(one.heads for one in looks)
 
 
+def _named_one_by_one(axes: Axes) -> bool:
+    """Whether every column has a measure of its own above it: a plain table, seen too low."""
+    view = axes.view
+    for turned, first, last in (
+        (view, axes.head_row, axes.head_column),
+        (view.turn(), axes.head_column, axes.head_row),
+    ):
+        above = (turned.at(r, c) for r in range(first) for c in range(last + 1, turned.width))
+        names = {look(at.text).text for at in above if at is not None and look(at.text).measures}
+        if len(names) > 1:
+            return True
+    return False
+
+
 def _bands(looks: Sequence[Look]) -> bool:
     return all(one.value and not one.wordy_label for one in looks)
 
@@ -113,14 +134,25 @@ def _labels(looks: Sequence[Look]) -> bool:
 
 def _letters(looks: Sequence[Look]) -> bool:
     """Cup letters: single letters or doubled ones that are no sizes of the S, M, L kind."""
-    texts = [one.text.upper() for one in looks]
+    texts = [_cup(one.text) for one in looks]
     return texts[0][:1] in {"A", "B"} and all(
         text.isalpha() and len(set(text)) == 1 and len(text) <= 3 for text in texts
     )
 
 
+def _cup(text: str) -> str:
+    """The letters of a cup, without the word for it."""
+    return _CUP_WORDS.sub("", text).strip(" -.").upper()
+
+
 def _lengths(looks: Sequence[Look]) -> bool:
     return all(one.length is not None for one in looks) and any(len(one.text) > 2 for one in looks)
+
+
+def _named(inner: Sequence[Look]) -> bool:
+    """The inner cells are sizes that can be no figures, or cup letters."""
+    named = sum(one.sure_label or one.wordy_label for one in inner)
+    return named > 0.9 * len(inner) or _letters(inner)
 
 
 def _share(looks: Sequence[Look], *, wordy: bool) -> float:
@@ -143,7 +175,8 @@ def _sizes_inside(axes: Axes) -> Frame:
         Field(FieldKind.VALUES, across[0], across[1], tuple(columns)),
     )
     uneven = {n for n, cells in enumerate(places.values()) if not _rectangle(cells)}
-    return Frame(axes.view, axes.head_row + 1, fields, 12.0, len(places), frozenset(uneven))
+    lines = len(places)
+    return Frame(axes.view, axes.head_row + 1, fields, 12.0, lines, frozenset(uneven), gridded=True)
 
 
 def _band_cells(axes: Axes, numbers: set[int], *, down: bool) -> tuple[At, ...]:
@@ -172,7 +205,7 @@ def _by_length(axes: Axes) -> Frame:
         Field(FieldKind.LENGTH, (), _NO_HEADING, lengths),
         _values(axes, pairs),
     )
-    return Frame(axes.view, axes.head_row + 1, fields, 12.0, len(pairs))
+    return Frame(axes.view, axes.head_row + 1, fields, 12.0, len(pairs), gridded=True)
 
 
 def _by_parts(axes: Axes) -> Frame:
@@ -180,7 +213,7 @@ def _by_parts(axes: Axes) -> Frame:
     pairs = _pairs(axes)
     labels = tuple((_joined(down, across),) for down, across, _ in pairs)
     fields = (Field(FieldKind.LABEL, (), _NO_HEADING, labels), _values(axes, pairs))
-    return Frame(axes.view, axes.head_row + 1, fields, 12.0, len(pairs))
+    return Frame(axes.view, axes.head_row + 1, fields, 12.0, len(pairs), gridded=True)
 
 
 def _pairs(axes: Axes) -> list[tuple[At, At, At]]:
@@ -194,7 +227,7 @@ def _pairs(axes: Axes) -> list[tuple[At, At, At]]:
 
 
 def _joined(down: At, across: At) -> At:
-    return replace(down, cell=replace(down.cell, text=down.text.strip() + across.text.strip()))
+    return replace(down, cell=replace(down.cell, text=down.text.strip() + _cup(across.text)))
 
 
 def _values(axes: Axes, pairs: Sequence[tuple[At, At, At]]) -> Field:

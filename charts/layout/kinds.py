@@ -29,6 +29,7 @@ class Content:
     sure_labels: int
     wordy_labels: int
     lengths: int
+    any_lengths: int
     bands: int
     measures: int
     units: int
@@ -58,6 +59,7 @@ def _counted(texts: tuple[str, ...]) -> Content:
         sure_labels=sum(one.sure_label for one in looks),
         wordy_labels=sum(one.wordy_label for one in looks),
         lengths=sum(one.length is not None and len(one.text) > 2 for one in looks),
+        any_lengths=sum(one.length is not None and not one.value for one in looks),
         bands=sum(one.band is not None and not one.value for one in looks),
         measures=sum(one.measures for one in looks),
         units=sum(one.heading.role is Role.UNIT and not one.value for one in looks),
@@ -88,6 +90,8 @@ def kind_of(heading: HeadingReading, content: Content, column: int) -> FieldKind
         return FieldKind.EMPTY
     if content.most(content.measures):
         return FieldKind.NAMES
+    if _of_lengths(heading, content):
+        return FieldKind.LENGTH
     if heading.role is Role.MEASURE:
         return _measure(heading, content)
     if heading.role in {Role.LOW_END, Role.HIGH_END}:
@@ -98,11 +102,18 @@ def kind_of(heading: HeadingReading, content: Content, column: int) -> FieldKind
         return FieldKind.LABEL if content.most(content.wordy_labels) else FieldKind.IDENTITY
     if heading.role in _SKIPPED_ROLES:
         return FieldKind.LABEL if content.most(content.wordy_labels) else FieldKind.SKIPPED
-    if heading.role is Role.LENGTH_AXIS and content.most(content.lengths):
-        return FieldKind.LENGTH
     if heading.role is Role.LABEL:
         return _label(content)
     return _by_content(content, column)
+
+
+def _of_lengths(heading: HeadingReading, content: Content) -> bool:
+    """Under a word for length the letters S, R and L are short, regular and long."""
+    roles = {heading.role, *(role for role, _ in heading.candidates)}
+    if content.any_lengths < content.filled:
+        return False
+    # XS, S, R, L, XL: the R can be no size, so all of them are lengths, whatever stands above.
+    return Role.LENGTH_AXIS in roles or content.wordy_labels < content.filled
 
 
 def _measure(heading: HeadingReading, content: Content) -> FieldKind:

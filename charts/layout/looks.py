@@ -38,8 +38,8 @@ class Look:
 
     @property
     def value(self) -> bool:
-        """Figures of a measurement can be read from it."""
-        return self.reading.reading in _VALUE
+        """Figures of a measurement can be read from it, and it names no size beside them."""
+        return self.reading.reading in _VALUE and self.reading.label is None
 
     @property
     def figures(self) -> bool:

@@ -25,9 +25,10 @@ def settled(fields: Sequence[Field]) -> list[Field]:
     """The fields with one named as the sizes, where anything can name them."""
     fields = [_measure_under_size(field, fields) for field in fields]
     fields = [_band_under_size(field, fields) for field in fields]
+    fields = [_figures_beside_sizes(field, fields) for field in fields]
     if any(field.kind in _LABELLING for field in fields):
         return fields
-    for choose in (_bands, _headless, _running, _key_dimension):
+    for choose in (_bands, _headed_size, _headless, _running, _key_dimension):
         chosen = choose(fields)
         if chosen is not None:
             fields[chosen] = replace(fields[chosen], kind=FieldKind.LABEL)
@@ -67,6 +68,23 @@ def _band_under_size(field: Field, fields: Sequence[Field]) -> Field:
 def _all_bands(field: Field) -> bool:
     content = Content.of(field.cells)
     return content.bands == content.filled
+
+
+def _figures_beside_sizes(field: Field, fields: Sequence[Field]) -> Field:
+    """Numbers under an unknown word are no names while another column is headed or sure."""
+    content = Content.of(field.cells)
+    unnamed = field.kind is FieldKind.LABEL and field.heading.role is Role.UNKNOWN and field.heads
+    if not unnamed or content.most(content.sure_labels):
+        return field
+    others = [one for one in fields if one is not field and one.kind is FieldKind.LABEL]
+    if any(one.heading.role is Role.LABEL or _all_sure(one) for one in others):
+        return replace(field, kind=FieldKind.VALUES)
+    return field
+
+
+def _all_sure(field: Field) -> bool:
+    content = Content.of(field.cells)
+    return content.sure_labels == content.filled
 
 
 def _surer(one: Field, field: Field) -> bool:
@@ -122,6 +140,14 @@ def _bands(fields: Sequence[Field]) -> int | None:
             if len(set(words)) == len(words):
                 return number
     return None
+
+
+def _headed_size(fields: Sequence[Field]) -> int | None:
+    """A word for size over measures names the sizes when nothing else does: ``bis 104 cm``."""
+    values = [n for n, field in enumerate(fields) if field.kind is FieldKind.VALUES]
+    if len(values) < 2 or fields[values[0]].heading.role is not Role.LABEL:
+        return None
+    return values[0]
 
 
 def _headless(fields: Sequence[Field]) -> int | None:

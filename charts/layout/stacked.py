@@ -31,6 +31,8 @@ def _starts_again(view: View, cut: int) -> bool:
     first, rest = here[0], here[1:]
     if first.heading.role is Role.LABEL and not first.value:
         return all(one.label is not None or one.heads for one in rest)
+    if rest and all(one.length is not None or one.wordy_label for one in rest):
+        return True
     if any(one.figures and not one.wordy_label for one in here):
         return False
     heads = sum(one.heads for one in here)

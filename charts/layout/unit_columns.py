@@ -6,7 +6,7 @@ like a cell that prints both.
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import replace
 
 from charts.dimensions import find_units
@@ -45,7 +45,7 @@ def _measures(fields: Sequence[Field], start: int, end: int) -> list[int]:
 
 def _united(field: Field, units: Field) -> Field:
     """One unit for the column goes to its heading; different ones go to the lines."""
-    cells = tuple(cell[0] if cell else None for cell in units.cells)
+    cells = _filled_down(units)
     said = {unit for at in cells if at and (unit := unit_at(at, field.heading.dimension))}
     if len(said) == 1 and all(cells):
         first = next(at for at in cells if at is not None)
@@ -53,6 +53,16 @@ def _united(field: Field, units: Field) -> Field:
         heading = replace(combined(heads), role=field.heading.role)
         return replace(field, heads=heads, heading=heading) if not field.heading.unit else field
     return replace(field, units=cells)
+
+
+def _filled_down(units: Field) -> tuple[At | None, ...]:
+    """A unit over the first of several sizes holds for those behind it, as under a merged cell."""
+    held: At | None = None
+    found = []
+    for cell in units.cells:
+        held = cell[0] if cell else held
+        found.append(held)
+    return tuple(found)
 
 
 def unit_at(at: At, dimension: Dimension | None) -> Unit | None:
@@ -65,26 +75,35 @@ def unit_at(at: At, dimension: Dimension | None) -> Unit | None:
 def _rows_joined(fields: list[Field]) -> list[Field]:
     """Two rows of one size in two systems of units as one line."""
     lines = len(fields[0].cells) if fields else 0
-    pairs = [line for line in range(1, lines) if _second_row(fields, line)]
+    pairs = {
+        line: first for line in range(1, lines) if (first := _first_row(fields, line)) is not None
+    }
     if not pairs:
         return fields
     return [_joined(field, pairs) for field in fields]
 
 
-def _second_row(fields: Sequence[Field], line: int) -> bool:
-    """Whether a row repeats the size above it, or names none, in the other system of units."""
+def _first_row(fields: Sequence[Field], line: int) -> int | None:
+    """The earlier row of the same size in the other system of units.
+
+    A row without a size belongs to the one above it; with one it may stand anywhere, as where all
+    sizes in cm are followed by all sizes in inches.
+    """
     keys = [field for field in fields if field.kind in _KEYS]
     values = [field for field in fields if field.kind is FieldKind.VALUES and field.cells[line]]
     if not keys or not values:
-        return False
-    if not all(_same_or_blank(field.cells[line], field.cells[line - 1]) for field in keys):
-        return False
-    systems = [(_system(one, line - 1), _system(one, line)) for one in values]
-    return all(None not in pair and pair[0] is not pair[1] for pair in systems)
+        return None
+    blank = not any(field.cells[line] for field in keys)
+    for first in (line - 1,) if blank else range(line):
+        same = blank or all(_same(field.cells[line], field.cells[first]) for field in keys)
+        systems = [(_system(one, first), _system(one, line)) for one in values]
+        if same and all(None not in pair and pair[0] is not pair[1] for pair in systems):
+            return first
+    return None
 
 
-def _same_or_blank(cell: tuple[At, ...], above: tuple[At, ...]) -> bool:
-    return not cell or (bool(above) and cell[0].text.strip() == above[0].text.strip())
+def _same(cell: tuple[At, ...], other: tuple[At, ...]) -> bool:
+    return bool(cell) is bool(other) and (not cell or cell[0].text.strip() == other[0].text.strip())
 
 
 def _system(field: Field, line: int) -> bool | None:
@@ -97,24 +116,25 @@ def _system(field: Field, line: int) -> bool | None:
     at = field.units[line] if field.units else None
     if unit is None and at is not None:
         unit = unit_at(at, field.heading.dimension)
+    unit = unit or field.heading.unit
     return unit in METRIC if unit is not None else None
 
 
-def _joined(field: Field, pairs: Sequence[int]) -> Field:
+def _joined(field: Field, pairs: Mapping[int, int]) -> Field:
     cells = list(field.cells)
     if field.kind is FieldKind.VALUES:
-        for line in reversed(pairs):
-            both = (*cells[line - 1][:1], *cells[line][:1])
+        for line, first in pairs.items():
+            both = (*cells[first][:1], *cells[line][:1])
             if len(both) == 2:
-                cells[line - 1] = (_both(field, line, both),)
+                cells[first] = (_both(field, (first, line), both),)
     kept = [line for line in range(len(cells)) if line not in pairs]
     return replace(field, cells=tuple(cells[n] for n in kept), units=())
 
 
-def _both(field: Field, line: int, both: Sequence[At]) -> At:
-    first, second = both
+def _both(field: Field, lines: tuple[int, int], both: Sequence[At]) -> At:
+    first = both[0]
     texts = []
-    for number, at in ((line - 1, first), (line, second)):
+    for number, at in zip(lines, both, strict=True):
         quantity = look(at.text).reading.quantity
         own = quantity is not None and quantity.unit is not None
         unit = field.units[number] if field.units and not own else None
