@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from typing import Final
 
 from PySide6.QtCore import QModelIndex, QTimer, Signal
@@ -59,10 +59,17 @@ class ChartsPage(QWidget):
         self.list.setUniformItemSizes(True)
         self.list.setAccessibleName(self._words("charts-list"))
         self.list.selectionModel().currentChanged.connect(self._current_changed)
+        self._build_report(px)
+        self._build_empty()
+        self._lay()
+
+    def _build_report(self, px: Callable[[float], int]) -> None:
         self.text.setFrameShape(QFrame.Shape.NoFrame)
         self.text.document().setDocumentMargin(px(18))
         self.text.setAccessibleName(self._words("charts-report"))
         self.text.setBackgroundRole(QPalette.ColorRole.Base)
+
+    def _build_empty(self) -> None:
         self.empty.offer(
             [
                 ("open-files", self._words("empty-open")),
@@ -72,6 +79,8 @@ class ChartsPage(QWidget):
         )
         self.empty.say(self._words("empty-title"), self._words("empty-body"))
         self.empty.pressed.connect(self.wanted)
+
+    def _lay(self) -> None:
         self.stack = QStackedWidget(self)
         whole = QWidget(self.stack)
         row = QHBoxLayout(whole)
@@ -113,4 +122,6 @@ class ChartsPage(QWidget):
 
     def _go_there(self) -> None:
         self.text.scrollToAnchor(HERE)
+        bar = self.text.verticalScrollBar()
+        bar.setValue(bar.value() - self.text.viewport().height() // 3)
         self._place = ""

@@ -62,6 +62,10 @@ class EmptyState(QWidget):
         self.body.setWordWrap(True)
         self.body.setForegroundRole(QPalette.ColorRole.PlaceholderText)
         self._buttons = QHBoxLayout()
+        self._lay()
+
+    def _lay(self) -> None:
+        """One below the other, in the upper half."""
         self._buttons.setSpacing(px(self, 8))
         self._buttons.addStretch(1)
         self._buttons.addStretch(1)

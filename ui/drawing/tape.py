@@ -129,9 +129,8 @@ def picture(
 ) -> TapePicture:
     """The picture of one model's sizes on one tape; ``spans`` stand ``in_order``.
 
-    The rider stands at ``rider_cm``, at the scale's centre where it is None. ``layers_cm`` is
-    what winter layers add to the reading, 0 where none go underneath. ``cap`` names the side that
-    makes the state an edge; without it the side with less left has the cap.
+    The rider stands at ``rider_cm``, else at the scale's centre; winter layers add ``layers_cm``.
+    ``cap`` names the side that makes the state an edge, else the one with less left has the cap.
     """
     best = next((span for span in spans if span.best), None)
     at_cm = scale.centre_cm if rider_cm is None else rider_cm

@@ -73,15 +73,20 @@ def plan(
     if notes and width - sum(_fixed(width, unit, True, verdict).values()) < _ROOMY * unit:
         notes = False  # the reasons say the same, and the tapes need the room more
     fixed = _fixed(width, unit, notes, verdict)
-    room = width - sum(fixed.values())
-    count = max(1, min(len(TAPE_COLUMNS), int(room / (_TAPE_LEAST * unit) + 1e-6)))
-    first = min(first_tape, len(TAPE_COLUMNS) - count)
-    shown = list(TAPE_COLUMNS)[first : first + count]
-    each = min(room / count, _TAPE_MOST * unit)
-    widths = fixed | dict.fromkeys(shown, int(each))
+    shown = _shown(width - sum(fixed.values()), unit, first_tape)
+    widths = fixed | shown
     spare = int(width) - sum(widths.values())
     widths[Column.NOTE if notes else Column.MODEL] += max(0, spare)
     return ColumnPlan({column: widths[column] for column in sorted(widths)})
+
+
+def _shown(room: float, unit: float, first_tape: int) -> dict[Column, int]:
+    """As many tapes as fit ``room``, equally wide, from ``first_tape`` on."""
+    fitting = int(room / (_TAPE_LEAST * unit) + 1e-6)
+    count = max(1, min(len(TAPE_COLUMNS), fitting))
+    first = min(first_tape, len(TAPE_COLUMNS) - count)
+    each = int(min(room / count, _TAPE_MOST * unit))
+    return dict.fromkeys(list(TAPE_COLUMNS)[first : first + count], each)
 
 
 def _fixed(width: float, unit: float, notes: bool, verdict: float) -> dict[Column, int]:

@@ -26,6 +26,7 @@ from ui.fitting_page.rows import (
     Band,
     BandRow,
     ModelRow,
+    TapeCell,
     TapeHead,
     VerdictWord,
 )
@@ -161,7 +162,7 @@ class FittingSheet:
             band=BAND_OF[verdict.value],
             maker=offer.supplier or "",
             model=offer.model,
-            wearer=self._words(f"band-{offer.band}") if offer.band else "",
+            wearer=self._wearer(offer),
             make=self._make(offer),
             edition=offer.season or "",
             size=offer.size,
@@ -169,10 +170,7 @@ class FittingSheet:
             also=self._also(at, members),
             girths=girths,
             length=length,
-            cells={
-                dimension: tape_cell(self.fit, self._row_words, dimension, at, self._groups)
-                for dimension in TAPES
-            },
+            cells={one: self._cell(one, at) for one in TAPES},
             note=self._note(at, stopped=stopped),
             stopped=stopped,
         )
@@ -210,6 +208,12 @@ class FittingSheet:
         chest_checked = state_at(self.fit, Dimension.CHEST, at) != "not_checked"
         length = state_at(self.fit, Dimension.BACK_LENGTH, at)
         return self._row_words.girths(girth, chest_checked), self._row_words.length(length)
+
+    def _cell(self, dimension: Dimension, at: int) -> TapeCell:
+        return tape_cell(self.fit, self._row_words, dimension, at, self._groups)
+
+    def _wearer(self, offer: Offer) -> str:
+        return self._words(f"band-{offer.band}") if offer.band else ""
 
     def _note(self, at: int, *, stopped: bool) -> str:
         """The weightiest remark; what stops a sale stands alone."""

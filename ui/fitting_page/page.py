@@ -2,16 +2,12 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
-from typing import Final
-
 from PySide6.QtCore import Signal
 from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QHBoxLayout, QStackedWidget, QVBoxLayout, QWidget
 
 from charts.model_facts import VestKind
 from charts.schema import Dimension
-from harmonizer.fit_sheet import FitSheet
 from harmonizer.range_table import RangeTable
 from harmonizer.rider import Needs, Rider
 from ui.controls.banner import Banner
@@ -19,20 +15,17 @@ from ui.controls.empty_state import EmptyState
 from ui.dress import Dress
 from ui.fitting_page.calls import Calls
 from ui.fitting_page.chosen import reasons_for
+from ui.fitting_page.comparison import Compare, Comparison
 from ui.fitting_page.draft import Draft
-from ui.fitting_page.fit_rows import FOLDED_AT_FIRST, FittingSheet
+from ui.fitting_page.fit_rows import FittingSheet
 from ui.fitting_page.folded_readings import FoldedReadings
 from ui.fitting_page.model_groups import ModelGroups
 from ui.fitting_page.readings_panel import ReadingsPanel
 from ui.fitting_page.reasons_panel import ReasonsPanel
 from ui.fitting_page.rows import TAPES, Band, ModelRow
 from ui.fitting_page.table import FittingTable
-from ui.fitting_page.trial import STEP_CM, Trial
 from ui.theme import Ink
 from ui.words import Words
-
-Compare = Callable[[Rider], FitSheet]
-_NEAREST: Final = (Band.TRY, Band.JUST_OUTSIDE)
 
 
 class FittingPage(QWidget):
@@ -58,13 +51,7 @@ class FittingPage(QWidget):
         self.calls = Calls()
         self._words = words
         self._dress = dress
-        self._compare: Compare | None = None
-        self._groups: ModelGroups | None = None
-        self._sizes = 0
-        self._folded = FOLDED_AT_FIRST
-        self._sheet: FittingSheet | None = None
-        self._measured: FittingSheet | None = None
-        self._trial = Trial()
+        self._comparison = Comparison(words)
         self.readings = ReadingsPanel(words, dress.type_, self)
         self.strip = FoldedReadings(dress, words, self)
         self.table = FittingTable(words, dress, self)
@@ -123,63 +110,51 @@ class FittingPage(QWidget):
 
     def show_shop(self, table: RangeTable, compare: Compare) -> None:
         """Compare with another set of charts from now on."""
-        self._groups = ModelGroups.of(table) if table.offers else None
-        self._sizes = len(table.offers)
-        self._compare = compare
+        self._comparison.show_shop(table, compare)
         self.refresh()
 
     @property
     def groups(self) -> ModelGroups | None:
         """The models of the shop, None while there are none."""
-        return self._groups
+        return self._comparison.groups
 
     @property
     def is_trying(self) -> bool:
         """Whether what is shown is about a value that nobody measured."""
-        return bool(self._trial)
+        return self._comparison.is_trying
 
     @property
     def sheet(self) -> FittingSheet | None:
         """What is shown, None while nothing is compared."""
-        return self._sheet
+        return self._comparison.sheet
 
     def refresh(self) -> None:
         """Compare the rider on the line and show what came out."""
         draft = self.readings.draft
         self.calls.keep(draft)
         self.strip.show_draft(draft)
-        self._trial = Trial()
-        self._sheet = self._measured = self._compared(draft)
-        if self._sheet is None:
-            self._show_empty()
-        else:
-            self.table.set_dimmed(False)
-            self.table.show_sheet(self._sheet)
-            self.stack.setCurrentIndex(1)
-        self._say_banner()
+        self._comparison.measure(draft)
+        self.table.set_dimmed(False)
+        self._show()
         self.riders_changed.emit()
 
-    def _compared(self, draft: Draft) -> FittingSheet | None:
-        if self._compare is None or self._groups is None or not draft.has_readings:
-            return None
-        fit = self._compare(draft.rider())
-        sheet = FittingSheet(fit, self._groups, self._words, self._folded)
-        if Band.NO in self._folded and not any(sheet.counts[band] for band in _NEAREST):
-            # Nothing to try: then the nearest of those that do not fit are what is wanted.
-            sheet = FittingSheet(fit, self._groups, self._words, self._folded - {Band.NO})
-        return sheet
+    def _show(self) -> None:
+        """Show what the comparison holds."""
+        if self.sheet is None:
+            self._show_empty()
+        self.table.show_sheet(self.sheet)
+        self.banner.say(self._comparison.banner)
+        self.stack.setCurrentIndex(0 if self.sheet is None else 1)
 
     def _show_empty(self) -> None:
-        loaded = self._groups is not None
-        self.empty.say(
-            self._words("empty-ready" if loaded else "empty-title"),
-            self._words("empty-ready-body", count=len(self._groups.keys), sizes=self._sizes)
-            if self._groups is not None
-            else self._words("empty-body"),
-        )
-        self.table.show_sheet(None)
-        self.empty.show_offers(not loaded)
-        self.stack.setCurrentIndex(0)
+        groups = self.groups
+        if groups is None:
+            self.empty.say(self._words("empty-title"), self._words("empty-body"))
+        else:
+            sizes = self._comparison.sizes
+            body = self._words("empty-ready-body", count=len(groups.keys), sizes=sizes)
+            self.empty.say(self._words("empty-ready"), body)
+        self.empty.show_offers(groups is None)
 
     def take_calls(self, calls: Calls) -> None:
         """Go on with calls that another page held."""
@@ -190,22 +165,13 @@ class FittingPage(QWidget):
 
     def try_value(self, dimension: Dimension, value_cm: float) -> None:
         """Show what another figure would give, in the order of what was measured."""
-        if self._measured is None or self._compare is None or self._groups is None:
-            return
-        self._trial = self._trial.with_figure(dimension, value_cm)
-        fit = self._compare(self._trial.on(self.readings.draft.rider()))
-        folded = self._measured.folded
-        self._sheet = FittingSheet(fit, self._groups, self._words, folded, self._measured)
-        self.table.show_sheet(self._sheet)
-        self._say_banner()
+        if self._comparison.try_figure(dimension, value_cm):
+            self._show()
 
     def put_back(self) -> None:
         """Show what was measured again."""
-        if self._trial:
-            self._trial = Trial()
-            self._sheet = self._measured
-            self.table.show_sheet(self._sheet)
-            self._say_banner()
+        if self._comparison.put_back():
+            self._show()
 
     def try_current(self) -> None:
         """Begin to try a value on the tape under the cursor, else on the chest."""
@@ -218,20 +184,8 @@ class FittingPage(QWidget):
         self.try_value(Dimension(dimension), value_cm)
 
     def _nudged(self, dimension: str, steps: int) -> None:
-        at = self._sheet.heads[Dimension(dimension)].rider_cm if self._sheet else None
-        if at is not None:
-            self.try_value(Dimension(dimension), at + steps * STEP_CM)
-
-    def _say_banner(self) -> None:
-        """What is tried; else, that nothing fits."""
-        measured = self._measured
-        if self._trial and measured is not None:
-            readings = {one: head.centre_cm for one, head in measured.heads.items()}
-            self.banner.say(self._trial.sentence(readings, self._words))
-        elif measured is not None and not any(measured.counts[band] for band in _NEAREST):
-            self.banner.say(self._words("nothing-fits"))
-        else:
-            self.banner.say("")
+        if self._comparison.nudge(Dimension(dimension), steps):
+            self._show()
 
     # What a person does
 
@@ -239,31 +193,25 @@ class FittingPage(QWidget):
         self.table.set_dimmed(True)
 
     def _chosen(self, row: ModelRow | None) -> None:
-        if row is None or self._sheet is None:
+        if row is None or self.sheet is None:
             self.reasons.show_reasons(None)
             return
-        self.reasons.show_reasons(reasons_for(self._sheet, row, self._words))
+        self.reasons.show_reasons(reasons_for(self.sheet, row, self._words))
 
     def _ask_place(self, file: str, place: str) -> None:
         """The cell of the tape under the cursor, else of the first one the chart gives."""
         row = self.table.chosen_row()
-        if row is None or self._sheet is None:
+        if row is None or self.sheet is None:
             return
-        fits = self._sheet.fit_row(row).dimensions
+        fits = self.sheet.fit_row(row).dimensions
         current = self.table.current_tape()
         order = (current, *TAPES) if current is not None else TAPES
         cells = (fits[dimension].place for dimension in order)
         self.wanted_place.emit(file, next((cell for cell in cells if cell), place))
 
     def _band_pressed(self, value: str) -> None:
-        self._folded = (self._sheet.folded if self._sheet else self._folded) ^ {Band(value)}
-        if self._sheet is not None and self._groups is not None:
-            self._trial = Trial()
-            fit = (self._measured or self._sheet).fit
-            self._sheet = FittingSheet(fit, self._groups, self._words, self._folded)
-            self._measured = self._sheet
-            self.table.show_sheet(self._sheet)
-            self._say_banner()
+        self._comparison.turn_band(Band(value))
+        self._show()
 
     def fold_readings(self, folded: bool) -> None:
         """Fold the readings to a strip, or show them whole."""
@@ -276,7 +224,7 @@ class FittingPage(QWidget):
 
     def show_draft(self, draft: Draft) -> None:
         """Put another rider on the line."""
-        self._folded = FOLDED_AT_FIRST
+        self._comparison.fold_as_at_first()
         self.table.forget_choice()
         self.readings.show_draft(draft)
         self.refresh()

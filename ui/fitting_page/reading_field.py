@@ -63,11 +63,17 @@ class ReadingField(QWidget):
         self.hint.setFont(small)
         self.hint.setWordWrap(True)
         self.hint.setForegroundRole(QPalette.ColorRole.PlaceholderText)
+        self._build_question()
+        self._lay()
+
+    def _build_question(self) -> None:
         self.question = QWidget(self)
         self._answers = QHBoxLayout(self.question)
         self._answers.setContentsMargins(0, 0, 0, 0)
         self._answers.setSpacing(px(self, 6))
         self.question.hide()
+
+    def _lay(self) -> None:
         grid = QGridLayout(self)
         grid.setContentsMargins(0, 0, 0, 0)
         grid.setHorizontalSpacing(px(self, 8))

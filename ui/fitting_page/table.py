@@ -15,13 +15,13 @@ from ui.fitting_page.cell_painter import BAND_HEIGHT, CellPainter
 from ui.fitting_page.columns import TAPE_COLUMNS, Column, plan
 from ui.fitting_page.delegate import FittingDelegate
 from ui.fitting_page.head import TapeHeadView
+from ui.fitting_page.line_grip import LineGrip
 from ui.fitting_page.row_words import RowWords
 from ui.fitting_page.rows import Band, BandRow, ModelRow, Sheet, TapeHead
 from ui.fitting_page.table_model import FittingModel
 from ui.fitting_page.tape_cells import rider_x
 from ui.words import Words
 
-_REACH: Final = 5.0
 _MARK: Final = 26.0
 
 
@@ -49,7 +49,6 @@ class FittingTable(QTableView):
         self._first_tape = 0
         self._chosen_key: str | None = None
         self._laying = False
-        self._held: tuple[Column, Dimension] | None = None
         self._band_rows: list[int] = []
         self._verdict_width = 0.0
         self._head = TapeHeadView(self.rows, dress, self)
@@ -60,6 +59,8 @@ class FittingTable(QTableView):
         self._set_manners()
         self.selectionModel().currentChanged.connect(self._current_changed)
         self._head.wanted_tape.connect(self._keep_in_sight)
+        self._grip = LineGrip(self.viewport(), self._lines)
+        self._grip.moved.connect(self.line_moved)
         self.set_dress(dress)
 
     def _set_manners(self) -> None:
@@ -72,8 +73,8 @@ class FittingTable(QTableView):
         self.setShowGrid(False)
         self.setWordWrap(False)
         self.setTabKeyNavigation(False)
-        self.setCornerButtonEnabled(False)
-        self.setMouseTracking(True)
+        self.viewport().setMouseTracking(True)
+        self.setAccessibleName(self.rows.words("table-name"))
         upright = self.verticalHeader()
         upright.hide()
         upright.setSectionResizeMode(QHeaderView.ResizeMode.Fixed)
@@ -87,7 +88,6 @@ class FittingTable(QTableView):
         longest = max(dress.small_strong.width(word) for word in words)
         self._verdict_width = longest + _MARK * dress.unit
         self._delegate.cells = CellPainter(dress)
-        self.verticalHeader().setDefaultSectionSize(int(dress.shape.height))
         self._lay_rows()
         self._lay_columns()
         self._head.updateGeometry()
@@ -183,20 +183,12 @@ class FittingTable(QTableView):
         at = sheet.find(self._chosen_key) if sheet and self._chosen_key else None
         if at is None and sheet is not None:
             at = sheet.first_model
-        heading = self._heading(band)
+        heading = self.rows.heading_of(band)
         to = at if heading is None else heading
         self._laying = True
         self.setCurrentIndex(QModelIndex() if to is None else self.rows.index(to, column))
         self._laying = False
         self._tell(-1 if at is None else at)
-
-    def _heading(self, band: Band | None) -> int | None:
-        """Where the heading of ``band`` stands."""
-        sheet = self.rows.sheet
-        if sheet is None or band is None:
-            return None
-        rows = ((at, sheet.row(at)) for at in sheet.band_rows)
-        return next((at for at, row in rows if isinstance(row, BandRow) and row.band is band), None)
 
     def _current_changed(self, current: QModelIndex, before: QModelIndex) -> None:
         row = self.rows.row(current.row())
@@ -233,45 +225,14 @@ class FittingTable(QTableView):
         super().resizeEvent(event)
         self._lay_columns()
 
-    def mousePressEvent(self, event: QMouseEvent) -> None:
-        """A press on the rider's line takes hold of it."""
-        held = self._line_at(event.position().x())
-        if held is not None and event.button() is Qt.MouseButton.LeftButton:
-            self._held = held
-            return
-        super().mousePressEvent(event)
-
-    def mouseMoveEvent(self, event: QMouseEvent) -> None:
-        """Drag the line that is held; show where one can be taken hold of."""
-        if self._held is not None:
-            column, dimension = self._held
-            scale = self._scale(column, dimension)
+    def _lines(self) -> dict[Dimension, tuple[Scale, float]]:
+        """The tapes shown, each with its scale and where the rider's line stands."""
+        found = {}
+        for head, left, width in self.tapes():
+            scale = self._delegate.cells.tapes.scale(head, left, width)
             if scale is not None:
-                x = min(max(event.position().x(), scale.left), scale.right)
-                self.line_moved.emit(dimension.value, scale.cm_at(x))
-            return
-        near = self._line_at(event.position().x()) is not None
-        shape = Qt.CursorShape.SplitHCursor if near else Qt.CursorShape.ArrowCursor
-        self.viewport().setCursor(shape)
-        super().mouseMoveEvent(event)
-
-    def _line_at(self, x: float) -> tuple[Column, Dimension] | None:
-        """The tape whose rider's line is within reach of ``x``."""
-        sheet = self.rows.sheet
-        for column, dimension in TAPE_COLUMNS.items():
-            scale = self._scale(column, dimension)
-            if scale is not None and sheet is not None:
-                line = rider_x(sheet.heads[dimension], scale)
-                if abs(line - x) <= _REACH * self._dress.unit:
-                    return column, dimension
-        return None
-
-    def _scale(self, column: Column, dimension: Dimension) -> Scale | None:
-        sheet = self.rows.sheet
-        if sheet is None or self.isColumnHidden(column):
-            return None
-        left, width = self.columnViewportPosition(column), self.columnWidth(column)
-        return self._delegate.cells.tapes.scale(sheet.heads[dimension], left, width)
+                found[head.dimension] = (scale, rider_x(head, scale))
+        return found
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
         """Fold a band by Enter or Space, walk the tapes and move the line by arrows."""
@@ -290,9 +251,6 @@ class FittingTable(QTableView):
 
     def mouseReleaseEvent(self, event: QMouseEvent) -> None:
         """A press on a band's heading folds or unfolds it."""
-        if self._held is not None:
-            self._held = None
-            return
         super().mouseReleaseEvent(event)
         if event.button() is Qt.MouseButton.LeftButton:
             self._press_at(event.position().toPoint())

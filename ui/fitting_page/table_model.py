@@ -5,7 +5,7 @@ from __future__ import annotations
 from PySide6.QtCore import QAbstractTableModel, QModelIndex, QObject, QPersistentModelIndex, Qt
 
 from ui.fitting_page.columns import TAPE_COLUMNS, Column
-from ui.fitting_page.rows import BandRow, ModelRow, Sheet
+from ui.fitting_page.rows import Band, BandRow, ModelRow, Sheet
 from ui.words import Words
 
 Index = QModelIndex | QPersistentModelIndex
@@ -54,6 +54,13 @@ class FittingModel(QAbstractTableModel):
         if self._sheet is None or not 0 <= number < len(self._sheet):
             return None
         return self._sheet.row(number)
+
+    def heading_of(self, band: Band | None) -> int | None:
+        """Where the heading of ``band`` stands, None where it does not."""
+        if self._sheet is None or band is None:
+            return None
+        rows = ((at, self._sheet.row(at)) for at in self._sheet.band_rows)
+        return next((at for at, row in rows if isinstance(row, BandRow) and row.band is band), None)
 
     def rowCount(self, parent: Index = _NOWHERE) -> int:
         """The rows of the sheet; a cell has none below it."""

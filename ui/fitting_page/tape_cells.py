@@ -43,14 +43,10 @@ class TapeCells:
         box = spot.box
         scale = self.scale(head, box.left(), box.width())
         tape = self.dress.tape_chosen if spot.chosen else self.dress.tape
-        if scale is None:
-            if cell is not None:
-                self._absence(spot, cell, None)
-            return
-        if cell is None or not cell.spans:
-            tape.paint_line(spot.painter, rider_x(head, scale), box.top(), box.height())
-            if cell is not None:
-                self._absence(spot, cell, scale)
+        if scale is None or cell is None or not cell.spans:
+            if scale is not None:
+                tape.paint_line(spot.painter, rider_x(head, scale), box.top(), box.height())
+            self._absence(spot, cell, scale)
             return
         drawn = picture(
             scale,
@@ -92,8 +88,10 @@ class TapeCells:
             spot.painter, line, text, dress.colours[cell.ink if cell.strong else Ink.TEXT]
         )
 
-    def _absence(self, spot: Spot, cell: TapeCell, scale: Scale | None) -> None:
+    def _absence(self, spot: Spot, cell: TapeCell | None, scale: Scale | None) -> None:
         """Why there is no picture, right of the rider's line, on two lines where need be."""
+        if cell is None:
+            return
         unit, box = self.dress.unit, spot.box
         left = scale.centre + 7 * unit if scale else box.left() + PAD_LEFT * unit
         words = QRectF(left, box.top(), box.right() - left - 3 * unit, box.height() - 1)
