@@ -8,6 +8,7 @@ which the tests hold against scipy.
 from __future__ import annotations
 
 import math
+from enum import StrEnum
 from typing import Final
 
 import numpy as np
@@ -51,16 +52,16 @@ def chance_not_too_long(lower: Floats, u: Floats | float) -> Floats:
     return normal_below(lower / u)
 
 
-class Word:
+class Word(StrEnum):
     """Probabilities in words, as the shop set them."""
 
-    SURE: Final = "sure"
-    LIKELY: Final = "likely"
-    EVEN: Final = "even"
-    UNLIKELY: Final = "unlikely"
+    SURE = "sure"
+    LIKELY = "likely"
+    EVEN = "even"
+    UNLIKELY = "unlikely"
 
 
-def word(probability: float) -> str:
+def word(probability: float) -> Word:
     """*sure* from 0.90, *likely* from 0.60, *even* from 0.40, else *unlikely*."""
     if probability >= 0.90:
         return Word.SURE

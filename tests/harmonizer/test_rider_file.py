@@ -116,3 +116,23 @@ def test_a_bad_line_gives_the_line_and_the_reason(
 def test_a_chest_in_the_wrong_unit_is_taken_as_given_to_be_asked_about(chest: str) -> None:
     who = read_rider(f"format = 1\n[readings]\nchest = {chest}\n", "x.toml")
     assert [one.value for one in who.of(Measure.CHEST)] == [Decimal(36)]
+
+
+def test_layers_may_be_named() -> None:
+    text = 'format = 1\n[readings]\nchest = "92 cm"\n[layers]\nworn = ["jumper", "padded_jacket"]\n'
+    assert read_rider(text, "x.toml").winter_mm == 15
+    with pytest.raises(RiderFileError) as caught:
+        read_rider(text.replace("jumper", "cardigan"), "x.toml")
+    assert (caught.value.line, caught.value.reason.code) == (5, "not-a-choice")
+
+
+def test_what_was_seen_in_the_saddle_is_read() -> None:
+    text = (
+        'format = 1\n[readings]\nchest = "92 cm"\n'
+        '[[seen]]\nmodel = "Elm"\nsize = "M"\nobserved = "right"\n'
+    )
+    (seen,) = read_rider(text, "x.toml").seen
+    assert (seen.model, seen.size, seen.observed.value) == ("Elm", "M", "right")
+    with pytest.raises(RiderFileError) as caught:
+        read_rider(text.replace('size = "M"\n', ""), "x.toml")
+    assert caught.value.reason.code == "seen-incomplete"
