@@ -28,11 +28,12 @@ def combined(
     offers: Sequence[Offer],
     dates: Mapping[str, date],
     made_on: date,
+    aside: Sequence[Offer] = (),
 ) -> InHouseChart:
     """Every offer as a row, in the order of makers, models, sizes and lengths.
 
     ``dates`` says when each file was last written. Recalled and superseded models are left out
-    and named.
+    and named, as are those of the offers kept ``aside``.
     """
     by_file = {reading.file: reading for reading in readings}
     rows = [
@@ -47,7 +48,7 @@ def combined(
         not_read=_found(
             readings, lambda reading, level: not reading.charts and level is Level.ERROR
         ),
-        withheld=_withheld_models(offers),
+        withheld=_withheld_models(offers, aside),
     )
 
 
@@ -80,8 +81,14 @@ def _danger(finding: Finding) -> int:
     return DANGER.get(finding.code, len(DANGER))
 
 
-def _withheld_models(offers: Sequence[Offer]) -> tuple[WithheldModel, ...]:
-    found = {each for offer in offers if (each := _withheld(offer)) is not None}
+def _withheld_models(offers: Sequence[Offer], aside: Sequence[Offer]) -> tuple[WithheldModel, ...]:
+    found = {each for offer in (*offers, *aside) if (each := _withheld(offer)) is not None}
+    gone = {(each.supplier, each.model) for each in found}
+    found |= {
+        WithheldModel(offer.supplier, offer.model, Withheld.HELD)
+        for offer in aside
+        if (offer.supplier, offer.model) not in gone
+    }
     return tuple(sorted(found, key=lambda each: (each.supplier or "", each.model)))
 
 

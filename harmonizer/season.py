@@ -164,6 +164,12 @@ def used(reading: FileReading, record: FileRecord | None) -> FileReading:
     return replace(reading, charts=kept)
 
 
+def kept_aside(reading: FileReading, record: FileRecord | None) -> FileReading:
+    """The reading with the charts that are kept aside, and no others."""
+    taken = used(reading, record).charts
+    return replace(reading, charts=tuple(each for each in reading.charts if each not in taken))
+
+
 def _of_chart(chart: Chart, questions: Sequence[Finding], record: FileRecord) -> State:
     if record.kept_aside(key_of(chart)) is not None:
         return State.ASIDE

@@ -17,7 +17,7 @@ from charts.schema import FileReading
 from charts.sources import LoadedFile, Progress
 from charts.wording import Wording
 from charts.writers.own_files import is_ours
-from charts.writers.registry import check_ending, write_chart
+from charts.writers.registry import WRITERS, Writers, check_ending, write_chart
 from charts.writers.whole_file import NotWrittenError
 from harmonizer.arrival import Arrival, Known, arrive
 from harmonizer.combined import combined
@@ -27,7 +27,7 @@ from harmonizer.history import Contents, Listener, Part
 from harmonizer.offers import Offer, offers
 from harmonizer.range_table import RangeTable
 from harmonizer.rider import Rider
-from harmonizer.season import used
+from harmonizer.season import kept_aside, used
 from harmonizer.season_work import SeasonWork
 from harmonizer.settings import Settings
 
@@ -133,23 +133,31 @@ class Workspace(SeasonWork):
         """The combined chart as rows, dated today unless another day is given."""
         dates = {file.reading.file: file.dated for file in self._now.files}
         today = datetime.now(UTC).astimezone().date()
-        return combined(self.used(), self.offers, dates, made_on or today)
+        aside = offers(self._aside(), self.facts)
+        return combined(self.used(), self.offers, dates, made_on or today, aside)
 
-    def combine(self, out: Path, wording: Wording | None = None) -> InHouseChart:
+    def combine(
+        self, out: Path, wording: Wording | None = None, writers: Writers = WRITERS
+    ) -> InHouseChart:
         """Write the combined chart to ``out``, whose ending decides the kind, and return it.
 
-        Raises NotWrittenError when it cannot be written, or when ``out`` is a supplier's file.
+        ``writers`` are the kinds a face can make, by ending. Raises NotWrittenError when it cannot
+        be written, or when ``out`` is a supplier's file.
         """
-        check_ending(out)
+        check_ending(out, writers)
         target = out.resolve()
         sources = {file.path.resolve() for file in self._now.files if file.path is not None}
         if target in sources and not is_ours(target):
             raise NotWrittenError("target-is-source", out)
         chart = self.in_house_chart()
-        write_chart(chart, out, wording or Wording())
+        write_chart(chart, out, wording or Wording(), writers)
         return chart
 
     # Inside
+
+    def _aside(self) -> tuple[FileReading, ...]:
+        records = {record.name: record for record in self._now.records}
+        return tuple(kept_aside(reading, records.get(reading.file)) for reading in self.charts())
 
     def _forget(self, changed: frozenset[Part]) -> None:
         if changed & {Part.CHARTS, Part.SEASON}:

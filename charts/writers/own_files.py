@@ -13,10 +13,13 @@ from pathlib import Path, PurePath
 from typing import IO, Final
 
 MARK: Final = "harmonizer-combined-chart"
-"""Stands in a workbook's category and in a web page's generator; a csv is known by its head."""
+"""Stands in a workbook's category, a PDF's creator and a web page's generator.
+
+A csv is known by its head.
+"""
 
 CSV_HEAD: Final = "supplier,model,model_kind,level,band,season,size,also_called,length,dimension,"
-_KINDS: Final = frozenset({".xlsx", ".csv", ".tsv", ".html"})
+_KINDS: Final = frozenset({".xlsx", ".csv", ".tsv", ".html", ".pdf"})
 _HEAD: Final = 2000
 _BROKEN: Final = (
     zipfile.BadZipFile,
@@ -56,4 +59,5 @@ def _is_marked(file: IO[bytes]) -> bool:
         except _BROKEN:
             return False
     columns = head.removeprefix(codecs.BOM_UTF8).replace(b"\t", b",")
-    return MARK.encode() in head or columns.startswith(CSV_HEAD.encode())
+    marked = MARK.encode() in head or MARK.encode("utf-16-be") in head
+    return marked or columns.startswith(CSV_HEAD.encode())

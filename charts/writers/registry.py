@@ -26,13 +26,19 @@ WRITERS: Final[Mapping[str, Writer]] = MappingProxyType(
 )
 
 
-def check_ending(path: Path) -> None:
+Writers = Mapping[str, Writer]
+"""By ending; a face may bring writers of its own beside ``WRITERS``."""
+
+
+def check_ending(path: Path, writers: Writers = WRITERS) -> None:
     """Raises NotWrittenError when no writer makes files that end as ``path`` does."""
-    if path.suffix.lower() not in WRITERS:
-        raise NotWrittenError("target-kind-unknown", path, ", ".join(WRITERS))
+    if path.suffix.lower() not in writers:
+        raise NotWrittenError("target-kind-unknown", path, ", ".join(writers))
 
 
-def write_chart(chart: InHouseChart, path: Path, wording: Wording) -> None:
+def write_chart(
+    chart: InHouseChart, path: Path, wording: Wording, writers: Writers = WRITERS
+) -> None:
     """Write ``chart`` to ``path`` whole or not at all; raises NotWrittenError."""
-    check_ending(path)
-    write_whole(path, WRITERS[path.suffix.lower()](chart, wording))
+    check_ending(path, writers)
+    write_whole(path, writers[path.suffix.lower()](chart, wording))

@@ -137,6 +137,19 @@ def test_recalled_and_superseded_models_are_left_out_and_named() -> None:
     ]
 
 
+def test_models_kept_aside_are_named_and_a_recall_is_said_before_that() -> None:
+    shown, held = file(chart(*sized("M"))), file(chart(*sized("L"), model=Said("Fellwalker", "A1")))
+    recalled = ModelFacts(model="Oldcoat", file="c.csv", recalled=True)
+    old = file(chart(*sized("S"), model=Said("Oldcoat", "A1")), name="c.csv")
+    aside = offers((held, old), (recalled,))
+    whole = combined((shown,), offers((shown,)), {}, DAY, aside)
+    assert [row.model for row in whole.rows] == ["Fellrunner"]
+    assert [(each.model, each.why.value) for each in whole.withheld] == [
+        ("Fellwalker", "held"),
+        ("Oldcoat", "recalled"),
+    ]
+
+
 def test_questions_stand_with_the_dangerous_ones_first() -> None:
     asked = (Finding("f1", "label-mistyped", "A2"), Finding("f2", "unit-missing", "B1"))
     whole = made(file(chart(*sized("M")), findings=asked))
