@@ -211,16 +211,22 @@ def _unnamed(column: Column, around: Surroundings) -> Column:
     united = column.role is Role.UNIT and column.unit in {Unit.KG, Unit.LB, Unit.ST}
     if united or (not column.heading and _all_masses(column.field)):
         return replace(column, dimension=Dimension.WEIGHT)
-    if (
-        not column.heading
-        and around.table.gridded
-        and fits(column.field, Dimension.HEIGHT, limits=_telling)
-    ):
+    if not column.heading and _axis_of_heights(column, around):
         heights = replace(column, dimension=Dimension.HEIGHT)
         return _asked(heights, [Dimension.HEIGHT, Dimension.OTHER], around)
     titled = dimension_in(around) if lone and _silent(column) else None
     if titled is not None:
         return replace(column, dimension=titled)
+    return _unknown(column, around)
+
+
+def _axis_of_heights(column: Column, around: Surroundings) -> bool:
+    """A nameless axis of a grid whose bands are usual for a body's height."""
+    return around.table.gridded and fits(column.field, Dimension.HEIGHT, limits=_telling)
+
+
+def _unknown(column: Column, around: Surroundings) -> Column:
+    """A heading that names nothing known: asked, with the known ones it resembles."""
     near = column.field.heading.near
     ident = around.log.add(
         "heading-unknown",

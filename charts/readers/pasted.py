@@ -34,6 +34,8 @@ def _claims(source: Source) -> Claim:
 
 def _holds_prose(text: str) -> bool:
     """Whether sentences are the rows: their bars and commas would look like separators."""
+    if text.count("\t") >= text.count("\n"):
+        return False  # columns parted by tabs are no sentences
     lines = numbered(text[:20_000])[:_FIRST_LINES]
     return any(prose_table(lines[at:]) is not None for at in range(len(lines)))
 
