@@ -38,7 +38,9 @@ def heading_rows(view: View) -> int:
 
 
 def _is_figure(one: Look) -> bool:
-    """A value, or figures that no rule covers: they start like figures and name nothing."""
+    """A value, a list of them, or figures that no rule covers: they start like figures."""
+    if one.listing:
+        return True
     if one.wordy_label or one.heads:
         return False
     return one.value or (one.figures and one.text[:1] in "0123456789<>~≤≥+-(")

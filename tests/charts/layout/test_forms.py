@@ -2,7 +2,13 @@
 
 from __future__ import annotations
 
-from tests.charts.read_text import notes, questions, table, values
+import io
+
+import openpyxl
+from openpyxl.comments import Comment
+
+from charts.importer import read_bytes
+from tests.charts.read_text import asked_at, notes, questions, ranges, table, values
 
 GIRLS = {
     "S chest": (84, 88), "S waist": (68, 72),
@@ -499,3 +505,262 @@ def test_french_ends_in_a_row_of_their_own_are_no_country() -> None:
     )
     assert values(reading) == GIRLS
     assert questions(reading) == []
+
+
+def test_a_label_may_carry_the_riders_weight() -> None:
+    reading = table(
+        """
+        Größe | Brustumfang (cm)
+        S (bis 60 kg) | 84-88
+        M (60-75 kg) | 88-92
+        L (über 75 kg) | 92-96
+        """
+    )
+    assert values(reading) == {
+        "S weight": (None, 60), "S chest": (84, 88),
+        "M weight": (60, 75), "M chest": (88, 92),
+        "L weight": (75, None), "L chest": (92, 96),
+    }  # fmt: skip
+    assert questions(reading) == []
+
+
+def test_letters_under_a_word_for_length_are_lengths() -> None:
+    reading = table(
+        """
+        Size | Chest (cm)
+        S | 84-88
+        M | 88-92
+        Length | Back length (cm)
+        S | 38-40
+        R | 40-42
+        L | 42-44
+        """
+    )
+    assert [size.length for size in reading.charts[1].sizes] == ["S", "R", "L"]
+    assert [size.label for size in reading.charts[1].sizes] == [None, None, None]
+
+
+def test_lengths_across_below_widths_across_are_a_table_of_their_own() -> None:
+    reading = table(
+        """
+        Widths | S | M | L
+        Chest (cm) | 84-88 | 88-92 | 92-96
+        Lengths | Short | Regular | Long
+        Back length (cm) | 38-40 | 40-42 | 42-44
+        """
+    )
+    assert values(reading)["L chest"] == (92, 96)
+    assert values(reading)["Long back_length"] == (42, 44)
+
+
+def test_a_grid_may_name_its_measure_over_every_column() -> None:
+    reading = table(
+        """
+        Height (cm) | Weight 40-50 kg | Weight 50-60 kg
+        150-160 | S | M
+        160-170 | M | L
+        """
+    )
+    assert values(reading)["S weight"] == (40, 50)
+    assert values(reading)["L height"] == (160, 170)
+
+
+def test_a_grid_of_masses_without_a_word_is_of_weight() -> None:
+    reading = table(
+        """
+        | 40-50 kg | 50-60 kg
+        150-160 cm | S | M
+        160-170 cm | S | L
+        """
+    )
+    assert values(reading)["S weight"] == (40, 50)
+    assert values(reading)["S height"] == (150, 170)
+    assert questions(reading) == ["heading-two-readings"]
+
+
+def test_cup_letters_and_numbers_name_a_size_together() -> None:
+    reading = table(
+        """
+        Bust (cm)
+        | A | B
+        70 | 82-84 | 84-86
+        75 | 87-89 | 89-91
+        """
+    )
+    assert values(reading) == {
+        "70A chest": (82, 84),
+        "70B chest": (84, 86),
+        "75A chest": (87, 89),
+        "75B chest": (89, 91),
+    }
+
+
+def test_all_sizes_in_one_unit_may_be_followed_by_all_in_the_other() -> None:
+    reading = table(
+        """
+        Size | S | M | S | M
+        Chest | 86-91 cm | 91-97 cm | 34-36 in | 36-38 in
+        """
+    )
+    assert values(reading) == {"S chest": (86, 91), "M chest": (91, 97)}
+    assert questions(reading) == []
+
+
+def test_a_row_in_inches_may_stand_below_its_row_in_centimetres() -> None:
+    reading = table(
+        """
+        Size | Unit | Chest | Waist
+        S | cm | 86-91 | 71-76
+        | in | 34-36 | 28-30
+        M | cm | 91-97 | 76-81
+        | in | 36-38 | 30-32
+        """
+    )
+    assert values(reading) == {
+        "S chest": (86, 91),
+        "S waist": (71, 76),
+        "M chest": (91, 97),
+        "M waist": (76, 81),
+    }
+    assert questions(reading) == []
+
+
+def test_a_unit_column_stands_behind_each_measure() -> None:
+    reading = table(
+        """
+        Size | Chest | Unit | Back length | Unit
+        S | 84-88 | cm | 16-16.5 | in
+        M | 88-92 | cm | 16.5-17 | in
+        """
+    )
+    assert values(reading)["M chest"] == (88, 92)
+    assert values(reading)["M back_length"] == (41.91, 43.18)
+    assert questions(reading) == []
+
+
+def test_groups_of_units_need_no_merged_cell() -> None:
+    reading = table(
+        """
+        | cm | | inch |
+        Size | Chest | Waist | Chest | Waist
+        S | 86-91 | 71-76 | 34-36 | 28-30
+        M | 91-97 | 76-81 | 36-38 | 30-32
+        """
+    )
+    assert values(reading)["M waist"] == (76, 81)
+    assert questions(reading) == []
+
+
+def test_groups_of_bands_need_no_merged_cell() -> None:
+    reading = table(
+        """
+        | Women | | Men |
+        Size | Chest (cm) | Waist (cm) | Chest (cm) | Waist (cm)
+        S | 84-88 | 68-72 | 92-96 | 78-82
+        M | 88-92 | 72-76 | 96-100 | 82-86
+        """
+    )
+    assert values(reading)["women M waist"] == (72, 76)
+    assert values(reading)["men M waist"] == (82, 86)
+
+
+def test_bands_stand_under_the_measures() -> None:
+    reading = table(
+        """
+        Size | Chest (cm) | | Waist (cm) |
+        | Women | Men | Women | Men
+        S | 84-88 | 92-96 | 68-72 | 78-82
+        M | 88-92 | 96-100 | 72-76 | 82-86
+        """
+    )
+    assert values(reading)["women S waist"] == (68, 72)
+    assert values(reading)["men M chest"] == (96, 100)
+
+
+def test_reference_letters_before_the_names_are_no_part_of_them() -> None:
+    reading = table(
+        """
+        Ref | Measure | S | M
+        A | Chest (cm) | 84-88 | 88-92
+        B | Waist (cm) | 68-72 | 72-76
+        """
+    )
+    assert values(reading)["M chest"] == (88, 92)
+    assert {value.kind for value in ranges(reading)} == {"range"}
+
+
+def test_a_list_of_measures_in_a_cell_is_parted() -> None:
+    cell = "<td>Chest: {}<br>Waist: {}</td>"
+    page = (
+        "<table><tr><th>Size</th><th>Measures</th></tr>"
+        f"<tr><td>S</td>{cell.format('84-88 cm', '68-72 cm')}</tr>"
+        f"<tr><td>M</td>{cell.format('88-92 cm', '72-76 cm')}</tr></table>"
+    )
+    reading = read_bytes(page.encode(), "list.html")
+    assert values(reading)["M waist"] == (72, 76)
+
+
+def test_a_row_of_figures_without_a_size_is_asked_about() -> None:
+    reading = table(
+        """
+        Size | Chest (cm) | Waist (cm)
+        S | 84-88 | 68-72
+        | 90-91 | 70-71
+        M | 88-92 | 72-76
+        """
+    )
+    assert asked_at(reading, "blank-inside") == ["B3", "C3"]
+
+
+def test_headings_that_slipped_by_one_column_are_asked_about_at_every_value() -> None:
+    reading = table(
+        """
+        Size | Height (cm) | Chest (cm) | Waist (cm)
+        S | 84-88 | 66-70 |
+        M | 88-92 | 70-74 |
+        L | 92-96 | 74-78 |
+        """
+    )
+    assert questions(reading) == ["columns-shifted"]
+    assert len(asked_at(reading, "columns-shifted")) == 6
+
+
+def test_rows_longer_than_their_heading_are_asked_about_at_every_value() -> None:
+    reading = table(
+        """
+        Size | Chest (cm) | Waist (cm)
+        S | 84 | 5-88 | 5 | 68 | 5-72
+        M | 88 | 5-92 | 5 | 72 | 5-76
+        """
+    )
+    asked = asked_at(reading, "columns-shifted")
+    assert len(asked) == len(ranges(reading)) > 0
+
+
+def test_a_comment_on_a_size_may_name_the_band() -> None:
+    book = openpyxl.Workbook()
+    page = book.active
+    assert page is not None
+    for row in (("Size", "Chest (cm)"), ("S", "84-88"), ("M", "88-92"), ("S", "92-96")):
+        page.append(row)
+    page.append(("M", "96-100"))
+    page["A2"].comment = Comment("Women", "")
+    page["A4"].comment = Comment("Men", "")
+    out = io.BytesIO()
+    book.save(out)
+    reading = read_bytes(out.getvalue(), "vests.xlsx")
+    assert values(reading)["women M chest"] == (88, 92)
+    assert values(reading)["men S chest"] == (92, 96)
+
+
+def test_a_sheets_name_may_say_whose_measures_stand_on_it() -> None:
+    book = openpyxl.Workbook()
+    book.remove(book.worksheets[0])
+    for title, chest in (("Body", 84), ("Garment", 100)):
+        page = book.create_sheet(title)
+        for row in (["Size", "Chest (cm)"], ["S", chest], ["M", chest + 4], ["L", chest + 8]):
+            page.append(row)
+    out = io.BytesIO()
+    book.save(out)
+    reading = read_bytes(out.getvalue(), "vests.xlsx")
+    assert [value.basis for value in ranges(reading)] == ["body"] * 3 + ["finished"] * 3
