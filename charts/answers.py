@@ -126,7 +126,10 @@ class CellReads:
 
 @dataclass(frozen=True, slots=True)
 class Corrected:
-    """Printed cells, or labels, that read otherwise. The print stays, struck through."""
+    """Printed cells or labels of one sheet that read otherwise. The print stays, struck through.
+
+    Either all of them read so or none: half of a block turned back would be worse than the block.
+    """
 
     cells: tuple[CellReads, ...]
 

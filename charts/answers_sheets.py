@@ -35,8 +35,9 @@ def answered_sheet(sheet: Sheet, dates: Dates, answering: Answering) -> tuple[Sh
             sheet = less
     cells: dict[At, Cell] = {}
     for answer, corrected in answering.of(Corrected):
-        for one in corrected.cells:
-            cells |= _read_otherwise(sheet, one, dates, answer, answering)
+        places = [_found(sheet, one, dates) for one in corrected.cells]
+        for at, one in zip(places, corrected.cells, strict=True) if all(places) else ():
+            cells |= _read_otherwise(sheet, at, one, answer, answering)
     if not cells:
         return sheet, dates
     kept = {at: cell for at, cell in {**sheet.cells, **cells}.items() if cell.text}
@@ -61,13 +62,12 @@ def _without_row(sheet: Sheet, act: LeftOut) -> Sheet | None:
 
 
 def _read_otherwise(
-    sheet: Sheet, reads: CellReads, dates: Dates, answer: Answer, answering: Answering
+    sheet: Sheet, at: At | None, reads: CellReads, answer: Answer, answering: Answering
 ) -> dict[At, Cell]:
     """The cells that one correction changes: its own, and those of a merged area around it."""
-    correction = Correction(reads.place, reads.printed, reads.text, answer.by, answer.on)
-    at = _found(sheet, reads, dates)
     if at is None:
         return {}
+    correction = Correction(reads.place, reads.printed, reads.text, answer.by, answer.on)
     answering.use(answer)
     answering.corrections.append(correction)
     cell = sheet.cells.get(at) or Cell("")

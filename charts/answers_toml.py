@@ -161,8 +161,8 @@ def _taken(entry: Entries) -> Act:
 
 
 def _as_printed(entry: Entries) -> Act:
-    asked = (entry.exact(key) for key in ("place", "code", "heading", "text"))
-    return AsPrinted(*asked, printed=entry.words("printed"))
+    place, code, heading, text = (entry.exact(key) for key in ("place", "code", "heading", "text"))
+    return AsPrinted(place, code, heading, text, entry.words("printed"))
 
 
 def _meaning(entry: Entries) -> Act:

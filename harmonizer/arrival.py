@@ -7,22 +7,27 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass, field, replace
+from datetime import date
 from pathlib import Path
 
 from charts.answers import Answer
+from charts.habits import Habits, supplier_of
+from charts.habits_applied import departures, habit_answers, text_answers
 from charts.importer import folder_of, read_bytes
 from charts.schema import FileReading
 from charts.sources import Loaded, LoadedFile, Progress, digest_of, load
 from charts.wording import Wording
-from harmonizer.season import FileRecord, key_of
+from harmonizer.season import FileRecord, Mark, key_of, open_questions
 
 
 @dataclass(frozen=True, slots=True)
 class Known:
-    """What a workspace knows when files arrive."""
+    """What a workspace knows when files arrive. ``on`` is the day."""
 
     files: tuple[LoadedFile, ...] = ()
     records: tuple[FileRecord, ...] = ()
+    habits: tuple[Habits, ...] = ()
+    on: date | None = None
 
     def held(self, name: str, digest: str) -> LoadedFile | None:
         """The file of this content as it was read, under the name it has."""
@@ -34,6 +39,11 @@ class Known:
         named = [one for one in self.records if one.name == name]
         same = [one for one in self.records if digest and one.digest == digest]
         return next(iter((*named, *same)), None)
+
+    def habits_of(self, reading: FileReading) -> Habits | None:
+        """The habits of whoever a file is from."""
+        supplier = supplier_of(reading)
+        return next((one for one in self.habits if supplier and one.supplier == supplier), None)
 
 
 @dataclass(frozen=True, slots=True)
@@ -84,19 +94,50 @@ class _Reads:
 
     def __call__(self, data: bytes, name: str, folder: str) -> FileReading:
         digest = digest_of(data)
+        record = self._known.record(name, digest)
         held = self._known.held(name, digest)
         if held is not None:
             self.unchanged.add(name)
-            self._keep(self._known.record(name, digest), name, digest)
+            if record is not None:
+                self.records.append(replace(record, name=name, digest=digest))
             return held.reading
-        record = self._known.record(name, digest)
-        reading = read_bytes(data, name, folder, record.answers if record else ())
-        self._keep(record, name, digest)
+        said = replace(record or FileRecord(name), name=name, digest=digest)
+        if record is not None and record.digest != digest:
+            said = replace(said, approved=())  # what was approved is not what arrives
+        reading, said = read_first(data, folder, said, self._known)
+        self.records.append(said)
         return reading
 
-    def _keep(self, record: FileRecord | None, name: str, digest: str) -> None:
-        """What is said of the file from now on; a changed file is not approved any more."""
-        if record is None:
-            return
-        approved = record.approved if record.digest == digest else ()
-        self.records.append(replace(record, name=name, digest=digest, approved=approved))
+
+def read_first(
+    data: bytes, folder: str, said: FileRecord, known: Known
+) -> tuple[FileReading, FileRecord]:
+    """A file read with a person's answers and its supplier's habits; and what is said of it now.
+
+    A file in which the habits leave nothing open, and which looks as the last one did, is approved
+    by them.
+    """
+    given = tuple(answer for answer in said.answers if not answer.habit)
+    habits = known.habits_of(FileReading(said.name))
+    given = (*(text_answers(said.name, habits) if habits else ()), *given)
+    reading = read_bytes(data, said.name, folder, given)
+    habits = known.habits_of(reading)
+    if habits is None:
+        return reading, replace(said, answers=given)
+    more = habit_answers(reading, habits)
+    if more:
+        given = (*more, *given)
+        reading = read_bytes(data, said.name, folder, given)
+    notes = departures(reading, habits)
+    reading = replace(reading, findings=(*reading.findings, *notes))
+    said = replace(said, answers=given)
+    if not notes and not said.approved and not said.aside and _as_before(reading, habits):
+        mark = Mark(habits.by, known.on or habits.on or date.min, habit=habits.version)
+        said = replace(said, approved=(mark,))
+    return reading, said
+
+
+def _as_before(reading: FileReading, habits: Habits) -> bool:
+    """Whether a file looks as the approved ones did and nothing of it is open."""
+    looked = habits.look(reading.file) is not None
+    return looked and bool(reading.charts) and not open_questions(reading)

@@ -10,6 +10,7 @@ from dataclasses import dataclass
 from enum import StrEnum
 from typing import Final
 
+from charts.habits import Habits
 from charts.sources import LoadedFile
 from harmonizer.rider import Rider
 from harmonizer.season import FileRecord
@@ -33,13 +34,14 @@ class Contents:
     """Everything a workspace holds at one moment.
 
     ``files`` are by name, names are unique; ``records`` are what was said of files, by name, of
-    those that are not open among them.
+    those that are not open among them; ``habits`` are the suppliers', by their names.
     """
 
     files: tuple[LoadedFile, ...] = ()
     riders: tuple[Rider, ...] = ()
     settings: Settings = DEFAULTS
     records: tuple[FileRecord, ...] = ()
+    habits: tuple[Habits, ...] = ()
 
     def file(self, name: str) -> LoadedFile | None:
         """The file of this name."""
@@ -53,6 +55,7 @@ class Contents:
 _PARTS: Final[dict[str, Part]] = {
     "files": Part.CHARTS,
     "records": Part.SEASON,
+    "habits": Part.SEASON,
     "riders": Part.RIDER,
     "settings": Part.SETTINGS,
 }

@@ -8,10 +8,13 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import replace
-from datetime import date
+from datetime import UTC, date, datetime
+from pathlib import Path
 
 from charts.answers import Answer, Question
 from charts.findings import Finding
+from charts.habits import Habits, learned, supplier_of
+from charts.schema import FileReading
 from charts.sources import Loaded, LoadedFile
 from harmonizer.arrival import Arrival, Known, read_again, still_valid
 from harmonizer.history import Contents, History
@@ -25,6 +28,7 @@ from harmonizer.season import (
     state_of,
 )
 from harmonizer.shelf import recorded, shelved
+from harmonizer.shop_folder import Shop, ShopFolder
 
 
 class SeasonWork(History):
@@ -39,7 +43,8 @@ class SeasonWork(History):
 
     def known(self) -> Known:
         """What is needed to read arriving files in the light of what was said before."""
-        return Known(self._now.files, self._now.records)
+        today = datetime.now(UTC).astimezone().date()
+        return Known(self._now.files, self._now.records, self._now.habits, today)
 
     def states(self) -> tuple[FileState, ...]:
         """The state of every file at hand and of its charts, by name."""
@@ -55,6 +60,25 @@ class SeasonWork(History):
         """Where a question of a file stands: open, sent, answered or settled."""
         return stage_of(finding, self._now.record(file))
 
+    # The shop's folder
+
+    def open_shop(self, folder: ShopFolder) -> Shop:
+        """Take what a shop has said before, ahead of the files it was said of; no step to undo.
+
+        What could not be used is in the result; files that are loaded from now on are read in the
+        light of the rest.
+        """
+        shop = folder.read()
+        self._become(replace(self._now, records=shop.records, habits=shop.habits))
+        return shop
+
+    def save_shop(self, folder: ShopFolder) -> tuple[Path, ...]:
+        """Bring the shop's folder to what is said now; the files that changed.
+
+        Raises NotWrittenError.
+        """
+        return folder.write(self._now.records, self._now.habits)
+
     # Files in
 
     def take(self, loaded: Loaded) -> None:
@@ -65,9 +89,12 @@ class SeasonWork(History):
     # Answers
 
     def answered(self, answers: Mapping[str, Sequence[Answer]]) -> Arrival:
-        """The files read again with more answers, by name; touches nothing."""
+        """The files read again with more answers, by name; touches nothing.
+
+        A question that was answered before is answered anew.
+        """
         return self._with_answers(
-            {file: (*self.record(file).answers, *more) for file, more in answers.items()}
+            {file: _joined(self.record(file).answers, more) for file, more in answers.items()}
         )
 
     def answer(self, file: str, answers: Sequence[Answer]) -> None:
@@ -82,14 +109,19 @@ class SeasonWork(History):
     # Marks
 
     def approve(self, file: str, by: str, on: date, chart: str = "") -> None:
-        """Approve a chart by its key, or the whole file, as it is read now."""
+        """Approve a chart by its key, or the whole file, as it is read now.
+
+        What was answered in it becomes its supplier's habits in the same step.
+        """
         record = self.record(file)
         mark = Mark(by, on, chart)
         approved = (*_without(record.approved, chart), mark)
         aside = _without(record.aside, chart)
-        self._record(
-            replace(record, digest=self._held(file).digest, approved=approved, aside=aside)
-        )
+        held = self._held(file)
+        new = replace(record, digest=held.digest, approved=approved, aside=aside)
+        records = recorded(self._now.records, [new], {})
+        habits = _learned(self._now.habits, held.reading, record.answers, by, on)
+        self._change(replace(self._now, records=records, habits=habits))
 
     def keep_aside(self, file: str, by: str, on: date, chart: str = "", why: str = "") -> None:
         """Keep a chart, or the whole file, from being compared and printed."""
@@ -144,6 +176,29 @@ def _with(contents: Contents, loaded: Loaded) -> Contents:
     arriving = loaded.records if isinstance(loaded, Arrival) else ()
     records = recorded(contents.records, arriving, shelf.names)
     return replace(contents, files=shelf.files, records=records)
+
+
+def _joined(before: Sequence[Answer], more: Sequence[Answer]) -> tuple[Answer, ...]:
+    """The answers of both; an answer to the same question takes the place of the earlier one."""
+    asked = {answer.about for answer in more} - {None}
+    return (*(answer for answer in before if answer.about not in asked), *more)
+
+
+def _learned(
+    habits: Sequence[Habits],
+    reading: FileReading,
+    answers: Sequence[Answer],
+    by: str,
+    on: date,
+) -> tuple[Habits, ...]:
+    """The habits of all suppliers with what one approved file teaches of its own."""
+    supplier = supplier_of(reading)
+    if not supplier:
+        return tuple(habits)
+    before = next((one for one in habits if one.supplier == supplier), Habits(supplier))
+    rest = [one for one in habits if one.supplier != supplier]
+    after = learned(before, reading, answers, by, on)
+    return tuple(sorted((*rest, after), key=lambda one: one.supplier))
 
 
 def _without(marks: tuple[Mark, ...], chart: str) -> tuple[Mark, ...]:
