@@ -30,30 +30,67 @@ _NOT_THE_GARMENT: Final = re.compile(
     r"|kleding|prenda|prodotto|capo|plagg|odzie)",
     re.IGNORECASE,
 )
+_GARMENT: Final = re.compile(
+    r"(?:finished|garment|product) (?:garment|measure|dimension|size)"
+    r"|measure[a-z]* (?:are |is )?(?:taken |made )?(?:of|on) the (?:finished |actual )?"
+    r"(?:garment|vest|jacket)"
+    r"|fertigma|produktma|kleidungsma|maße (?:des|der) (?:kleidung|weste|jacke|produkt)"
+    r"|mesures? (?:du|de la|des) (?:vêtement|gilet|veste|produit)|misure del capo"
+    r"|medidas de la prenda",
+    re.IGNORECASE,
+)
+_FLAT: Final = re.compile(
+    r"la(?:id|ying) (?:out )?flat|measured flat|flach (?:liegend|gelegt|ausgelegt)|à plat"
+    r"|plat gemeten|in piano|en plano|liggande plant|na płasko",
+    re.IGNORECASE,
+)
+_TITLE: Final = 60
+"""Characters above which a text is a sentence, read for what it says of the figures only."""
 _SILENT: Final = frozenset({Dimension.INSEAM, Dimension.OTHER})
 """Beside a person's height an inseam is still the trousers' own as often as the leg's."""
 
 
 def with_basis(columns: Sequence[Column], around: Surroundings) -> list[Column]:
     """The columns with their basis, and the question where a sign of garment stands unsaid."""
-    titled = _titled(around)
     beside = any(column.dimension in _OF_THE_BODY for column in columns)
     toleranced = bool(around.table.of(FieldKind.TOLERANCE))
-    found = [_resolved(column, titled, beside=beside, toleranced=toleranced) for column in columns]
+    found = [
+        _resolved(column, _titled(column, around), beside=beside, toleranced=toleranced)
+        for column in columns
+    ]
     return [_doubted(column, around) for column in found]
 
 
-def _titled(around: Surroundings) -> Basis:
+def _titled(column: Column, around: Surroundings) -> Basis:
+    """What the nearest words around the table say that hold for the column.
+
+    Words that name one measure hold for that measure only.
+    """
     for words, reading in around.readings():
         if words.text == around.file:
+            continue
+        if len(words.text) > _TITLE:
+            said = _sentence(words.text)
+            if said is not Basis.UNKNOWN:
+                return said
             continue
         if _NOT_THE_GARMENT.search(words.text) or (
             reading.basis is Basis.UNKNOWN and _BODY.search(words.text)
         ):
             return Basis.BODY
-        if reading.basis is not Basis.UNKNOWN:
+        of_all = reading.dimension in {None, Dimension.OTHER, column.dimension}
+        if reading.basis is not Basis.UNKNOWN and of_all:
             return reading.basis
     return around.answers.basis
+
+
+def _sentence(text: str) -> Basis:
+    """What a sentence says of all figures; "keep the tape flat" says how to measure, no more."""
+    if _NOT_THE_GARMENT.search(text) or _BODY.search(text):
+        return Basis.BODY
+    if _FLAT.search(text):
+        return Basis.FLAT
+    return Basis.FINISHED if _GARMENT.search(text) else Basis.UNKNOWN
 
 
 def _resolved(column: Column, titled: Basis, *, beside: bool, toleranced: bool) -> Column:

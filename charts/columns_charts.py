@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
 from dataclasses import replace
+from typing import Final
 
 from charts.columns_basis import with_basis
 from charts.columns_bounds import bounded
@@ -20,6 +21,8 @@ from charts.findings import listed
 from charts.layout.looks import look
 from charts.schema import Chart, Range, Said, Size, UnitFrom
 
+_BAND_TEXT: Final = 60
+"""Characters of a title or a note that names a band; a sentence speaks of much else."""
 Group = tuple[str | None, str | None]
 
 
@@ -87,6 +90,6 @@ def _band_around(around: Surroundings) -> str | None:
     """The band that a title, a note, the sheet's or the file's name gives, the nearest first."""
     for words in around.words:
         band = look(words.text).band
-        if band is not None and (words.kind is not UnitFrom.NOTE or len(words.text) <= 40):
+        if band is not None and len(words.text) <= _BAND_TEXT:
             return band
     return None

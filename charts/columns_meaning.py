@@ -63,6 +63,7 @@ class Column:
 def columns_of(surroundings: Surroundings) -> list[Column]:
     """The columns of values of a table, each with its dimension and the reason recorded."""
     fields = [*_in_labels(surroundings), *surroundings.table.of(FieldKind.VALUES)]
+    fields = [field for field in fields if any(field.cells)]
     columns = [_column(number, one, surroundings) for number, one in enumerate(fields)]
     return _overflowing(columns, surroundings)
 

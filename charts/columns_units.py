@@ -24,6 +24,7 @@ _TRIED: Final[dict[Family, tuple[Unit, ...]]] = {
     Family.MASS: (Unit.KG, Unit.LB),
     Family.AGE: (Unit.YEARS,),
 }
+_FIGURE_WITH_UNIT: Final = re.compile(r"\d[\d.,/ –-]*(?:[\"'”’″′]|[^\W\d_]{1,6}\b)?")
 _SYSTEMS: Final = (
     (re.compile(r"\bm[eé]tri(?:c|sch|que|co|ca|sk|czn)", re.IGNORECASE), (Unit.CM, Unit.KG)),
     (re.compile(r"\bimp[eé]ri(?:al|ale|aux)\b|\bzöllig", re.IGNORECASE), (Unit.IN, Unit.LB)),
@@ -49,10 +50,15 @@ def _said(column: Column, around: Surroundings) -> Column:
         return replace(column, unit=own[0], unit_from=said)
     column = replace(column, unit=None)
     for words in (*around.words, *around.far):
-        units = of_family(find_units(words.text), family) or _of_system(words.text, family)
+        units = of_family(_said_at_large(words.text), family) or _of_system(words.text, family)
         if len(set(units)) == 1 and fits(column.field, column.dimension, units[0]):
             return replace(column, unit=units[0], unit_from=words.kind)
     return column
+
+
+def _said_at_large(text: str) -> tuple[Unit, ...]:
+    """The units a text names for all figures; "to the nearest 1/2 in" names one for its own."""
+    return find_units(_FIGURE_WITH_UNIT.sub(" ", text))
 
 
 def _of_system(text: str, family: Family) -> tuple[Unit, ...]:

@@ -9,6 +9,7 @@ from __future__ import annotations
 from collections.abc import Iterable
 from dataclasses import dataclass, field, replace
 
+from charts.dimensions import Role
 from charts.layout.fields import Table
 from charts.layout.forms import framed
 from charts.layout.frames import Frame
@@ -111,7 +112,7 @@ def _note(search: _Search, at: At) -> None:
 def _take_run(search: _Search, view: View) -> None:
     """Read a run alone, with headings that wait for it, or as a part of the table before."""
     alone = framed(view)
-    if not alone.complete:
+    if not alone.complete and not _headed(view):
         for rows in (search.pending, _shared_rows(search)):
             together = framed(view.with_rows((*rows, *view.rows))) if rows else None
             if together is not None and together.complete:
@@ -124,6 +125,15 @@ def _take_run(search: _Search, view: View) -> None:
         _texts(search, view)
     else:
         _texts(search, view)
+
+
+def _headed(view: View) -> bool:
+    """Whether the run has headings of its own above its rows, so that no others hold for it."""
+    if view.height < 2:
+        return False
+    first = [look(at.text) for at in view.row(0) if at is not None]
+    named = sum(one.heading.role in {Role.LABEL, Role.MEASURE} and not one.value for one in first)
+    return named > 1 and named == len(first)
 
 
 def _shared_rows(search: _Search) -> tuple[int, ...]:

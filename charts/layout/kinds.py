@@ -119,6 +119,8 @@ def _of_lengths(heading: HeadingReading, content: Content) -> bool:
 def _measure(heading: HeadingReading, content: Content) -> FieldKind:
     if content.most(content.wordy_labels):
         return FieldKind.LENGTH if content.most(content.lengths) else FieldKind.LABEL
+    if heading.dimension is Dimension.OTHER and content.most(content.sure_labels):
+        return FieldKind.LABEL  # "Glove size" over 6 (XS), 7 (S)
     if heading.dimension is Dimension.AGE and not content.most(content.values):
         return FieldKind.LABEL
     return FieldKind.VALUES if content.figures else FieldKind.NOTE

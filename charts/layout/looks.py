@@ -19,6 +19,7 @@ _VALUE: Final = frozenset({Reading.READ, Reading.ASK, Reading.TOLERANCE})
 _WORDY: Final = frozenset({LabelKind.ALPHA, LabelKind.WORD, LabelKind.COMBINED})
 _NO_HEADING: Final = HeadingReading(Role.UNKNOWN)
 _HEADING_ROLES: Final = frozenset(Role) - {Role.UNKNOWN, Role.BAND, Role.NOTE}
+_SHORT_NAME: Final = re.compile(r"[(\[]\s*([^\W\d_]{1,4}\.?)\s*[)\]]")
 _LISTING: Final = re.compile(r"[:=]\s*[<>~]?\d")
 LONG_TEXT: Final = 40
 """Characters above which a lone cell is a sentence, no label and no heading (common practice)."""
@@ -77,13 +78,25 @@ class Look:
         return len(self.text) > LONG_TEXT
 
 
+def _heading(text: str) -> HeadingReading:
+    """The heading a text is; a short name of its own in brackets, such as (OW), says no more."""
+    reading = read_heading(text)
+    if not reading.candidates and reading.role is not Role.UNKNOWN:
+        return reading
+    match = _SHORT_NAME.search(text)
+    if match is None or read_heading(match[1]).role is not Role.UNKNOWN or read_band(match[1]):
+        return reading
+    bare = read_heading(_SHORT_NAME.sub(" ", text))
+    return bare if bare.role is Role.MEASURE and not bare.candidates else reading
+
+
 @lru_cache(maxsize=65536)
 def look(text: str) -> Look:
     """See ``text`` from every side; cached, since sheets repeat themselves."""
     plain = clean(text)
     reading = read_cell(text)
     lettered = any(character.isalpha() for character in plain)
-    heading = read_heading(text) if lettered and len(plain) <= 200 else _NO_HEADING
+    heading = _heading(text) if lettered and len(plain) <= 200 else _NO_HEADING
     return Look(
         text=plain,
         blank=reading.reading is Reading.BLANK,

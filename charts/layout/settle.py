@@ -170,9 +170,18 @@ def _running(fields: Sequence[Field]) -> int | None:
 
 
 def _key_dimension(fields: Sequence[Field]) -> int | None:
-    """A first column of ages or body heights is what the other columns are looked up by."""
+    """What the other columns are looked up by: ages, body heights, else a column of numbers."""
     values = [n for n, field in enumerate(fields) if field.kind is FieldKind.VALUES]
-    if len(values) < 2 or fields[values[0]].heading.dimension not in _KEY_DIMENSIONS:
+    if len(values) < 2 or not fields[values[0]].heads:
         return None
-    texts = [cell[0].text for cell in fields[values[0]].cells if cell]
-    return values[0] if all(look(text).figures for text in texts) else None
+    first = fields[values[0]]
+    texts = [cell[0].text.strip() for cell in first.cells if cell]
+    if first.heading.dimension in _KEY_DIMENSIONS:
+        return values[0] if all(look(text).figures for text in texts) else None
+    return values[0] if len(texts) > 1 and _names_sizes(texts) else None
+
+
+def _names_sizes(texts: Sequence[str]) -> bool:
+    """Plain whole numbers, each another: ``Waist size (UK)`` over 28, 30, 32."""
+    plain = all(text.isdecimal() and len(text) < 4 for text in texts)
+    return plain and len(set(texts)) == len(texts)
