@@ -16,6 +16,7 @@ for folder in (HERE, HERE.parents[1]):
     if str(folder) not in sys.path:
         sys.path.insert(0, str(folder))
 
+import more_workbooks  # noqa: E402, F401 - it adds its builders to WORKBOOKS
 from judging import (  # noqa: E402 - the folder is put on the path just above
     Expected,
     Json,
