@@ -5,11 +5,27 @@ from __future__ import annotations
 from charts.layout.frames import Frame, frame
 from charts.layout.grid import grid
 from charts.layout.long_form import widened
+from charts.layout.looks import look
 from charts.layout.view import View
+
+
+def without_numbers(view: View) -> View:
+    """The view without a first column that only numbers the names of measures beside it."""
+    if view.turned or view.width < 3:
+        return view
+    first = [look(at.text) for at in view.column(0) if at is not None]
+    names = [look(at.text) for at in view.column(1) if at is not None]
+    numbers = [one.text.rstrip(".") for one in first if one.value]
+    counted = numbers == [str(n) for n in range(1, len(numbers) + 1)] and len(numbers) > 1
+    named = 2 * sum(one.measures for one in names) > len(names)
+    if not counted or not named or len(first) - len(numbers) > 1:
+        return view
+    return View(view.sheet, view.rows, view.columns[1:])
 
 
 def framed(view: View) -> Frame:
     """The form that explains the view best; sizes down the rows when two are equal."""
+    view = without_numbers(view)
     found = grid(view)
     if found is not None:
         return found

@@ -26,6 +26,7 @@ def settled(fields: Sequence[Field]) -> list[Field]:
     fields = [_measure_under_size(field, fields) for field in fields]
     fields = [_band_under_size(field, fields) for field in fields]
     fields = [_figures_beside_sizes(field, fields) for field in fields]
+    fields = _named_below_groups(fields)
     if any(field.kind in _LABELLING for field in fields):
         return fields
     for choose in (_bands, _headed_size, _headless, _running, _key_dimension):
@@ -85,6 +86,24 @@ def _figures_beside_sizes(field: Field, fields: Sequence[Field]) -> Field:
 def _all_sure(field: Field) -> bool:
     content = Content.of(field.cells)
     return content.sure_labels == content.filled
+
+
+def _named_below_groups(fields: list[Field]) -> list[Field]:
+    """``Short sizes | | | Tall sizes`` over 17, 18, 19, 68: the numbers below name the sizes.
+
+    The words of the groups are incomplete and stand beside a headless column that is complete and
+    repeats nothing.
+    """
+    for number, field in enumerate(fields[:-1]):
+        below = fields[number + 1]
+        gaps = sum(not cell for cell in field.cells)
+        bare = below.kind is FieldKind.VALUES and not below.heads and all(below.cells)
+        if field.kind is not FieldKind.LABEL or 3 * gaps < len(field.cells) or not bare:
+            continue
+        texts = [cell[0].text.strip() for cell in below.cells]
+        if len(set(texts)) == len(texts) and all(look(text).label for text in texts):
+            fields[number + 1] = replace(below, kind=FieldKind.LABEL)
+    return fields
 
 
 def _surer(one: Field, field: Field) -> bool:
