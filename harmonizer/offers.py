@@ -9,7 +9,7 @@ from __future__ import annotations
 import re
 from collections import Counter
 from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from pathlib import PurePosixPath
 from typing import Final
 
@@ -61,11 +61,11 @@ def offers(readings: Sequence[FileReading], facts: Sequence[ModelFacts] = ()) ->
     for reading in readings:
         known = {id(chart): facts_of(reading.file, chart, facts) for chart in reading.charts}
         for chart, sizes in _joined(reading.charts, known):
-            of_model = _Named.of(reading, chart, known[id(chart)])
-            first = len(found)
-            for place, size in enumerate(sizes):
-                found.append(of_model.offer(size, number, first + place))
-            number += 1
+            for of_model in _of_models(reading, chart, known[id(chart)], facts):
+                first = len(found)
+                for place, size in enumerate(sizes):
+                    found.append(of_model.offer(size, number, first + place))
+                number += 1
     return tuple(found)
 
 
@@ -114,6 +114,23 @@ class _Named:
             facts=self.facts,
             open_questions=tuple(dict.fromkeys(one for one in findings if one in self.questions)),
         )
+
+
+def _of_models(
+    reading: FileReading, chart: Chart, known: ModelFacts | None, facts: Sequence[ModelFacts]
+) -> Iterator[_Named]:
+    """The chart once for every model it is for: those the shop wrote down, else those it names."""
+    if known is not None:
+        first = _Named.of(reading, chart, known)
+        yield first
+        yield from (replace(first, model=name) for name in known.also)
+        return
+    for name in chart.models or (None,):
+        one = chart
+        if name is not None and chart.model is not None:
+            one = replace(chart, model=replace(chart.model, text=name))
+        named = _Named.of(reading, one, facts_of(reading.file, one, facts) if name else None)
+        yield replace(named, chart=chart)
 
 
 def _names(chart: Chart, facts: ModelFacts | None) -> tuple[str | None, str | None, str | None]:

@@ -78,3 +78,8 @@ def test_the_posterior_is_that_of_a_normal_prior() -> None:
 
 def test_right_first_time_counts_too() -> None:
     assert experience([2.0] * 6 + [0.0] * 6).offset < experience([2.0] * 6).offset
+
+
+def test_four_outcomes_stay_silent_however_clear() -> None:
+    assert not experience([9.0] * 4).shown
+    assert experience([9.0] * 5).shown
