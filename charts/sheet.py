@@ -64,7 +64,8 @@ class Sheet:
     ``name`` is what the person sees ("Women", "table 2", "page 3"). ``context`` are titles,
     headings and captions that stand before the table in the source, outermost first; ``notes``
     are sentences that stand after or beside it. Hidden rows and columns are left out of
-    ``cells`` and listed here by their 0-based numbers. ``hidden`` marks a table that a page keeps
+    ``cells`` and listed here by their 0-based numbers; ``hidden_cells`` are single cells that the
+    source hides, whole or in part. ``hidden`` marks a table that a page keeps
     out of sight until a switch is pressed. ``line_of_row`` gives the source's 1-based line of a
     row where the two differ, ``line_of_cell`` the line of a single cell.
     """
@@ -78,6 +79,7 @@ class Sheet:
     notes: tuple[str, ...] = ()
     hidden_rows: frozenset[int] = frozenset()
     hidden_columns: frozenset[int] = frozenset()
+    hidden_cells: frozenset[tuple[int, int]] = frozenset()
     hidden: bool = False
     comments: Mapping[tuple[int, int], str] = field(default_factory=dict)
     line_of_row: Mapping[int, int] = field(default_factory=dict)

@@ -147,14 +147,7 @@ def _open(source: Source, log: FindingLog) -> tuple[Sheet, ...]:
     if _breaks_off(rows, text):
         log.add("truncated", source.name, name=source.name, what="")
         rows.pop()
-    cells = {
-        (number, column): Cell(shown)
-        for number, row in enumerate(rows)
-        for column, field in enumerate(row.fields)
-        if (shown := tidy(field))
-    }
-    if len(cells) > MOST_CELLS:
-        raise too_many(len(cells))
+    cells = _cells(rows)
     return (
         Sheet(
             name="",
@@ -165,6 +158,18 @@ def _open(source: Source, log: FindingLog) -> tuple[Sheet, ...]:
             line_of_row={number: row.line for number, row in enumerate(rows)},
         ),
     )
+
+
+def _cells(rows: Sequence[Row]) -> dict[tuple[int, int], Cell]:
+    cells = {
+        (number, column): Cell(shown)
+        for number, row in enumerate(rows)
+        for column, field in enumerate(row.fields)
+        if (shown := tidy(field))
+    }
+    if len(cells) > MOST_CELLS:
+        raise too_many(len(cells))
+    return cells
 
 
 def _breaks_off(rows: Sequence[Row], text: str) -> bool:

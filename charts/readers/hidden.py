@@ -9,7 +9,7 @@ from charts.sheet import Addressing, Sheet, column_letters
 
 
 def note_hidden(sheets: Iterable[Sheet], hidden_sheets: Sequence[str], log: FindingLog) -> None:
-    """One note for all hidden rows, columns and sheets, written as places: ``Women!5:6``."""
+    """One note for all that is hidden, written as places: ``Women!5:6``, ``Women!C:C``."""
     places: list[str] = []
     for sheet in sheets:
         rows = [f"{first + 1}:{last + 1}" for first, last in _runs(sheet.hidden_rows)]
@@ -17,6 +17,9 @@ def note_hidden(sheets: Iterable[Sheet], hidden_sheets: Sequence[str], log: Find
             f"{column_letters(first)}:{column_letters(last)}"
             for first, last in _runs(sheet.hidden_columns)
         ]
+        for column in sorted({column for _, column in sheet.hidden_cells}):
+            runs = _runs(row for row, beside in sheet.hidden_cells if beside == column)
+            places.extend(sheet.area((first, column), (last, column)) for first, last in runs)
         plain = sheet.addressing is Addressing.PLAIN
         places.extend(part if plain else f"{sheet.name}!{part}" for part in rows + columns)
     places.extend(hidden_sheets)

@@ -7,11 +7,16 @@ direction of a table by what stands in it, so a wrong guess here turns nothing r
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterator, Sequence
 from typing import TYPE_CHECKING, Final
 
 from charts.readers.html_tables import is_table
 from charts.readers.html_text import UNSEEN, is_hidden, text_of
+from charts.readers.line_cells import cell_table
+from charts.readers.line_prose import prose_table
+from charts.readers.line_values import is_value
+from charts.readers.lines import Line
 from charts.readers.page_outline import PageTable
 from charts.sheet import Cell
 
@@ -24,13 +29,19 @@ _BOXES: Final = frozenset(
     ("div", "section", "article", "ul", "ol", "dl", "li", "main", "form", "fieldset", "p")
 )
 _COLUMN_WORDS: Final = ("col", "spalte", "colonne", "kolom")
+_MOST_COLUMNS: Final = 30
+_WIDTH: Final = re.compile(
+    r"repeat\(\s*(\d{1,2})\s*,|column-count\s*:\s*(\d{1,2})|\b(?:grid-)?col(?:umn)?s-(\d{1,2})\b",
+    re.IGNORECASE,
+)
+_TRACKS: Final = re.compile(r"grid-template-columns\s*:\s*([^;()]+)", re.IGNORECASE)
 Texts = tuple[str, ...]
 
 
 def grids_of_blocks(page: _Element) -> dict[_Element, PageTable]:
     """The outermost elements of ``page`` whose children make a table."""
     found: dict[_Element, PageTable] = {}
-    for element in page.iter(*_BOXES):
+    for element in page.iter(*_BOXES, "span", "body"):
         inside = any(one in found or is_table(one) for one in element.iterancestors())
         if inside or not 2 <= len(element) <= _MOST_BOXES:
             continue
@@ -41,12 +52,14 @@ def grids_of_blocks(page: _Element) -> dict[_Element, PageTable]:
 
 
 def _boxes(element: _Element) -> PageTable | None:
-    """A table of the children of ``element``, each a row or each a column of boxes."""
-    children = _seen_children(element)
+    """A table of the boxes in ``element``, each a row or each a column."""
+    children = _spliced(_seen_children(element))
+    if any(one.tag == "br" for one in children):
+        return _broken(children)
     groups = [(one, texts) for one in children if (texts := _texts(one)) is not None]
     lone = [one for one in children if not len(one) and text_of(one).text]
     if len(groups) < 2 or len(groups) + len(lone) < len(children):
-        return None
+        return _flat(element, children) if len(lone) == len(children) else None
     rows = [texts for _, texts in groups]
     if not _even(rows):
         return None
@@ -60,24 +73,84 @@ def _boxes(element: _Element) -> PageTable | None:
     )
 
 
+def _spliced(children: list[_Element]) -> list[_Element]:
+    """Heads and bodies that only hold rows are replaced by their rows."""
+    spliced: list[_Element] = []
+    for one in children:
+        inner = _seen_children(one)
+        holds_rows = _texts(one) is None and all(_texts(row) is not None for row in inner)
+        spliced.extend(inner if inner and holds_rows else [one])
+    return spliced
+
+
+def _broken(children: list[_Element]) -> PageTable | None:
+    """Rows of inline boxes with a line break behind each."""
+    rows: list[list[str]] = [[]]
+    for one in children:
+        if (one.tail or "").strip():
+            return None
+        if one.tag == "br":
+            rows.append([])
+        else:
+            rows[-1].append(text_of(one).text)
+    rows = [row for row in rows if row]
+    return _grid(rows) if len(rows) > 1 and _even(rows) else None
+
+
+def _flat(element: _Element, children: list[_Element]) -> PageTable | None:
+    """Cells one after the other, as many in a row as the page says or as come out even."""
+    texts = [text_of(one).text for one in children]
+    width = _said_width(element)
+    if width is None:
+        lines = [Line(text, number) for number, text in enumerate(texts)]
+        table = cell_table(lines)
+        if table is None or table.used < len(lines):
+            return None
+        return _grid([[cell.text for cell in row] for row in table.rows])
+    rows = [tuple(texts[at : at + width]) for at in range(0, len(texts), width)]
+    return _grid(rows) if len(rows) > 1 and _even(rows) else None
+
+
+def _said_width(element: _Element) -> int | None:
+    """How many columns the page's own style, class or role gives the element."""
+    said = element.get("aria-colcount") or ""
+    found = _WIDTH.search(f"{element.get('style') or ''} {element.get('class') or ''} cols-{said}")
+    number = next((one for one in found.groups() if one), None) if found else None
+    if number is None:
+        tracks = _TRACKS.search(element.get("style") or "")
+        return len(tracks[1].split()) if tracks and len(tracks[1].split()) > 1 else None
+    return int(number) if 2 <= int(number) <= _MOST_COLUMNS else None
+
+
+def terms_of(element: _Element) -> list[str]:
+    """A definition list as lines: ``Chest: 86-91 cm``."""
+    lines: list[str] = []
+    for one in element.iter("dt", "dd"):
+        text = text_of(one).text.replace("\n", " | ")
+        if one.tag == "dt" or not lines:
+            lines.append(f"{text.rstrip(':')}:")
+        else:
+            lines[-1] += f" {text}" if lines[-1].endswith(":") else f" | {text}"
+    return [line for line in lines if line.strip(": ")]
+
+
 def _terms(element: _Element) -> PageTable | None:
     """A definition list of several definitions to a term: each term is a row.
 
-    One definition to a term is left to the reader of sentences, which knows whether the terms
-    are sizes, or the dimensions of one size.
+    Lists whose lines make sentences are left to the reader of sentences, which knows whether
+    the terms are sizes, or the dimensions of one size.
     """
+    lines = [Line(text, number) for number, text in enumerate(terms_of(element))]
+    if prose_table(lines) is not None:
+        return None
     rows: list[list[str]] = []
-    for one in element:
+    for one in element.iter("dt", "dd"):
         if one.tag == "dt":
             rows.append([text_of(one).text])
-        elif one.tag == "dd" and rows:
+        elif rows:
             rows[-1].append(text_of(one).text)
-        elif one.tag == "div":
-            return _boxes(element)
-    texts = [tuple(row) for row in rows]
-    if len(texts) < 2 or len(texts[0]) < 3 or not _even(texts):
-        return None
-    return _grid(texts)
+    even = len(rows) > 1 and len(rows[0]) > 2 and _even(rows)
+    return _grid(rows) if even else None
 
 
 def _texts(element: _Element) -> Texts | None:
@@ -98,11 +171,11 @@ def _seen_children(element: _Element) -> list[_Element]:
 
 
 def _even(rows: Sequence[Sequence[str]]) -> bool:
-    """Whether rows of short texts are equally long and hold figures as a chart does."""
+    """Whether rows of short texts are equally long and hold values as a chart does."""
     if len({len(row) for row in rows}) != 1 or len(rows[0]) < 2:
         return False
     cells = [text for row in rows for text in row]
-    figures = sum(any(sign.isdigit() for sign in text) for text in cells)
+    figures = sum(is_value(text) for text in cells)
     return figures * 4 >= len(cells) and all(len(text) <= _LONGEST for text in cells)
 
 

@@ -5,6 +5,8 @@ from __future__ import annotations
 from collections.abc import Mapping
 from typing import TYPE_CHECKING, Final
 
+from charts.readers.html_groups import terms_of
+from charts.readers.html_names import TableNames
 from charts.readers.html_tables import grid_of, is_table, said_in_comment
 from charts.readers.html_text import BLOCKS, UNSEEN, InlineText, is_hidden, text_of
 from charts.readers.page_outline import Entry, PageTable, Part
@@ -17,6 +19,7 @@ if TYPE_CHECKING:
 
 _HEADINGS: Final = {f"h{level}": level for level in range(1, 7)}
 _MENUS: Final = frozenset(("nav", "button"))
+_WHOLE: Final = frozenset((*_HEADINGS, "summary", "figcaption", "dl", "pre"))
 _SUMMARY_LEVEL: Final = 7  # the name of a folded part holds below every heading
 Grids = Mapping["_Element", PageTable]
 
@@ -41,7 +44,7 @@ class _Walk:
 
     def __init__(self, page: _Element, grids: Grids) -> None:
         self.entries: list[Entry] = []
-        self._named = {str(one.get("id")): one for one in page.iterfind(".//*[@id]")}
+        self._names = TableNames(page)
         self._grids = grids
         self._inline = InlineText()
         self._hidden: list[_Element] = []
@@ -68,26 +71,34 @@ class _Walk:
             self._flush()
             self._hidden.append(element)
         self._links += tag == "a"
-        if tag in UNSEEN or tag in _MENUS:
+        if tag in UNSEEN or tag in _MENUS or element in self._names.tab_lists:
             return False
         if tag in BLOCKS or is_table(element) or element in self._grids:
             self._flush()
         if is_table(element) or element in self._grids:
             return not self._table(element)
-        if tag in _HEADINGS or tag in ("summary", "figcaption"):
-            words = text_of(element).text
-            level = _HEADINGS.get(tag, _SUMMARY_LEVEL)
-            if words:
-                self._add(Entry(Part.HEADING, words, level, bool(self._hidden)))
-            return False
-        if tag in ("dl", "pre"):
-            for line in _terms(element) if tag == "dl" else _text_lines(element):
-                self._add(Entry(Part.WORDS, line, hidden=bool(self._hidden)))
+        if tag in _WHOLE:
+            self._whole(element)
             return False
         if tag == "br":
             self._flush()
         self._inline.add(element.text, element, linked=self._links > 0)
         return True
+
+    def _whole(self, element: _Element) -> None:
+        """Take in a heading, a list of terms or lines of text at once."""
+        hidden = bool(self._hidden)
+        if element.tag == "dl":
+            lines = terms_of(element)
+        elif element.tag == "pre":
+            lines = _text_lines(element)
+        else:
+            level = _HEADINGS.get(element.tag, _SUMMARY_LEVEL)
+            if words := text_of(element).text:
+                self._add(Entry(Part.HEADING, words, level, hidden))
+            return
+        for line in lines:
+            self._add(Entry(Part.WORDS, line, hidden=hidden))
 
     def _end(self, element: _Element, body: _Element) -> None:
         tag = element.tag
@@ -120,8 +131,10 @@ class _Walk:
         grid = self._grids.get(element) or grid_of(element)
         if element not in self._grids and _only_lays_out(element, grid):
             return False
-        for words in self._names_of(element):
-            self._add(Entry(Part.WORDS, words, hidden=bool(self._hidden)))
+        said = {one.text for one in self.entries}
+        for words in self._names.of(element):
+            if words not in said:
+                self._add(Entry(Part.WORDS, words, hidden=bool(self._hidden)))
         self._add(Entry(Part.TABLE, hidden=bool(self._hidden), table=grid))
         for nested in element.iterdescendants():
             if is_table(nested) and nested.getparent() is not None:
@@ -130,30 +143,10 @@ class _Walk:
                     self._add(Entry(Part.TABLE, hidden=bool(self._hidden), table=inner))
         return True
 
-    def _names_of(self, table: _Element) -> list[str]:
-        """What names the table from afar: the label of its tab."""
-        said = {one.text for one in self.entries}
-        around = (*reversed(list(table.iterancestors())), table)
-        idents = [one for element in around for one in element.get("aria-labelledby", "").split()]
-        names = [text_of(self._named[one]).text for one in idents if one in self._named]
-        return [words for words in names if words and words not in said]
-
     def _add(self, entry: Entry) -> None:
         self.entries.append(entry)
         if len(self.entries) > MOST_LINES:
             raise too_many(len(self.entries))
-
-
-def _terms(element: _Element) -> list[str]:
-    """A definition list as lines: ``Chest: 86-91 cm``."""
-    lines: list[str] = []
-    for one in element.iter("dt", "dd"):
-        text = text_of(one).text.replace("\n", " | ")
-        if one.tag == "dt" or not lines:
-            lines.append(f"{text.rstrip(':')}:")
-        else:
-            lines[-1] += f" {text}" if lines[-1].endswith(":") else f" | {text}"
-    return [line for line in lines if line.strip(": ")]
 
 
 def _text_lines(element: _Element) -> list[str]:

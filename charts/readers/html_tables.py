@@ -25,13 +25,16 @@ _WIDEST: Final = 1_000
 class _Placed:
     """Cells put on a grid row by row; ``taken`` holds what spans from above."""
 
-    cells: dict[tuple[int, int], Cell] = field(default_factory=dict)
+    cells: dict[tuple[int, int], tuple[Cell, bool]] = field(default_factory=dict)
     taken: set[tuple[int, int]] = field(default_factory=set)
     hidden: set[tuple[int, int]] = field(default_factory=set)
     columns: int = 0
 
-    def put(self, row: int, cell: Cell, area: tuple[int, int], *, hidden: bool) -> None:
-        """Place ``cell`` at the first free column of ``row`` and repeat it over ``area``."""
+    def put(
+        self, row: int, made: tuple[Cell, bool], area: tuple[int, int], *, hidden: bool
+    ) -> None:
+        """Place a cell at the first free column of ``row`` and repeat it over ``area``."""
+        cell, part_hidden = made
         column = 0
         while (row, column) in self.taken:
             column += 1
@@ -46,8 +49,18 @@ class _Placed:
                 if hidden:
                     self.hidden.add(at)
                 elif cell.text:
-                    self.cells.setdefault(at, cell if at == (row, column) else shared)
+                    here = cell if at == (row, column) else shared
+                    self.cells.setdefault(at, (here, part_hidden))
         self.columns = max(self.columns, column + width)
+
+    def part_hidden(
+        self, hidden_rows: set[int], hidden_columns: frozenset[int]
+    ) -> Iterator[tuple[int, int]]:
+        """Cells hidden alone or in part, outside of hidden rows and columns."""
+        for row, column in self.hidden:
+            if row not in hidden_rows and column not in hidden_columns:
+                yield row, column
+        yield from (at for at, (_, part) in self.cells.items() if part)
 
 
 def is_table(element: _Element) -> bool:
@@ -64,25 +77,29 @@ def grid_of(table: _Element) -> PageTable:
         if is_hidden(row) or _is_hidden_group(row):
             hidden_rows.add(number)
         for element in _cells_of(row):
-            text = text_of(element)
-            cell = Cell(
-                text.text,
-                comment=tidy(element.get("title") or ""),
-                heading=_is_heading(element, row),
-                struck=text.struck,
-            )
             hidden = number in hidden_rows or is_hidden(element)
-            placed.put(number, cell, _area(element, len(rows) - number), hidden=hidden)
+            area = _area(element, len(rows) - number)
+            placed.put(number, _cell(element, row), area, hidden=hidden)
     seen = {row for row, _ in placed.taken if row not in hidden_rows}
+    hidden_columns = frozenset(_hidden_columns(placed, len(seen), hidden_rows))
     return PageTable(
-        cells=placed.cells,
+        cells={at: cell for at, (cell, _) in placed.cells.items()},
         rows=len(rows),
         columns=placed.columns,
         hidden_rows=frozenset(hidden_rows),
-        hidden_columns=frozenset(_hidden_columns(placed, len(seen), hidden_rows)),
+        hidden_columns=hidden_columns,
+        hidden_cells=frozenset(placed.part_hidden(hidden_rows, hidden_columns)),
         context=tuple(_words_before(table)),
         notes=tuple(_comments_inside(table)),
     )
+
+
+def _cell(element: _Element, row: _Element) -> tuple[Cell, bool]:
+    """The cell and whether a part of it is hidden."""
+    text = text_of(element)
+    comment, heading = tidy(element.get("title") or ""), _is_heading(element, row)
+    cell = Cell(text.text, comment=comment, heading=heading, struck=text.struck)
+    return cell, text.part_hidden
 
 
 def _rows_of(table: _Element) -> Iterator[_Element]:

@@ -46,7 +46,6 @@ class InlineText:
     """Collects text until a block ends."""
 
     pieces: list[Piece] = field(default_factory=list)
-    gone: list[str] = field(default_factory=list)
     outside_links: bool = False
     after_span: bool = False
 
@@ -90,49 +89,66 @@ def text_of(element: _Element) -> CellText:
 
     Blocks inside become lines; two neighbouring spans are never glued into one figure.
     """
-    from lxml import etree
-
     if not len(element):
         return CellText(tidy(_BLANKS.sub(" ", element.text or "")))
-    collected = InlineText()
-    part_hidden = False
-    struck_depth = link_depth = 0
-    walker = etree.iterwalk(element, events=("start", "end", "comment", "pi"))
-    for event, inner in walker:
-        if event not in ("start", "end"):
-            _collect(collected, inner.getparent(), inner.tail, struck_depth, link_depth)
-            continue
-        tag, starts = inner.tag, event == "start"
-        struck_depth += (1 if starts else -1) * (tag in _STRUCK)
-        link_depth += (1 if starts else -1) * (tag == "a")
-        if starts and inner is not element:
-            hidden = is_hidden(inner)
-            part_hidden |= hidden and bool("".join(inner.itertext()).strip())
-            if hidden or tag in UNSEEN or tag == "table":
-                walker.skip_subtree()
+    return _CellWalk(element).text()
+
+
+class _CellWalk:
+    """One pass over the inside of a cell."""
+
+    def __init__(self, element: _Element) -> None:
+        self._element = element
+        self._collected = InlineText()
+        self._gone: list[str] = []
+        self._part_hidden = False
+        self._struck = self._links = 0
+
+    def text(self) -> CellText:
+        from lxml import etree
+
+        walker = etree.iterwalk(self._element, events=("start", "end", "comment", "pi"))
+        for event, inner in walker:
+            if event not in ("start", "end"):
+                self._collect(inner.getparent(), inner.tail)
                 continue
-        if (tag == "br" and starts) or (tag in BLOCKS and inner is not element):
-            collected.line_break()
-        if starts:
-            _collect(collected, inner, inner.text, struck_depth, link_depth)
-        elif inner is not element:
-            collected.after_span = tag == "span" and not inner.tail
-            parent = inner.getparent()
-            _collect(collected, parent, inner.tail, struck_depth, link_depth)
-    text = collected.text()
-    if not text and collected.gone:
-        return CellText(tidy(" ".join(collected.gone)), struck=True, part_hidden=part_hidden)
-    linked = bool(text) and not collected.outside_links
-    return CellText(text or _picture_text(element), bool(collected.gone), linked, part_hidden)
+            step = 1 if event == "start" else -1
+            self._struck += step * (inner.tag in _STRUCK)
+            self._links += step * (inner.tag == "a")
+            if event == "start" and not self._enter(inner):
+                walker.skip_subtree()
+            elif event == "end" and inner is not self._element:
+                self._leave(inner)
+        text = self._collected.text()
+        if not text and self._gone:
+            text = tidy(" ".join(self._gone))
+        linked = bool(text) and not self._collected.outside_links and not self._gone
+        text = text or _picture_text(self._element)
+        return CellText(text, bool(self._gone), linked, self._part_hidden)
 
+    def _enter(self, inner: _Element) -> bool:
+        """Meet ``inner``; False when nothing inside it is to be seen here."""
+        if inner is not self._element:
+            hidden = is_hidden(inner)
+            self._part_hidden |= hidden and any(str(text).strip() for text in inner.itertext())
+            if hidden or inner.tag in UNSEEN or inner.tag == "table":
+                return False
+            if inner.tag == "br" or inner.tag in BLOCKS:
+                self._collected.line_break()
+        self._collect(inner, inner.text)
+        return True
 
-def _collect(
-    collected: InlineText, element: _Element | None, text: str | None, struck: int, linked: int
-) -> None:
-    if struck and text and text.strip():
-        collected.gone.append(text.strip())
-    else:
-        collected.add(text, element, linked=linked > 0)
+    def _leave(self, inner: _Element) -> None:
+        if inner.tag in BLOCKS:
+            self._collected.line_break()
+        self._collected.after_span = inner.tag == "span" and not inner.tail
+        self._collect(inner.getparent(), inner.tail)
+
+    def _collect(self, around: _Element | None, text: str | None) -> None:
+        if self._struck and text and text.strip():
+            self._gone.append(text.strip())
+        else:
+            self._collected.add(text, around, linked=self._links > 0)
 
 
 def _picture_text(element: _Element) -> str:

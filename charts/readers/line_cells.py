@@ -46,14 +46,14 @@ def _by_headings(lines: Sequence[Line]) -> LineTable | None:
     filled = [line for line in lines if line.text.strip()]
     # Titles above can make a second way of putting the lines together: known headings decide.
     fits = [
-        (_known_headings(filled[start : start + width]), start, width, count)
+        (*_known_headings(filled[start : start + width]), start, width, count)
         for start in range(min(first_value, _MOST_COLUMNS))
         for width, count in _fits(filled[start:], first_value - start)
     ]
     best = max(fits, default=None)
-    if best is None or best[1] or sum(fit[0] == best[0] for fit in fits) > 1:
+    if best is None or best[2] or sum(fit[:2] == best[:2] for fit in fits) > 1:
         return None
-    _, _, width, count = best
+    width, count = best[3:]
     rows = [filled[at : at + width] for at in range(0, width * count, width)]
     used = lines.index(rows[-1][-1]) + 1
     return LineTable(_cells(rows), used)
@@ -71,9 +71,11 @@ def _first_value(lines: Sequence[Line]) -> int:
     return 0
 
 
-def _known_headings(lines: Sequence[Line]) -> float:
-    """Share of the lines that are headings of a size chart."""
-    return sum(read_heading(line.text).role is not Role.UNKNOWN for line in lines) / len(lines)
+def _known_headings(lines: Sequence[Line]) -> tuple[bool, float]:
+    """Whether the first is the heading of labels, and the share of known headings of charts."""
+    roles = [read_heading(line.text).role for line in lines]
+    known = sum(role is not Role.UNKNOWN for role in roles)
+    return roles[0] is Role.LABEL, known / len(lines)
 
 
 def _fits(lines: Sequence[Line], first_value: int) -> Iterator[tuple[int, int]]:
@@ -89,8 +91,14 @@ def _fits(lines: Sequence[Line], first_value: int) -> Iterator[tuple[int, int]]:
             count += 1
         left = lines[count * width :]
         labels = {line.text.strip() for line in lines[width : count * width : width]}
-        if count > 2 and len(labels) == count - 1 and not _has_value(left[:width]):
+        even = count > 2 and len(labels) == count - 1 and not _has_value(left[:width])
+        if even and not (_names_measure(lines[1:width]) and _names_measure(lines[width::width])):
             yield width, count
+
+
+def _names_measure(lines: Sequence[Line]) -> bool:
+    """Whether a measure stands here: it may head the columns or the rows of a chart, not both."""
+    return any(read_heading(line.text).role is Role.MEASURE for line in lines[:_MOST_COLUMNS])
 
 
 def _is_row(lines: Sequence[Line], width: int = 0) -> bool:

@@ -35,6 +35,16 @@ def column_table(lines: Sequence[Line]) -> LineTable | None:
 
 
 def _aligned(lines: Sequence[Line]) -> LineTable | None:
+    rows, used = _rows(lines)
+    columns = _columns(rows) if len(rows) > 1 and _holds_figures(rows) else None
+    if columns is None:
+        return None
+    placed = [cells for row in rows if (cells := _placed(row, columns)) is not None]
+    return LineTable(placed, used) if len(placed) == len(rows) else None
+
+
+def _rows(lines: Sequence[Line]) -> tuple[list[_Row], int]:
+    """The lines of several fields at the beginning, and how many lines they take up."""
     rows: list[_Row] = []
     used = 0
     for line in lines:
@@ -50,16 +60,8 @@ def _aligned(lines: Sequence[Line]) -> LineTable | None:
         rows.append(_Row(fields, line.number))
         used += 1
         if len(rows) == _ROWS_TO_DOUBT and not _holds_figures(rows):
-            return None
-    if len(rows) < 2:
-        return None
-    columns = _columns(rows)
-    if columns is None or not _holds_figures(rows):
-        return None
-    placed = [_placed(row, columns) for row in rows]
-    if any(row is None for row in placed):
-        return None
-    return LineTable([row for row in placed if row is not None], used)
+            break
+    return rows, used
 
 
 def _holds_figures(rows: Sequence[_Row]) -> bool:

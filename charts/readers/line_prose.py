@@ -24,7 +24,9 @@ _SENTENCE: Final = re.compile(
     r"\s*(?P<label>[^=:.]{1,20}?)\s*[=:]\s*(?P<value>[<>≤≥~]?\s*\d[^=:]*?)"
     r"\s+(?P<name>[^\W\d_][^\d.=:]{2,30}?)\s*(?:\.|\Z)"
 )
+_MONEY: Final = re.compile(r"[€$£¥]|\b(?:EUR|USD|GBP|CHF|PLN|SEK|DKK|NOK)\b")
 _LONGEST_LABEL: Final = 28
+_PAIRS_ENOUGH: Final = 3  # one line alone makes a row with so many names
 _LONGEST_LINE: Final = 2_000
 
 
@@ -59,7 +61,8 @@ def prose_table(lines: Sequence[Line]) -> LineTable | None:
             break
         said.append(found)
         used = lines.index(line) + 1
-    return _table(said, used) if len(said) > 1 else None
+    alone = len(said) == 1 and len(said[0].pairs) >= _PAIRS_ENOUGH and all(said[0].names)
+    return _table(said, used) if len(said) > 1 or alone else None
 
 
 def may_begin_prose(lines: Sequence[Line]) -> bool:
@@ -69,7 +72,7 @@ def may_begin_prose(lines: Sequence[Line]) -> bool:
     if _taken_apart(lines[0]) is not None or "=" in lines[0].text or ":" in lines[0].text:
         return True
     following = next((line for line in lines[1:4] if line.text.strip()), None)
-    return following is not None and _taken_apart(following) is not None
+    return following is not None and _name_and_value(following) is not None
 
 
 def _sentences(line: Line) -> list[_Said]:
@@ -92,14 +95,14 @@ def _records(lines: Sequence[Line]) -> LineTable | None:
     filled = [line for line in lines if line.text.strip()]
     said: list[_Said] = []
     at = 0
-    while at < len(filled) and _taken_apart(filled[at]) is None:
+    while at < len(filled) and _name_and_value(filled[at]) is None:
         title = filled[at]
         pairs = []
         at += 1
-        while at < len(filled) and (found := _taken_apart(filled[at])) and found.names == ("",):
-            pairs.append((found.label, found.pairs[0][1]))
+        while at < len(filled) and (pair := _name_and_value(filled[at])) is not None:
+            pairs.append(pair)
             at += 1
-        record = _Said(title.text.strip(), tuple(pairs), title.number)
+        record = _Said(_unbulleted(title.text), tuple(pairs), title.number)
         if len(pairs) < 1 or (said and record.names != said[0].names):
             break
         said.append(record)
@@ -109,11 +112,29 @@ def _records(lines: Sequence[Line]) -> LineTable | None:
     return _table(said, used=lines.index(last) + 1)
 
 
+def _name_and_value(line: Line) -> tuple[str, str] | None:
+    """``Chest: 86-91 cm`` or ``Chest 86-91 cm``: one name and its value."""
+    found = _taken_apart(line)
+    if found is not None:
+        return (found.label, found.pairs[0][1]) if found.names == ("",) else None
+    if is_glued(line.text) or len(line.text) > _LONGEST_LINE or _MONEY.search(line.text):
+        return None
+    pair = _pair(_unbulleted(line.text))
+    if pair is None or not pair[0] or len(pair[0]) > _LONGEST_LABEL or _NO_LABEL.search(pair[0]):
+        return None
+    return pair
+
+
+def _unbulleted(text: str) -> str:
+    bullet = _BULLET.match(text)
+    return text[bullet.end() if bullet else 0 :].strip()
+
+
 @lru_cache(maxsize=4096)
 def _taken_apart(line: Line) -> _Said | None:
-    if is_glued(line.text) or len(line.text) > _LONGEST_LINE:
+    if is_glued(line.text) or len(line.text) > _LONGEST_LINE or _MONEY.search(line.text):
         return None
-    text = line.text[_BULLET.match(line.text).end() :].strip()  # type: ignore[union-attr]  # it matches ""
+    text = _unbulleted(line.text)
     for end in _LABEL_END.finditer(text):
         label = text[: end.start()].strip()
         if not label or len(label) > _LONGEST_LABEL or _NO_LABEL.search(label):

@@ -9,25 +9,32 @@ _LIMITS: Final = (
     r"up to|upto|less than(?: or equal to)?|more than|greater than|under|over|below|above|from"
     r"|to|and|or|max(?:imum)?\.?|min(?:imum)?\.?|about|approx\.?|circa|ca\.?|env(?:iron)?\.?"
     r"|bis(?: zu)?|ab|unter|über|von|mind(?:estens)?\.?|höchstens|und"
-    r"|jusqu['’]à|moins de|plus de|à partir de|de|à|a|al|et|hasta|desde|menos de|más de|y|e"
+    r"|jusqu['’]à|moins de|plus de|à partir de|de|al|et|hasta|desde|menos de|más de"
     r"|até|acima de|abaixo de|fino a|da|oltre|sotto|tot|vanaf|van|en|til|till|fra|från|op til"
-    r"|upp till|do|od|ponad|poniżej|и|от|до|and above|and up|or taller"
+    r"|upp till|do|od|ponad|poniżej|от|до|and above|and up|or taller"
 )
 _UNITS: Final = (
-    r"mm|cms?\.?|centimet(?:re|er)s?|zentimetern?|m|metres?|meters?|ins?\.?|inch(?:es)?|zoll"
-    r"|pouces?|tum|cale|ft\.?|feet|foot|kgs?\.?|kilos?|kilograms?|lbs?\.?|pounds?|st|stone|g"
-    r"|years?|yrs?\.?|jahre?|ans|años|anni|anos|jaar|år|lat|см|кг|лет|h"
+    r"mm|cms?\.?|centimet(?:re|er)s?|zentimetern?|metres?|meters?|ins?\.?|inch(?:es)?|zoll"
+    r"|pouces?|tum|cale|ft\.?|feet|foot|kgs?\.?|kilos?|kilograms?|lbs?\.?|pounds?|st|stone"
+    r"|years?|yrs?\.?|jahre?|ans|años|anni|anos|jaar|år|lat|см|кг|лет|entre"
 )
 _FIGURE: Final = re.compile(r"[\d½¼¾⅛⅜⅝⅞]")
 _SIGNS: Final = re.compile(r"[\d½¼¾⅛⅜⅝⅞\s.,/⁄'\"’‘‛”“″′´`<>=≤≥~±+()\[\]\-‐‑‒–—―−]+")
 _WORDS: Final = re.compile(rf"(?<![^\W\d_])(?:{_LIMITS}|{_UNITS})(?![^\W\d_])", re.IGNORECASE)
+_LETTERS: Final = re.compile(
+    # A letter alone is a unit or a joint behind a figure only: "M 90-96" begins with a label.
+    r"(?:(?<=[\d½¼¾⅛⅜⅝⅞\"”’'])|(?<=[\d½¼¾⅛⅜⅝⅞\"”’']\s))[mghaàeyи](?![^\W\d_])",
+    re.IGNORECASE,
+)
 _LIMIT_LAST: Final = re.compile(rf"(?:^|\s)((?:{_LIMITS})\s*)\Z", re.IGNORECASE)
 _BLANK: Final = re.compile(r"[-‐‑‒–—―−]+|n\.?/?a\.?|k\.\s?A\.|tbc|x|/|\.{3}|…", re.IGNORECASE)
 
 _SIZE_WORDS: Final = r"x*-?(?:small|large)|medium|x+[sl]"
 _LOOKED_AT: Final = 400
 _RUN_OF_SIZES: Final = re.compile(rf"(?:{_SIZE_WORDS}){{3,}}", re.IGNORECASE)
-_LABEL_AND_FIGURES: Final = re.compile(r"[^\W\d_]{1,10}\d{5,}")
+_LABEL_AND_FIGURES: Final = re.compile(
+    rf"^(?:{_SIZE_WORDS}|\d?x*[sml]|[^\W\d_]{{2,10}})\d{{6,}}\s*[-–]", re.IGNORECASE
+)
 _FIGURES_TOGETHER: Final = re.compile(r"[^\W\d_]{2,}\d{2,3}(?:[.,]\d+)?[\"”″]\d{2,3}")
 
 
@@ -35,7 +42,7 @@ def is_value(text: str) -> bool:
     """Whether ``text`` holds a figure and nothing beside it but signs, units and limits."""
     if len(text) > 80 or not _FIGURE.search(text):
         return False
-    return not _SIGNS.sub("", _WORDS.sub("", text))
+    return not _SIGNS.sub("", _WORDS.sub("", _LETTERS.sub("", text)))
 
 
 def is_blank(text: str) -> bool:

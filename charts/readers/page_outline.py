@@ -31,6 +31,7 @@ class PageTable:
     columns: int
     hidden_rows: frozenset[int] = frozenset()
     hidden_columns: frozenset[int] = frozenset()
+    hidden_cells: frozenset[tuple[int, int]] = frozenset()
     context: tuple[str, ...] = ()
     notes: tuple[str, ...] = ()
 
@@ -98,6 +99,7 @@ def _sheet(
         notes=(*table.notes, *_said(after, hidden=entry.hidden)),
         hidden_rows=table.hidden_rows,
         hidden_columns=table.hidden_columns,
+        hidden_cells=table.hidden_cells,
         hidden=entry.hidden,
         comments={at: cell.comment for at, cell in table.cells.items() if cell.comment},
     )

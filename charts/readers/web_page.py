@@ -113,6 +113,10 @@ def _parsed(text: str) -> _Element:
         raise UnusableSourceError("truncated") from problem
     if any("depth" in entry.message for entry in parser.error_log):
         raise UnusableSourceError("truncated")
+    for term in list(page.iter("dd")):  # the parser nests definitions that are not closed
+        around = term.getparent()
+        if around is not None and around.tag == "dd":
+            around.addnext(term)
     return page
 
 

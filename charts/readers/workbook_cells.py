@@ -153,22 +153,24 @@ def _from_string(element: _Element | None, style: Style) -> Cell | None:
     if not runs:
         text = tidy(_unescaped(element.findtext(f"{space}t") or ""))
         return seen(Cell(shown_text(text, code), text, code), style)
-    pieces: list[Piece] = []
-    gone: list[str] = []
-    for run in runs:
-        text = _unescaped(run.findtext(f"{space}t") or "")
-        strike = run.find(f"{space}rPr/{space}strike")
-        if strike is not None and strike.get("val", "1") not in _OFF:
-            gone.append(text)
-        else:
-            level = run.find(f"{space}rPr/{space}vertAlign")
-            kind = None if level is None else level.get("val")
-            pieces.append(Piece(text, kind == "superscript", kind == "subscript"))
-    text = tidy(on_one_line(pieces))
+    gone = [run for run in runs if _is_struck(run, space)]
+    text = tidy(on_one_line([_piece(run, space) for run in runs if run not in gone]))
     if gone:
-        text = text or tidy("".join(gone))
+        text = text or tidy("".join(_piece(run, space).text for run in gone))
         return Cell(text, text, code, struck=True) if text else None
     return seen(Cell(shown_text(text, code), text, code), style)
+
+
+def _is_struck(run: _Element, space: str) -> bool:
+    strike = run.find(f"{space}rPr/{space}strike")
+    return strike is not None and strike.get("val", "1") not in _OFF
+
+
+def _piece(run: _Element, space: str) -> Piece:
+    level = run.find(f"{space}rPr/{space}vertAlign")
+    kind = None if level is None else level.get("val")
+    text = _unescaped(run.findtext(f"{space}t") or "")
+    return Piece(text, kind == "superscript", kind == "subscript")
 
 
 def _unescaped(text: str) -> str:

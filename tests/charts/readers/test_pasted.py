@@ -83,6 +83,14 @@ def test_single_blanks_separate_only_where_every_row_comes_out_even() -> None:
             "Size S\nChest: 86-91 cm\nWaist: 71 cm\n\nSize M\nChest: 92-97 cm\nWaist: 77 cm",
             [["Size", "Chest", "Waist"], ["S", "86-91 cm", "71 cm"], ["M", "92-97 cm", "77 cm"]],
         ),
+        (
+            "S\nChest 86-91 cm\nWaist 71 cm\nM\nChest 92-97 cm\nWaist 77 cm",
+            [["", "Chest", "Waist"], ["S", "86-91 cm", "71 cm"], ["M", "92-97 cm", "77 cm"]],
+        ),
+        (
+            "Chest: S 84-90 cm, M 90-96 cm, L 96-102 cm",
+            [["", "S", "M", "L"], ["Chest", "84-90 cm", "90-96 cm", "96-102 cm"]],
+        ),
         ("S: up to 82cm\nM: 82 to 88 cm", [["S", "up to 82cm"], ["M", "82 to 88 cm"]]),
     ],
 )  # fmt: skip
@@ -107,6 +115,16 @@ def test_cells_glued_together_stay_one_cell_and_ask(line: str) -> None:
     assert found.rows() == [["Chart"], [line]]
     assert found.codes == ["separator-lost"]
     assert found.findings[0].place == "line 2"
+
+
+def test_numbers_of_articles_are_no_glued_cells() -> None:
+    assert "separator-lost" not in paste("Article AB1234567\nSize\tChest\nS\t86-91\n").codes
+    assert paste("Article AB1234567\nEAN 4099990000017\n").codes == ["no-table"]
+
+
+def test_separated_rows_are_never_taken_for_sentences() -> None:
+    found = read("Size,Chest (cm),Waist (cm)\nWomen,,\nS,82-87,64-69\nMen,,\nS,90-95,76-81\n")
+    assert found.rows()[2] == ["S", "82-87", "64-69"]
 
 
 def test_a_piece_of_a_web_page_is_read_as_one() -> None:

@@ -193,6 +193,77 @@ def test_blocks_that_only_look_like_a_table_are_one(body: str) -> None:
     assert read(page(body), "a.html").rows() == ROWS
 
 
+FLAT = {
+    "width in the style": "<div style='display:grid;grid-template-columns:repeat(3,1fr)'>"
+    "<i>Size</i><i>34</i><i>36</i><i>Chest</i><i>84-90</i><i>90-96</i></div>",
+    "tracks in the style": "<div style='grid-template-columns: 2fr 1fr 1fr'>"
+    "<i>Size</i><i>34</i><i>36</i><i>Chest</i><i>84-90</i><i>90-96</i></div>",
+    "width in the class": "<div class='grid grid-cols-3'>"
+    "<i>Size</i><i>34</i><i>36</i><i>Chest</i><i>84-90</i><i>90-96</i></div>",
+    "comes out even": "<div><span>Size</span><span>34</span><span>36</span></div>"
+    "<div><span>Chest</span><span>84-90</span><span>90-96</span></div>",
+    "a break behind each row": "<p><span>Size</span> <span>34</span> <span>36</span><br>"
+    "<span>Chest</span> <span>84-90</span> <span>90-96</span></p>",
+    "head and body apart": "<div><div><p><b>Size</b> <b>34</b> <b>36</b></p></div>"
+    "<div><p><i>Chest</i> <i>84-90</i> <i>90-96</i></p></div></div>",
+}
+
+
+@pytest.mark.parametrize("body", FLAT.values(), ids=FLAT.keys())
+def test_cells_laid_out_by_style_are_a_table(body: str) -> None:
+    assert read(page(body), "a.html").rows() == [["Size", "34", "36"], ["Chest", "84-90", "90-96"]]
+
+
+def test_numbered_sizes_one_box_a_cell_are_told_by_the_heading_of_labels() -> None:
+    cells = "Size Chest Waist 34 80-84 64-68 36 84-88 68-72 38 88-92 72-76".split()  # noqa: SIM905 - one cell a word
+    found = read(page("<div>" + "".join(f"<b>{cell}</b>" for cell in cells) + "</div>"), "a.html")
+    assert found.rows()[:2] == [["Size", "Chest", "Waist"], ["34", "80-84", "64-68"]]
+
+
+def test_cards_of_goods_and_prices_are_no_table() -> None:
+    card = "<div><p>Vest {}</p><p>€ {}.00</p></div>"
+    body = "<div>" + card.format("A", 189) + card.format("B", 199) + "</div>"
+    assert read(page(body), "a.html").codes == ["no-table"]
+
+
+def test_terms_that_name_their_values_are_columns() -> None:
+    body = (
+        "<dl><dt>S<dd>Chest: 84-90 cm<dd>Waist: 70-76 cm"
+        "<dt>M<dd>Chest: 90-96 cm<dd>Waist: 76-82 cm</dl>"
+    )
+    assert read(page(body), "a.html").rows() == [
+        ["", "Chest", "Waist"],
+        ["S", "84-90 cm", "70-76 cm"],
+        ["M", "90-96 cm", "76-82 cm"],
+    ]
+
+
+def test_tabs_name_as_many_panels_in_their_order() -> None:
+    panel = f"<div><table>{CHART}</table></div>"
+    body = f"<ul class='nav tabs'><li>Women<li>Men</ul><div>{panel}{panel}</div>"
+    women, men = read(page(body), "a.html").sheets
+    assert (women.context, men.context) == (("Shop", "Women"), ("Shop", "Men"))
+
+
+def test_the_id_of_a_box_tells_for_whom_its_table_is_and_nothing_else() -> None:
+    body = (
+        f"<div id='sizes-women'><table>{CHART}</table></div>"
+        f"<div class='panelMen in'><table>{CHART}</table></div>"
+    )
+    women, men = read(page(body), "a.html").sheets
+    assert (women.context, men.context) == (("Shop", "women"), ("Shop", "Men"))
+
+
+def test_a_hidden_part_of_a_cell_is_left_out_and_said() -> None:
+    both = "<span style='display:none'>34-36 in</span><span>86-91 cm</span>"
+    body = (
+        f"<table><tr><td>Size<td>Chest</tr><tr><td>S<td>{both}</tr><tr><td>M<td>{both}</tr></table>"
+    )
+    found = read(page(body), "a.html")
+    assert found.rows()[1] == ["S", "86-91 cm"]
+    assert found.findings[0].values["places"] == "table 1!B2:B3"
+
+
 def test_definition_lists_and_bullets_are_rows() -> None:
     terms = "<dl><dt>Small</dt><dd>34-36 in</dd><dt>Medium</dt><dd>38-40 in</dd></dl>"
     assert read(page(terms), "a.html").rows() == [["Small", "34-36 in"], ["Medium", "38-40 in"]]

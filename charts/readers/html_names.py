@@ -1,0 +1,78 @@
+"""What names a table of a web page from afar: the label of its tab, the words of its box's id.
+
+A page that switches between women and men often says so only there.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator
+from typing import TYPE_CHECKING, Final
+
+from charts.dimensions import read_band
+from charts.readers.html_tables import is_table
+from charts.readers.html_text import text_of
+
+if TYPE_CHECKING:
+    from lxml.etree import _Element
+
+_TAB_WORD: Final = re.compile(r"(?:^|[\s_-])(?:tabs?|pills|switch)(?:$|[\s_-])", re.IGNORECASE)
+_WORD: Final = re.compile(r"[A-Z]?[^\W\d_A-Z]+")
+_LONGEST_NAME: Final = 30
+_MOST_TABS: Final = 12
+
+
+class TableNames:
+    """The names that a page gives its boxes.
+
+    Attributes:
+        tab_lists: rows of tabs whose labels are the names of panels, in the page's order.
+    """
+
+    def __init__(self, page: _Element) -> None:
+        self._by_id = {str(one.get("id")): one for one in page.iterfind(".//*[@id]")}
+        self.tab_lists: set[_Element] = set()
+        self._tab_of: dict[_Element, str] = {}
+        for element in page.iterfind(".//*"):
+            if element.get("role") == "tablist" or _TAB_WORD.search(element.get("class") or ""):
+                self._name_panels(element)
+
+    def of(self, table: _Element) -> list[str]:
+        """The names of the boxes around ``table``, outermost first."""
+        around = (*reversed(list(table.iterancestors())), table)
+        names = [name for element in around for name in self._names(element)]
+        band = next((word for one in reversed(around) if (word := _band_word(one))), None)
+        return names if band is None or any(read_band(name) for name in names) else [*names, band]
+
+    def _names(self, element: _Element) -> Iterator[str]:
+        if element in self._tab_of:
+            yield self._tab_of[element]
+        for ident in element.get("aria-labelledby", "").split():
+            if ident in self._by_id and (words := text_of(self._by_id[ident]).text):
+                yield words
+
+    def _name_panels(self, tab_list: _Element) -> None:
+        """Give the labels of a row of tabs to as many panels that follow it."""
+        labels = [text_of(one).text for one in tab_list.iterchildren("*")]
+        if not 2 <= len(labels) <= _MOST_TABS or any(
+            not label or len(label) > _LONGEST_NAME for label in labels
+        ):
+            return
+        following = list(tab_list.itersiblings("*"))
+        nested = [list(one.iterchildren("*")) for one in following[:2]]
+        for row in (following, *nested):
+            panels = [one for one in row if _holds_table(one)]
+            if len(panels) == len(labels):
+                self.tab_lists.add(tab_list)
+                self._tab_of |= dict(zip(panels, labels, strict=True))
+                return
+
+
+def _holds_table(element: _Element) -> bool:
+    return is_table(element) or any(is_table(one) for one in element.iterdescendants())
+
+
+def _band_word(element: _Element) -> str | None:
+    """A word for whom it is in the id or the classes of a box: ``sizes-women``."""
+    said = f"{element.get('id') or ''} {element.get('class') or ''}"
+    return next((word for word in _WORD.findall(said) if read_band(word)), None)
