@@ -67,6 +67,7 @@ _NOTES: Final = [
     "rounding-between-units",
     "not-a-chart",
     "text-repaired",
+    "several-models",
     "answer-not-applied",
     "habit-departure",
 ]

@@ -16,6 +16,7 @@ from typing import Final
 from charts.dimensions import find_units, read_band
 from charts.resource_files import resources
 from charts.schema import Chart, Said
+from charts.several_models import models_in
 
 _SEASON: Final = re.compile(
     r"\b((?:spring|summer|autumn|fall|winter|frühjahr|frühling|sommer|herbst|printemps|été|automne"
@@ -45,10 +46,13 @@ def identified(chart: Chart, titles: Sequence[str], sheet: str, file: str, folde
 
     ``titles`` are the texts above the table, the nearest first.
     """
+    models = () if chart.model else models_in(titles, file, own_words)
+    several = Said(" / ".join(one.text for one in models), models[0].source) if models else None
     return replace(
         chart,
         supplier=chart.supplier or _supplier(titles, folder),
-        model=chart.model or _model(titles, sheet, file),
+        model=chart.model or several or _model(titles, sheet, file),
+        models=tuple(one.text for one in models),
         season=chart.season or _season((*titles, *chart.notes), sheet, file, folder),
     )
 

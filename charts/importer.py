@@ -120,6 +120,9 @@ def _read_sheet(
             identified(_checked(chart, table, log), titles, sheet.name, name, folder)
             for chart in charts_of(around)
         ]
+    for chart in charts:
+        if chart.models:
+            log.add("several-models", chart.place, text=", ".join(chart.models))
     return SheetReading(sheet, plain, tables, tuple(charts))
 
 

@@ -61,7 +61,10 @@ class Elastic:
 
 @dataclass(frozen=True, slots=True)
 class ModelFacts:
-    """One model. ``folder`` is where the facts stood; masses in kg; None where nothing is said."""
+    """One model. ``folder`` is where the facts stood; masses in kg; None where nothing is said.
+
+    ``also`` are other models for which the same chart and all of this holds.
+    """
 
     model: str
     folder: str = ""
@@ -83,6 +86,7 @@ class ModelFacts:
     recalled: bool = False
     superseded: bool = False
     out_of_stock: tuple[str, ...] = ()
+    also: tuple[str, ...] = ()
 
 
 class FactsFileError(TomlFileError):
@@ -165,6 +169,7 @@ def _model(entry: Entries, folder: str) -> ModelFacts:
         recalled=entry.flag("recalled"),
         superseded=entry.flag("superseded"),
         out_of_stock=entry.words("out_of_stock"),
+        also=entry.words("also"),
     )
     entry.close()
     return facts

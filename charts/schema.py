@@ -175,7 +175,8 @@ class Chart:
     """One table of one model: its sizes in source order.
 
     ``place`` is the table's area in the file. ``title`` and ``notes`` are as printed.
-    ``band`` is women, men, girls, boys, kids, baby, unisex or None.
+    ``band`` is women, men, girls, boys, kids, baby, unisex or None. ``models`` are the names of
+    all its models where it is for several; ``model`` then holds them side by side.
     """
 
     place: str
@@ -186,6 +187,7 @@ class Chart:
     season: Said | None = None
     band: str | None = None
     notes: tuple[str, ...] = ()
+    models: tuple[str, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)

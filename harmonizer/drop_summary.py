@@ -2,17 +2,15 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from itertools import combinations
 
-from charts.asked_values import ranges_of
 from charts.schema import Chart, FileReading, Range
 from charts.wording import Wording
 from harmonizer.arrival import Arrival
 from harmonizer.season import FileRecord, State, key_of, state_of
 
-Figures = tuple[object, ...]
 Cell = tuple[str | None, str | None, str]
 """A value by its size, its length and what is measured."""
 
@@ -150,10 +148,3 @@ def _agree(one: Range, other: Range) -> bool:
             if abs(here - there) > slack:
                 return False
     return one.kind is other.kind
-
-
-def charts_in(readings: Sequence[FileReading]) -> Iterator[tuple[FileReading, Chart, int]]:
-    """Every chart with its file and the number of its values."""
-    for reading in readings:
-        for chart in reading.charts:
-            yield reading, chart, sum(1 for _ in ranges_of(chart))
