@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import gc
 from dataclasses import dataclass
 from pathlib import Path
 
@@ -19,6 +20,8 @@ from ui.preferences import Preferences
 from ui.sheet_commands import SheetCommands
 from ui.theme import Theme
 from ui.view_commands import ViewCommands
+from ui.wall_sheet.editions_file import BOOK_NAME
+from ui.wall_sheet.wall_commands import WallCommands
 from ui.words import Words
 
 
@@ -31,6 +34,7 @@ class Desk:
     commands: Commands
     sheet: SheetCommands
     view: ViewCommands
+    wall: WallCommands
 
 
 def make_desk(
@@ -50,9 +54,21 @@ def make_desk(
         commands,
         SheetCommands(window, commands.asker),
         ViewCommands(window, application, preferences, file),
+        WallCommands(window, commands.asker, file.with_name(BOOK_NAME) if file else None),
     )
     window.fitting.readings.start()
+    settle_memory()
     return desk
+
+
+def settle_memory() -> None:
+    """Leave what is there for good out of every later collection.
+
+    A full collection over all that starting made costs more than a display frame; what it could
+    free is nothing, as modules and widgets stay until the end.
+    """
+    gc.collect()
+    gc.freeze()
 
 
 def spoken() -> str:

@@ -69,6 +69,8 @@ class MainWindow(QObject):
         """Everything between the menus and the lower edge, in the present dress."""
         words, dress = self.words, self.dress
         self.frame.setFont(dress.type_.plain)
+        self._shown: object = None
+        self._levels: tuple[str, ...] = ()
         whole = QWidget(self.frame)
         self.top = TopStrip(words, dress.type_, whole)
         self.progress = ProgressStrip(words("stop"), whole)
@@ -116,6 +118,7 @@ class MainWindow(QObject):
         workspace = self.workspace
         if parts & {"charts", "settings"}:
             readings = workspace.charts()
+            self._levels = tuple(sorted({fact.level for fact in workspace.facts if fact.level}))
             self.charts.show_files(readings)
             self.fitting.show_shop(workspace.table, workspace.fit)
         self.actions_["undo"].setEnabled(workspace.can_undo)
@@ -146,11 +149,15 @@ class MainWindow(QObject):
 
     def _show_riders(self) -> None:
         calls = self.fitting.calls
-        names = [draft.given.name for draft in calls.drafts]
-        self.top.riders.show_riders(names, calls.at)
+        names = tuple(draft.given.name for draft in calls.drafts)
         needs = calls.current.given.needs
-        levels = sorted({fact.level for fact in self.workspace.facts if fact.level})
-        self.top.show_needs(needs.kind.value if needs.kind else ANY, needs.level or "", levels)
+        shown = (names, calls.at, needs, self._levels)
+        if shown == self._shown:
+            return  # a reading was typed: the strip says the same as before
+        self._shown = shown
+        self.top.riders.show_riders(names, calls.at)
+        kind = needs.kind.value if needs.kind else ANY
+        self.top.show_needs(kind, needs.level or "", self._levels)
 
     def _kind_picked(self, key: str) -> None:
         self.fitting.ask_kind(None if key == ANY else VestKind(key))

@@ -243,7 +243,7 @@ def test_the_ending_of_the_target_decides_the_kind(desk: Desk, ending: str) -> N
 @pytest.mark.parametrize(
     ("target", "said"),
     [
-        ("chart.pdf", ".xlsx"),
+        ("chart.doc", ".pdf"),
         ("chart", ".xlsx"),
         ("no/chart.xlsx", "folder"),
     ],

@@ -18,7 +18,6 @@ _FADE: Final = 26.0
 _NOTCH: Final = 6.0
 _WASH: Final = 0.42  # how much of its colour an assumed size keeps inside
 _LAYERS_ALPHA: Final = 26
-_HALO_ALPHA: Final = 215
 
 
 @dataclass(frozen=True, slots=True)
@@ -62,8 +61,7 @@ class TapePainter:
     @classmethod
     def of(cls, colours: Inks, shape: RowShape, ground: Ink = Ink.GROUND) -> Self:
         """The painter for rows on ``ground``."""
-        halo, veil = QColor(colours[Ink.HALO]), QColor(colours[Ink.RIDER])
-        halo.setAlpha(_HALO_ALPHA)
+        halo, veil = colours[Ink.HALO], QColor(colours[Ink.RIDER])
         veil.setAlpha(_LAYERS_ALPHA)
         return cls(colours, shape, ground, halo, veil)
 
@@ -100,8 +98,8 @@ class TapePainter:
         self._paint_core(painter, x, top, height)
 
     def _paint_halo(self, painter: QPainter, x: float, top: float, height: float) -> None:
-        wide = 4.4 * self.shape.unit
-        painter.fillRect(QRectF(x - wide / 2, top, wide, height), self.halo)
+        half = max(2.0, round(2.2 * self.shape.unit))
+        painter.fillRect(QRectF(x - half, top, 2 * half, height), self.halo)
 
     def _paint_core(self, painter: QPainter, x: float, top: float, height: float) -> None:
         half = max(1.0, round(0.8 * self.shape.unit))
@@ -155,7 +153,10 @@ class TapePainter:
         box = QRectF(bar.left, middle - thick / 2, bar.right - bar.left, thick)
         painter.setPen(Qt.PenStyle.NoPen)
         painter.setBrush(self._fill(bar, box, colour))
-        painter.drawPath(self._body(bar, box))
+        if bar.notched or End.CUT in (bar.left_end, bar.right_end):
+            painter.drawPath(self._body(bar, box))
+        else:
+            painter.drawRect(box)
         if bar.best:
             self._paint_dress(painter, bar, box, colour)
 
@@ -219,8 +220,8 @@ class TapePainter:
         if bar.assumed:
             pen.setDashPattern([3.0, 2.0])
         painter.setPen(pen)
-        for y in (box.top(), box.bottom()):
-            painter.drawLine(QLineF(box.left(), y, box.right(), y))
+        edges = (box.top(), box.bottom())
+        painter.drawLines([QLineF(box.left(), y, box.right(), y) for y in edges])
 
     def _paint_ends(self, painter: QPainter, top: float, bar: Bar, colour: QColor) -> None:
         unit, middle = self.shape.unit, top + self.shape.lanes[bar.lane]

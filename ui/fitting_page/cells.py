@@ -3,9 +3,8 @@
 from __future__ import annotations
 
 import math
+from collections.abc import Callable
 from typing import Final
-
-import numpy as np
 
 from charts.schema import Dimension
 from harmonizer.fit_sheet import FitSheet
@@ -16,6 +15,9 @@ from ui.fitting_page.model_groups import ModelGroups
 from ui.fitting_page.row_words import Margins, RowWords
 from ui.fitting_page.rows import TAPES, TapeCell
 from ui.theme import GIRTH_LOOKS, LENGTH_LOOKS, Ink
+
+Spans = Callable[[int, int], tuple[SizeSpan, ...]]
+"""From a tape's place and the best size's to the sizes drawn there."""
 
 _CROSSINGS: Final = {
     "inside": Crossing.INSIDE,
@@ -29,13 +31,15 @@ _CROSSINGS: Final = {
     "likely_long": Crossing.OUTSIDE,
     "too_long": Crossing.TOO_LONG,
 }
+_GIRTH_KEYS: Final = tuple(state.value for state in GIRTHS)
+_LENGTH_KEYS: Final = tuple(state.value for state in LENGTHS)
 _ASSUMED: Final = int(Assumed.CHART_DEFINITION | Assumed.BASIS | Assumed.DERIVED | Assumed.CIRCA)
 _ASKED: Final = int(Assumed.OPEN_QUESTION)
 
 
 def margins_at(sheet: FitSheet, dimension: Dimension, at: int) -> Margins | None:
-    """What is left of the offer ``at`` in one dimension, None where nothing was compared."""
-    row = sheet.dimensions.index(dimension)
+    """What is left of the offer ``at`` on one of the four tapes, None if nothing was compared."""
+    row = TAPES.index(dimension)
     lower, upper = float(sheet.lower[row, at]), float(sheet.upper[row, at])
     if math.isnan(lower) or math.isnan(upper):
         return None
@@ -47,13 +51,13 @@ def margins_at(sheet: FitSheet, dimension: Dimension, at: int) -> Margins | None
 def state_at(sheet: FitSheet, dimension: Dimension, at: int) -> str:
     """The state's key of the offer ``at`` in one of the four dimensions."""
     code = int(sheet.states[TAPES.index(dimension), at])
-    return (LENGTHS if dimension is Dimension.BACK_LENGTH else GIRTHS)[code].value
+    return (_LENGTH_KEYS if dimension is Dimension.BACK_LENGTH else _GIRTH_KEYS)[code]
 
 
 def tape_cell(
-    sheet: FitSheet, words: RowWords, dimension: Dimension, at: int, groups: ModelGroups
+    sheet: FitSheet, words: RowWords, dimension: Dimension, at: int, spans: Spans
 ) -> TapeCell:
-    """The cell of the offer ``at`` with all sizes of its model."""
+    """The cell of the offer ``at``; ``spans`` gives all sizes of its model on a tape."""
     margins = margins_at(sheet, dimension, at)
     if margins is None:
         return _nothing_compared(sheet, words, dimension, at)
@@ -68,7 +72,7 @@ def tape_cell(
         brief=brief,
         ink=looks[state].ink,
         crossing=crossing,
-        spans=_spans(sheet, row, at, groups),
+        spans=spans(row, at),
         layers_cm=float(sheet.body.warm[lane, at] - sheet.body.light[lane, at]),
         cap=cap,
         strong=state not in ("inside", "clear"),
@@ -84,30 +88,28 @@ def _crossing(dimension: Dimension, state: str, margins: Margins) -> tuple[Cross
     return _CROSSINGS[state], None
 
 
-def _spans(sheet: FitSheet, row: int, best: int, groups: ModelGroups) -> tuple[SizeSpan, ...]:
+def spans_of(
+    sheet: FitSheet, row: int, best: int, groups: ModelGroups, signature: int
+) -> tuple[SizeSpan, ...]:
     """Every size of the model that may stand on this tape, equal stretches drawn once."""
-    group = int(groups.group_of[best])
-    places = groups.places[group]
-    lanes = sheet.choice.lane[row, places]
-    compared = ~np.isnan(sheet.lower[row, places])
-    key = (group, row, lanes.tobytes(), compared.tobytes())
+    key = (signature, row, best)
     known = groups.spans.get(key)
     if known is None:
-        drawn = [
-            (at, _span(sheet, int(lane), at))
-            for at, lane, there in zip(groups.members[group], lanes, compared, strict=True)
-            if there
-        ]
-        known = dict(sorted(drawn, key=_in_order))
-        groups.spans[key] = known
-    own = known[best]
-    stretches = {(span.low_cm, span.high_cm): span for span in known.values()}
+        known = groups.spans[key] = _spans(sheet, row, best, groups)
+    return known
+
+
+def _spans(sheet: FitSheet, row: int, best: int, groups: ModelGroups) -> tuple[SizeSpan, ...]:
+    lanes, lower = sheet.choice.lane, sheet.lower
+    spans = {
+        at: _span(sheet, int(lanes[row, at]), at)
+        for at in groups.members[int(groups.group_of[best])]
+        if not math.isnan(lower[row, at])
+    }
+    own = spans[best]
+    stretches = {(span.low_cm, span.high_cm): span for span in spans.values()}
     stretches[own.low_cm, own.high_cm] = own._replace(best=True)
-    return tuple(stretches.values())
-
-
-def _in_order(item: tuple[int, SizeSpan]) -> tuple[float, float]:
-    return in_order(item[1])
+    return tuple(sorted(stretches.values(), key=in_order))
 
 
 def _span(sheet: FitSheet, lane: int, at: int) -> SizeSpan:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
+from functools import cached_property
 from typing import Final
 
 import numpy as np
@@ -12,9 +13,10 @@ from harmonizer.explain import sentence
 from harmonizer.fit_row import FitRow
 from harmonizer.fit_sheet import FitSheet
 from harmonizer.offers import Offer
-from harmonizer.states import VERDICTS, GirthState
+from harmonizer.states import GIRTHS, VERDICTS
 from ui.drawing.scale import BACK_HALF_SPAN_CM, GIRTH_HALF_SPAN_CM
-from ui.fitting_page.cells import margins_at, state_at, tape_cell
+from ui.drawing.tape import SizeSpan
+from ui.fitting_page.cells import margins_at, spans_of, state_at, tape_cell
 from ui.fitting_page.model_groups import ModelGroups, Ranked, model_key, ranked, ranked_as
 from ui.fitting_page.remarks import remarks_on
 from ui.fitting_page.row_words import RowWords
@@ -55,6 +57,7 @@ class FittingSheet:
         self.fit = fit
         self.folded = folded
         self._groups = groups
+        self._signature = groups.signature(fit)
         self._words = words
         self._row_words = RowWords(words)
         self.ranks: Ranked = (
@@ -95,7 +98,7 @@ class FittingSheet:
         """Where the first row of a model stands, None where there is none."""
         return next((at for at, place in enumerate(self._places) if place >= 0), None)
 
-    @property
+    @cached_property
     def has_notes(self) -> bool:
         """Whether any model's best size has something to note beside the tapes."""
         best = self.ranks.best
@@ -204,13 +207,16 @@ class FittingSheet:
         return sentence(reason, self._words.wording)
 
     def _verdict_words(self, at: int) -> tuple[VerdictWord, VerdictWord]:
-        girth = list(GirthState)[self.fit.girths[at]].value
+        girth = GIRTHS[self.fit.girths[at]].value
         chest_checked = state_at(self.fit, Dimension.CHEST, at) != "not_checked"
         length = state_at(self.fit, Dimension.BACK_LENGTH, at)
         return self._row_words.girths(girth, chest_checked), self._row_words.length(length)
 
     def _cell(self, dimension: Dimension, at: int) -> TapeCell:
-        return tape_cell(self.fit, self._row_words, dimension, at, self._groups)
+        return tape_cell(self.fit, self._row_words, dimension, at, self._spans)
+
+    def _spans(self, row: int, at: int) -> tuple[SizeSpan, ...]:
+        return spans_of(self.fit, row, at, self._groups, self._signature)
 
     def _wearer(self, offer: Offer) -> str:
         return self._words(f"band-{offer.band}") if offer.band else ""

@@ -17,7 +17,7 @@ from harmonizer.offers import Offer
 from harmonizer.range_table import RangeTable
 from harmonizer.states import VERDICTS
 from ui.drawing.tape import SizeSpan
-from ui.fitting_page.rows import BAND_OF, BANDS, Band
+from ui.fitting_page.rows import BAND_OF, BANDS, TAPES, Band
 
 Places = npt.NDArray[np.int64]
 
@@ -28,14 +28,15 @@ _BAND_CODES: Final = np.array([BANDS.index(BAND_OF[verdict.value]) for verdict i
 class ModelGroups:
     """The offers of a table by model: ``group_of`` per offer, ``members`` per model.
 
-    ``spans`` remembers the sizes drawn on a tape: they stay the same from reading to reading.
+    ``spans`` remembers the sizes drawn on a tape, which stay the same from reading to reading, by
+    signature, tape and best size.
     """
 
     keys: tuple[str, ...]
     group_of: Places
     members: tuple[tuple[int, ...], ...]
-    places: tuple[Places, ...]
-    spans: dict[tuple[int, int, bytes, bytes], dict[int, SizeSpan]] = field(default_factory=dict)
+    spans: dict[tuple[int, int, int], tuple[SizeSpan, ...]] = field(default_factory=dict)
+    signatures: dict[tuple[bytes, bytes], int] = field(default_factory=dict)
 
     @classmethod
     def of(cls, table: RangeTable) -> Self:
@@ -53,8 +54,14 @@ class ModelGroups:
             keys=tuple(places),
             group_of=group_of,
             members=tuple(tuple(one) for one in members),
-            places=tuple(np.array(one, np.int64) for one in members),
         )
+
+    def signature(self, sheet: FitSheet) -> int:
+        """A number for what decides which sizes can be drawn: equal where the spans are equal."""
+        tapes = len(TAPES)
+        compared = np.isnan(sheet.lower[:tapes])
+        key = (sheet.choice.lane[:tapes].tobytes(), compared.tobytes())
+        return self.signatures.setdefault(key, len(self.signatures))
 
 
 def model_key(offer: Offer) -> str:

@@ -6,7 +6,7 @@ from collections.abc import Callable, Sequence
 from typing import Final
 
 from PySide6.QtCore import QRectF, QSize, Qt, Signal
-from PySide6.QtGui import QFontMetricsF, QPainter, QPaintEvent, QResizeEvent
+from PySide6.QtGui import QFontMetricsF, QPainter, QPaintEvent, QResizeEvent, QStaticText
 from PySide6.QtWidgets import (
     QFrame,
     QHBoxLayout,
@@ -46,6 +46,7 @@ class SentenceList(QWidget):
         self.dress = dress
         self._lines: tuple[ReasonLine, ...] = ()
         self._boxes: list[QRectF] = []
+        self._texts: list[QStaticText] = []
         self.setSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Fixed)
 
     def show_lines(self, lines: tuple[ReasonLine, ...]) -> None:
@@ -72,6 +73,7 @@ class SentenceList(QWidget):
         two = len(lines) > _LEFT_LINES and self.width() > _TWO_COLUMNS * unit
         split = max(_LEFT_LINES, -(-len(lines) // 2)) if two else len(lines)
         left = self._left_width(lines[:split]) if two else float(self.width())
+        self._texts = []
         self._boxes = self._column(lines[:split], 0.0, left)
         if two:
             right = self.width() - left - gap
@@ -91,14 +93,18 @@ class SentenceList(QWidget):
     def _column(self, lines: Sequence[ReasonLine], left: float, wide: float) -> list[QRectF]:
         """The boxes of sentences one below the other, broken to ``wide`` pixels."""
         unit = self.dress.unit
-        measure = QFontMetricsF(self.dress.type_.plain)
         room = max(wide - _INDENT * unit, 40.0)
         boxes: list[QRectF] = []
         top = 0.0
         for line in lines:
-            wanted = measure.boundingRect(QRectF(0, 0, room, 10000), _WRAP, line.text)
-            boxes.append(QRectF(left + _INDENT * unit, top, room, wanted.height() + 1))
-            top += wanted.height() + 2.5 * unit
+            text = QStaticText(line.text)
+            text.setTextFormat(Qt.TextFormat.PlainText)
+            text.setTextWidth(room)
+            text.prepare(font=self.dress.type_.plain)
+            self._texts.append(text)
+            high = text.size().height()
+            boxes.append(QRectF(left + _INDENT * unit, top, room, high))
+            top += high + 2.5 * unit
         return boxes
 
     def paintEvent(self, event: QPaintEvent) -> None:
@@ -108,15 +114,13 @@ class SentenceList(QWidget):
         colours, unit = self.dress.colours, self.dress.unit
         painter.setFont(self.dress.type_.plain)
         side = 9.5 * unit
-        for line, box in zip(self._lines, self._boxes, strict=True):
+        for line, box, text in zip(self._lines, self._boxes, self._texts, strict=True):
             middle = box.top() + self.dress.type_.line / 2
             sign = QRectF(box.left() - (_INDENT - 1) * unit, middle - side / 2, side, side)
             ink = colours[line.look.ink]
-            painter.save()
             paint_mark(painter, sign, line.look.mark, ink, colours[Ink.GROUND])
-            painter.restore()
             painter.setPen(colours[Ink.TEXT])
-            painter.drawText(box, _WRAP, line.text)
+            painter.drawStaticText(box.topLeft(), text)
         painter.end()
 
 

@@ -100,9 +100,10 @@ class FittingTable(QTableView):
         row = self.rows.row(self.currentIndex().row())
         band = row.band if isinstance(row, BandRow) else None
         with QSignalBlocker(self.selectionModel()):
-            self.rows.show_sheet(sheet)
-        self._lay_rows()
-        self._lay_columns()
+            alike = self.rows.show_sheet(sheet)
+        if not alike:
+            self._lay_rows()
+            self._lay_columns()
         self._choose_again(column, band)
 
     @property

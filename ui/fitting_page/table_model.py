@@ -43,11 +43,26 @@ class FittingModel(QAbstractTableModel):
         """What is shown, None before anything is."""
         return self._sheet
 
-    def show_sheet(self, sheet: Sheet | None) -> None:
-        """Put ``sheet`` in the place of what was shown."""
-        self.beginResetModel()
+    def show_sheet(self, sheet: Sheet | None) -> bool:
+        """Put ``sheet`` in the place of what was shown; true where the rows lie as before.
+
+        A reading that only moves margins leaves the bands as they are: then the cells change and
+        nothing else, which costs a view a fraction of a whole new model.
+        """
+        before = self._sheet
+        if before is None or sheet is None or not _laid_alike(before, sheet):
+            self.beginResetModel()
+            self._sheet = sheet
+            self.endResetModel()
+            return False
         self._sheet = sheet
-        self.endResetModel()
+        self.dataChanged.emit(self.index(0, 0), self.index(len(sheet) - 1, len(Column) - 1))
+        for column, dimension in TAPE_COLUMNS.items():
+            if before.heads[dimension] != sheet.heads[dimension]:
+                self.headerDataChanged.emit(Qt.Orientation.Horizontal, column, column)
+        if before.summary != sheet.summary:
+            self.headerDataChanged.emit(Qt.Orientation.Horizontal, Column.MODEL, Column.MODEL)
+        return True
 
     def row(self, number: int) -> ModelRow | BandRow | None:
         """The row at ``number``, None beyond the end."""
@@ -106,6 +121,15 @@ class FittingModel(QAbstractTableModel):
         if not index.isValid():
             return Qt.ItemFlag.NoItemFlags
         return _CAN_BE_CHOSEN
+
+
+def _laid_alike(before: Sheet, after: Sheet) -> bool:
+    """Whether two sheets have their headings and as many rows in the same places."""
+    return (
+        len(before) == len(after) > 0
+        and list(before.band_rows) == list(after.band_rows)
+        and before.has_notes == after.has_notes
+    )
 
 
 def _text(row: ModelRow, column: Column) -> str | None:
