@@ -13,6 +13,7 @@ from charts.columns_lines import Line, lines_of
 from charts.columns_meaning import columns_of
 from charts.columns_pairs import paired
 from charts.columns_repeats import without_repeats
+from charts.columns_rows import rows_in_another_unit
 from charts.columns_suspects import suspected
 from charts.columns_units import with_units
 from charts.columns_values import Filled, filled
@@ -30,7 +31,8 @@ def charts_of(around: Surroundings) -> list[Chart]:
     """Every chart that one table holds, without the checks of whole charts."""
     columns = with_basis(with_units(columns_of(around), around), around)
     columns = suspected(columns, around)
-    read = paired([filled(column, around) for column in columns], around)
+    each = rows_in_another_unit([filled(column, around) for column in columns], around)
+    read = paired(each, around)
     read = without_doubles(read, around)
     say_blanks(read, around)
     read = bounded(with_tolerances(read, around), around)

@@ -55,7 +55,14 @@ def lines_of(around: Surroundings) -> list[Line]:
         replace(line, band=_band(band), group=group)
         for line, band, group in zip(lines, bands, groups, strict=True)
     ]
-    return [_doubted(line, around) for line in found]
+    pattern = sum(_mistyped(line) is not None for line in found) > 1
+    return [_doubted(line, around, pattern=pattern) for line in found]
+
+
+def _mistyped(line: Line) -> str | None:
+    """What a label may have been meant to be, None when it is in no doubt."""
+    label = look(line.at.text).label if line.at is not None and line.label is not None else None
+    return label.doubtful if label is not None else None
 
 
 def _bands_in_comments(around: Surroundings) -> list[str | None]:
@@ -160,8 +167,11 @@ def _say_key(key: Field, others: Sequence[Field], around: Surroundings) -> None:
     )
 
 
-def _doubted(line: Line, around: Surroundings) -> Line:
-    """A label that was a date, that may be mistyped, or that fills an uneven part of a grid."""
+def _doubted(line: Line, around: Surroundings, *, pattern: bool) -> Line:
+    """A label that was a date, that may be mistyped, or that fills an uneven part of a grid.
+
+    Doubtful labels that follow a pattern of their own (1X, 2X, 3X) are no slips.
+    """
     at = line.at
     if line.label is None and line.length is None:
         return replace(line, findings=(*line.findings, _nameless(line, around)))
@@ -172,13 +182,12 @@ def _doubted(line: Line, around: Surroundings) -> Line:
     found = list(line.findings)
     if undone is not None:
         found.append(_was_a_date(line, place, around))
-    label = look(at.text).label
-    if label is not None and label.doubtful:
-        meant = (Candidate(label.doubtful, why="label-near"),)
-        ident = around.log.add(
-            "label-mistyped", place, candidates=meant, text=line.label, first=label.doubtful
+    meant = _mistyped(line)
+    if meant is not None and not pattern:
+        near = (Candidate(meant, why="label-near"),)
+        found.append(
+            around.log.add("label-mistyped", place, candidates=near, text=line.label, first=meant)
         )
-        found.append(ident)
     if line.number in around.table.uneven:
         key = f"grid {around.table.area}"
         found.append(around.log.add("label-repeated", place, key=key, case="grid", text=line.label))

@@ -16,6 +16,7 @@ from charts.columns_meaning import Column, fits, printed_figures
 from charts.columns_words import Surroundings, family_of, of_family
 from charts.dimensions import find_units
 from charts.findings import Candidate
+from charts.notation import Expected, read_cell
 from charts.quantities import Family, Unit, canonical
 from charts.schema import Dimension, UnitFrom
 
@@ -53,7 +54,17 @@ def _said(column: Column, around: Surroundings) -> Column:
         units = of_family(_said_at_large(words.text), family) or _of_system(words.text, family)
         if len(set(units)) == 1 and fits(column.field, column.dimension, units[0]):
             return replace(column, unit=units[0], unit_from=words.kind)
+        if len(units) == 2 and _prints_both(column, units):
+            return replace(column, unit=units[0], second_unit=units[1], unit_from=words.kind)
     return column
+
+
+def _prints_both(column: Column, units: tuple[Unit, ...]) -> bool:
+    """Whether most cells hold two figures that are one in the two units a sentence promises."""
+    expected = Expected(column.dimension, units[0], units[1])
+    cells = [cell[0] for cell in column.field.cells if cell]
+    both = sum(read_cell(at.text, expected).also is not None for at in cells)
+    return 2 * both > len(cells)
 
 
 def _said_at_large(text: str) -> tuple[Unit, ...]:

@@ -19,6 +19,8 @@ _VALUE: Final = frozenset({Reading.READ, Reading.ASK, Reading.TOLERANCE})
 _WORDY: Final = frozenset({LabelKind.ALPHA, LabelKind.WORD, LabelKind.COMBINED})
 _NO_HEADING: Final = HeadingReading(Role.UNKNOWN)
 _HEADING_ROLES: Final = frozenset(Role) - {Role.UNKNOWN, Role.BAND, Role.NOTE}
+_REFERENCE: Final = re.compile(r"^\s*[A-Z]\s*[:.)]\s+")
+"""A letter that refers to a drawing: ``A: Chest``."""
 _SHORT_NAME: Final = re.compile(r"[(\[]\s*([^\W\d_]{1,4}\.?)\s*[)\]]")
 _LISTING: Final = re.compile(r"[:=]\s*[<>~]?\d")
 LONG_TEXT: Final = 40
@@ -80,6 +82,7 @@ class Look:
 
 def _heading(text: str) -> HeadingReading:
     """The heading a text is; a short name of its own in brackets, such as (OW), says no more."""
+    text = _REFERENCE.sub("", text)
     reading = read_heading(text)
     if not reading.candidates and reading.role is not Role.UNKNOWN:
         return reading

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from charts.dimensions import Role
 from charts.layout.looks import look
@@ -43,6 +43,9 @@ def pieces(view: View) -> Iterator[Lone | Run | Gap]:
             yield Gap()
         before = row
         filled = distinct(view.sheet, row, view.columns)
+        if not run and _says_of_the_file(view, number, filled):
+            yield Lone(_joined(filled), row)
+            continue
         if len(filled) > 1 or (filled and _belongs(view, number, filled[0])):
             run.append(row)
             continue
@@ -53,6 +56,27 @@ def pieces(view: View) -> Iterator[Lone | Run | Gap]:
             yield Lone(filled[0], row)
     if run:
         yield Run(tuple(run))
+
+
+def _says_of_the_file(view: View, number: int, filled: Sequence[At]) -> bool:
+    """``Product: | Vest``, ``#date | 2027-02-03``: a name and a value before a wider table."""
+    if len(filled) != 2 or filled[1].column - filled[0].column != 1:
+        return False
+    if filled[0].column != view.columns[0] or look(filled[1].text).heads:
+        return False
+    first = look(filled[0].text)
+    if first.heads or first.label is not None or first.value:
+        return False
+    below = view.rows[number + 1 :]
+    widths = [len(distinct(view.sheet, row, view.columns)) for row in below[:8]]
+    return max(widths, default=0) > 3
+
+
+def _joined(filled: Sequence[At]) -> At:
+    """Both cells as one text: ``Product: Vest``."""
+    name = filled[0].text.strip().lstrip("#").rstrip(":").strip()
+    cell = replace(filled[0].cell, text=f"{name}: {filled[1].text.strip()}")
+    return replace(filled[0], cell=cell)
 
 
 def _blank_between(sheet: Sheet, before: int, row: int) -> bool:
