@@ -165,7 +165,7 @@ def _same_names(first: _Said, other: _Said) -> bool:
 
 def _table(said: Sequence[_Said], used: int) -> LineTable:
     names = said[0].names
-    head, labels = _common_head([one.label for one in said])
+    head, labels = common_head([one.label for one in said])
     heading = [LineCell(text, said[0].line) for text in (head, *names)]
     rows = [heading] if any((head, *names)) else []
     for one, label in zip(said, labels, strict=True):
@@ -175,7 +175,7 @@ def _table(said: Sequence[_Said], used: int) -> LineTable:
     return LineTable(rows, used)
 
 
-def _common_head(labels: Sequence[str]) -> tuple[str, list[str]]:
+def common_head(labels: Sequence[str]) -> tuple[str, list[str]]:
     """``Talla S``, ``Talla M``: the word that all labels begin with is the column's heading."""
     words = [label.split() for label in labels]
     first = {split[0].lower() for split in words}

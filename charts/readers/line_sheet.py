@@ -9,6 +9,7 @@ from typing import Final
 from charts.readers.line_cells import cell_table
 from charts.readers.line_columns import column_table
 from charts.readers.line_prose import prose_table
+from charts.readers.line_sentences import sentence_table
 from charts.readers.line_values import is_glued
 from charts.readers.lines import Line, LineTable
 from charts.readers.plain_text import tidy
@@ -17,6 +18,7 @@ from charts.sheet import Cell
 
 _FINDERS: Final[tuple[Callable[[Sequence[Line]], LineTable | None], ...]] = (
     prose_table,
+    sentence_table,
     column_table,
     cell_table,
 )

@@ -7,6 +7,7 @@ from typing import Final
 
 from charts.readers.line_cells import cell_table
 from charts.readers.line_prose import prose_table
+from charts.readers.line_sentences import sentence_table
 from charts.readers.lines import Line, LineTable
 from charts.readers.page_outline import Entry, PageTable, Part
 from charts.readers.plain_text import tidy
@@ -30,7 +31,9 @@ def _replaced(entries: Sequence[Entry], *, bare: bool) -> Iterator[Entry]:
     at = 0
     while at < len(entries):
         run = lines[at : min(ends[at], at + _LINES_AHEAD)]
-        table = prose_table(run) or (cell_table(run) if bare else None)
+        table = prose_table(run) or sentence_table(run)
+        if table is None and bare:
+            table = cell_table(run)
         if table is None:
             yield entries[at]
             at += 1

@@ -148,3 +148,24 @@ def test_a_plain_text_file_of_sentences_is_read_like_a_pasted_one() -> None:
 
 def test_nothing_pasted_is_said() -> None:
     assert paste(" \n ").codes == ["empty-file"]
+
+
+def test_sentences_of_one_pattern_are_rows_where_each_figure_has_its_measure() -> None:
+    found = paste(
+        "Small fits chests from 34 to 36 inches and waists from 28 to 30 inches.\n"
+        "Large fits chests from 39 to 42 inches and waists from 33 to 36 inches.\n"
+    )
+    assert found.rows() == [
+        ["", "chest", "waist"],
+        ["Small", "34 to 36 inches", "28 to 30 inches"],
+        ["Large", "39 to 42 inches", "33 to 36 inches"],
+    ]
+    limits = paste("Size S is for a chest up to 90 cm.\nSize M is for a chest up to 98 cm.\n")
+    assert limits.rows() == [["Size", "chest"], ["S", "up to 90 cm"], ["M", "up to 98 cm"]]
+
+
+def test_sentences_without_a_measure_to_each_figure_stay_sentences() -> None:
+    hours = "We are open on Monday from 9 to 12.\nWe are open on Friday from 9 to 14.\n"
+    assert paste(hours).codes == ["no-table"]
+    both = "S fits a chest and a waist from 84 to 90.\nM fits a chest and a waist from 90 to 96.\n"
+    assert paste(both).codes == ["no-table"]
