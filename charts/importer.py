@@ -13,6 +13,7 @@ from charts.answers_tables import answered_tables
 from charts.answers_text import opened
 from charts.checks import checked
 from charts.checks_file import told_apart
+from charts.checks_printed import compared_with_page
 from charts.columns_charts import charts_of
 from charts.columns_dates import without_dates
 from charts.columns_words import Surroundings, far_words, words_around
@@ -21,11 +22,14 @@ from charts.identity import identified
 from charts.layout.fields import Table
 from charts.layout.find import find_tables
 from charts.layout.lists import laid_out
+from charts.readers.line_values import is_value
 from charts.schema import Chart, FileReading, UnitFrom
 from charts.sheet import Sheet
+from charts.worth_reading import Allowance
 
 PASTED = "-"
 _HOLDERS = (".zip", ".eml", ".mht", ".mhtml")
+_FEW_VALUES = 3
 
 
 @dataclass(frozen=True, slots=True)
@@ -96,8 +100,15 @@ def _read(
 ) -> tuple[FileReading, tuple[SheetReading, ...]]:
     log = FindingLog(answering.settles)
     sheets = opened(data, name, answering, log)
-    found = tuple(_read_sheet(sheet, name, folder, log, answering) for sheet in sheets)
+    allowance = Allowance(name, log)
+    found = tuple(
+        _read_sheet(sheet, name, folder, log, answering)
+        if allowance.worth_reading(sheet)
+        else SheetReading(sheet)
+        for sheet in sheets
+    )
     charts = [chart for one in found for chart in one.charts]
+    charts = compared_with_page(charts, sheets, name, log)
     without = [one.sheet for one in found if one.laid and one.sheet.cells and not one.charts]
     if not found or any(one.laid for one in found):
         _say_nothing_found(charts, without, name, log)
@@ -140,5 +151,12 @@ def _say_nothing_found(
             first = next(iter(sheet.cells))
             log.add("not-a-chart", sheet.place(*first), key=sheet.name)
     failed = any(finding.level is Level.ERROR for finding in log.findings)
-    if not charts and not failed:
+    if not charts and not failed and not _beside_trade_lists(without, log):
         log.add("no-table", name)
+
+
+def _beside_trade_lists(without: Sequence[Sheet], log: FindingLog) -> bool:
+    """Whether the other sheets of a price list are its cover and its terms: they hold no values."""
+    listed = any(finding.values.get("case") == "trade" for finding in log.findings)
+    cells = (cell for sheet in without for cell in sheet.cells.values())
+    return listed and sum(is_value(cell.text) for cell in cells) < _FEW_VALUES
