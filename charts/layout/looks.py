@@ -22,7 +22,7 @@ _HEADING_ROLES: Final = frozenset(Role) - {Role.UNKNOWN, Role.BAND, Role.NOTE}
 _REFERENCE: Final = re.compile(r"^\s*[A-Z]\s*[:.)]\s+")
 """A letter that refers to a drawing: ``A: Chest``."""
 _SHORT_NAME: Final = re.compile(r"[(\[]\s*([^\W\d_]{1,4}\.?)\s*[)\]]")
-_LISTING: Final = re.compile(r"[:=]\s*[<>~]?\d")
+_LISTING: Final = re.compile(r"[^\W\d_]{2,}\s*[:=]\s*[<>~]?\d")
 LONG_TEXT: Final = 40
 """Characters above which a lone cell is a sentence, no label and no heading (common practice)."""
 

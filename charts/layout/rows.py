@@ -62,10 +62,11 @@ def _says_of_the_file(view: View, number: int, filled: Sequence[At]) -> bool:
     """``Product: | Vest``, ``#date | 2027-02-03``: a name and a value before a wider table."""
     if len(filled) != 2 or filled[1].column - filled[0].column != 1:
         return False
-    if filled[0].column != view.columns[0] or look(filled[1].text).heads:
+    if filled[0].column != view.columns[0]:
         return False
-    first = look(filled[0].text)
-    if first.heads or first.label is not None or first.value:
+    first, second = look(filled[0].text), look(filled[1].text)
+    names = {Role.MEASURE, Role.LABEL, Role.UNIT}
+    if {first.heading.role, second.heading.role} & names or first.label is not None or first.value:
         return False
     below = view.rows[number + 1 :]
     widths = [len(distinct(view.sheet, row, view.columns)) for row in below[:8]]
