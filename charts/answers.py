@@ -274,6 +274,10 @@ class Answering:
                 return answer, act.unit
         return None, None
 
+    def emptied(self, place: str) -> bool:
+        """Whether a person said that the cell at ``place`` gives nothing."""
+        return any(one.place == place and not one.text for one in self.corrections)
+
     @property
     def basis(self) -> Basis:
         """Whose measures the whole file gives where it does not say so itself."""

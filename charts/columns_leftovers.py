@@ -67,7 +67,9 @@ def say_blanks(columns: Sequence[Filled], around: Surroundings) -> None:
     for one in columns:
         field = one.column.field
         for line in range(1, len(field.cells)):
-            if not field.cells[line] and field.cells[line - 1] and _line_filled(columns, line):
+            above = field.cells[line - 1]
+            blank = not field.cells[line] and above and _line_filled(columns, line)
+            if blank and not around.answers.emptied(_next_place(above[0], around)):
                 _ask_blank(one, field.cells[line - 1][0], around)
                 break
         if any(_shares(field, line) for line in range(1, len(field.cells))):
