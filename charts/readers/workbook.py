@@ -7,14 +7,16 @@ tables of number formats and its calendar are used, and the tests hold both read
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from dataclasses import replace
+from functools import partial
 from typing import TYPE_CHECKING, Final
 
 from charts.findings import FindingLog
 from charts.readers.formulas import note_formulas
 from charts.readers.hidden import note_hidden
 from charts.readers.merged_areas import Area, expand_merged
+from charts.readers.mojibake import repaired
 from charts.readers.sheet_xml import position, without_empty_cells
 from charts.readers.source import MEGABYTE, Claim, Reader, Source, UnusableSourceError
 from charts.readers.workbook_cells import Surroundings, cells_of
@@ -55,10 +57,11 @@ def _open(source: Source, log: FindingLog) -> tuple[Sheet, ...]:
     if not parts.sheets:
         raise UnusableSourceError("truncated")
     visible = [sheet for sheet in parts.sheets if not sheet.hidden] or list(parts.sheets)
+    mend = partial(_mend, name=source.name, log=log)
     around = Surroundings(
-        strings_of(package, parts), book_styles(package, parts), parts.from_1904, {}
+        strings_of(package, parts, mend), book_styles(package, parts), parts.from_1904, {}
     )
-    read = (_read(package, part, around, log) for part in visible)
+    read = (_read(package, part, around, mend, log) for part in visible)
     sheets = tuple(sheet for sheet in read if sheet is not None)
     note_formulas(sheets, log)
     note_hidden(sheets, [sheet.title for sheet in parts.sheets if sheet not in visible], log)
@@ -66,10 +69,29 @@ def _open(source: Source, log: FindingLog) -> tuple[Sheet, ...]:
     return tuple(sheet for sheet in sheets if sheet.cells)
 
 
-def _read(package: Package, part: SheetPart, around: Surroundings, log: FindingLog) -> Sheet | None:
+def _mend(root: _Element, name: str, log: FindingLog) -> None:
+    """Put broken letters right in every text: tables are often pasted in broken."""
+    for element in root.iter("{*}t"):
+        text = element.text or ""
+        if text.isascii():
+            continue
+        element.text, example = repaired(text)
+        if example is not None:
+            before, after = example
+            log.add("text-repaired", name, name=name, before=before, after=after)
+
+
+def _read(
+    package: Package,
+    part: SheetPart,
+    around: Surroundings,
+    mend: Callable[[_Element], None],
+    log: FindingLog,
+) -> Sheet | None:
     """One sheet; None, with an error in the log, when this one sheet cannot be read."""
     try:
         root = parsed(without_empty_cells(package.chunks(part.part, _LARGEST_SHEET)))
+        mend(root)
         around = replace(around, comments=comments_of(package, part))
         return _sheet(part, root, around, text_boxes_of(package, part))
     except UnusableSourceError as problem:

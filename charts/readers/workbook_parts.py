@@ -7,7 +7,7 @@ from __future__ import annotations
 
 import posixpath
 import re
-from collections.abc import Iterable, Mapping
+from collections.abc import Callable, Iterable, Mapping
 from dataclasses import dataclass
 from typing import TYPE_CHECKING, Final
 
@@ -88,14 +88,18 @@ def text_boxes_of(package: Package, sheet: SheetPart) -> tuple[str, ...]:
     return tuple(text for text in found if text)
 
 
-def strings_of(package: Package, parts: BookParts) -> list[_Element]:
-    """The texts that cells refer to by number."""
+def strings_of(
+    package: Package, parts: BookParts, mend: Callable[[_Element], None]
+) -> list[_Element]:
+    """The texts that cells refer to by number; ``mend`` puts broken letters right."""
     data = package.read(parts.strings_part, _STRINGS_PART)
     if not data:
         return []
     if data.count(b"<") > _MOST_STRING_MARKS:
         raise UnusableSourceError("too-large", f"{len(data) // MEGABYTE} MB")
-    return list(parsed(data).iterfind("{*}si"))
+    root = parsed(data)
+    mend(root)
+    return list(root.iterfind("{*}si"))
 
 
 def book_styles(package: Package, parts: BookParts) -> list[Style]:

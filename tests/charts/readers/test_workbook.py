@@ -251,3 +251,12 @@ def test_formatted_empty_cells_without_end_are_cut_out_before_parsing() -> None:
     found = read(data, "a.xlsx").sheet
     assert found.filled_rows == (0, 1, 90_002)
     assert found.text(90_002, 3) == "86"
+
+
+def test_broken_letters_in_cells_are_put_right_and_noted_once() -> None:
+    book, _ = book_of(["GrÃ¶ÃŸe", "Brust"], ["S", "86â€“91"], ["M", "92â€“97"])
+    found = read(saved(book), "a.xlsx")
+    assert found.rows()[:2] == [["Größe", "Brust"], ["S", "86–91"]]
+    assert found.codes == ["text-repaired"]
+    assert found.findings[0].values["before"] == "GrÃ¶ÃŸe"
+    assert found.findings[0].values["after"] == "Größe"
