@@ -7,11 +7,12 @@ one row, and nothing in the whole sheet measures a body: where measures stand, i
 from __future__ import annotations
 
 import re
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from functools import cache
 from typing import Final
 
 from charts.layout.looks import look
+from charts.measure_words import speaks_of_measures
 from charts.sheet import Sheet
 from charts.vocabulary import normal, spellings, vocabulary
 
@@ -25,15 +26,30 @@ _MEASURE: Final = re.compile(
 )
 _RANGE: Final = re.compile(r"\s*\d{2,3}(?:[.,]\d{1,2})?\s*[-–—]\s*\d{2,3}(?:[.,]\d{1,2})?\s*")
 _FEW: Final = 2
+_HEADING_ROWS: Final = 2
+"""Rows above and below that may be headings too."""
 
 
 def is_trade_list(sheet: Sheet) -> bool:
     """Whether ``sheet`` lists prices, codes or quantities and no measure of a body."""
-    if not any(_heads_trade(sheet, row) for row in sheet.filled_rows[:_LOOKED_AT]):
+    rows = sheet.filled_rows[:_LOOKED_AT]
+    heads = [row for row in rows if _heads_trade(sheet, row)]
+    if not heads or any(_measures(sheet, rows, rows.index(row)) for row in heads):
         return False
     texts = [cell.text for cell in sheet.cells.values()]
     figures = sum(bool(_MEASURE.fullmatch(text) or _RANGE.fullmatch(text)) for text in texts)
     return figures <= _FEW and not _names_measures(sheet)
+
+
+def _measures(sheet: Sheet, rows: Sequence[int], at: int) -> bool:
+    """Whether a heading in these rows speaks of a measure, in whatever spelling."""
+    around = rows[max(0, at - _HEADING_ROWS) : at + _HEADING_ROWS + 1]
+    heads = [row for row in around if row == rows[at] or not _has_figures(sheet, row)]
+    return any(speaks_of_measures(cell.text) for row in heads for _, cell in sheet.row(row))
+
+
+def _has_figures(sheet: Sheet, row: int) -> bool:
+    return any(sign.isdigit() for _, cell in sheet.row(row) for sign in cell.text)
 
 
 def _heads_trade(sheet: Sheet, row: int) -> bool:
@@ -73,4 +89,5 @@ def _names_measures(sheet: Sheet) -> bool:
         for _, cell in sheet.row(row)
         if len(cell.text) <= _LONGEST and not cell.text[:1].isdigit()
     }
-    return any(look(text).measures for text in texts)
+    looks = (look(text) for text in texts)
+    return any(one.heading.dimension is not None and not one.value for one in looks)
