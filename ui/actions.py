@@ -30,6 +30,7 @@ ACTIONS: Final = (
     ActionFact("open-rider", "file", "Ctrl+R"),
     ActionFact("demo", "file"),
     ActionFact("export-combined", "file", "Ctrl+E", line_before=True),
+    ActionFact("wall-sheet", "file", "Ctrl+Shift+E"),
     ActionFact("print", "file", "Ctrl+P", line_before=True),
     ActionFact("pdf", "file", "Ctrl+Shift+P"),
     ActionFact("quit", "file", "Ctrl+Q", line_before=True),

@@ -9,14 +9,16 @@ import json
 import sys
 from collections.abc import Iterable, Sequence
 from pathlib import Path
+from types import MappingProxyType
 from typing import Any, Final
 
 from charts.finding_sentences import sentence_of
 from charts.findings import Level
+from charts.in_house import InHouseChart
 from charts.json_form import document
 from charts.sources import PASTED, Loaded, LoadedFile
 from charts.wording import Wording
-from charts.writers.registry import check_ending
+from charts.writers.registry import WRITERS, check_ending
 from charts.writers.whole_file import NotWrittenError
 from harmonizer.fit_json import fit_document
 from harmonizer.fit_sheet import FitSheet
@@ -91,20 +93,47 @@ def _fit(request: Request, wording: Wording) -> int:
 def _combine(request: Request, wording: Wording) -> int:
     out = Path(request.out or "")
     try:
-        check_ending(out)
+        check_ending(out, _WRITERS)
         workspace, loaded = _loaded(request, wording)
         _complain_of_files(loaded.files, wording)
         if _none_usable(request, loaded):
             return NOT_USABLE
-        chart = workspace.combine(out, wording)
+        chart = workspace.combine(out, wording, _WRITERS)
+        said = _said_of(out, chart, wording)
     except NotWrittenError as fault:
         raise _Stop(
             wording.say("faces", fault.code, path=str(fault.path), reason=fault.reason)
         ) from fault
-    said = wording.say("faces", "combined", path=str(out), count=len(chart.rows))
     _print_lines([said])
     _say_what_is_open(loaded, wording)
     return _status(loaded) if chart.rows else DONE_WITH_QUESTIONS
+
+
+def _wall_pdf(chart: InHouseChart, wording: Wording) -> bytes:
+    """The wall sheet; only this kind of file needs what draws."""
+    try:
+        from ui.wall_sheet.headless import wall_pdf  # noqa: PLC0415 - no other verb needs Qt
+
+        return wall_pdf(chart, wording)
+    except ImportError as fault:
+        if fault.name is not None and not fault.name.startswith("PySide6"):
+            raise
+        raise _Stop(wording.say("faces", "wall-not-possible", reason=str(fault))) from fault
+
+
+_WALL: Final = ".pdf"
+_WRITERS: Final = MappingProxyType({**WRITERS, _WALL: _wall_pdf})
+
+
+def _said_of(out: Path, chart: InHouseChart, wording: Wording) -> str:
+    """What was written; a wall sheet is counted from now on."""
+    values = {"path": str(out), "count": len(chart.rows)}
+    if out.suffix.lower() != _WALL:
+        return wording.say("faces", "combined", **values)
+    from ui.wall_sheet.headless import keep_edition  # noqa: PLC0415 - no other verb needs Qt
+
+    number = keep_edition(chart, wording).number
+    return wording.say("faces", "combined-wall", number=number, **values)
 
 
 def _loaded(request: Request, wording: Wording) -> tuple[Workspace, Loaded]:

@@ -106,8 +106,8 @@ def _foot(chart: InHouseChart, wording: Wording) -> list[str]:
 
 def _withheld(model: WithheldModel, wording: Wording) -> str:
     code = f"withheld-{model.why.value}"
-    supplier = model.supplier or wording.say("combined", "not-given")
-    return wording.say("combined", code, supplier=supplier, model=model.model)
+    said = wording.say("combined", code, supplier=model.supplier or "", model=model.model)
+    return said.strip()
 
 
 def _questions(chart: InHouseChart, wording: Wording) -> QuestionList | None:

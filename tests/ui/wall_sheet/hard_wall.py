@@ -118,7 +118,10 @@ def _lengths() -> list[InHouseRow]:
 def hard_chart() -> InHouseChart:
     """Open ends, single values, two definitions, lengths, a question, all kinds left out."""
     alone = row("One", value(CHEST, 92, single=True), model="Onesize", band=None)
-    question = AskedOf("tarnwhistle/ladies.xlsx", Finding("f1", "order-broken", "Women!B4", {"text": "90-98", "heading": "Chest"}))
+    question = AskedOf(
+        "tarnwhistle/ladies.xlsx",
+        Finding("f1", "order-broken", "Women!B4", {"text": "90-98", "heading": "Chest"}),
+    )
     return InHouseChart(
         rows=(*_open_ends(), *_singles(), *_two_backs(), *_lengths(), alone),
         made_on=DAY,
