@@ -88,7 +88,7 @@ def _named(titles: Sequence[str]) -> Iterator[tuple[bool, str]]:
 
 def own_words(text: str) -> str:
     """The words of a title that not every chart has; "" when none is left, or in a sentence."""
-    if len(text) > _LONGEST_NAME or text.rstrip().endswith((".", "!", "?")):
+    if len(text) > _LONGEST_NAME or text.rstrip().endswith((".", "!", "?")) or ": " in text:
         return ""
     kept = [word for word in _WORD.findall(_SEASON.sub(" ", text)) if _is_own(word)]
     return " ".join(kept) if any(character.isalpha() for character in "".join(kept)) else ""

@@ -66,7 +66,9 @@ def _says_of_the_file(view: View, number: int, filled: Sequence[At]) -> bool:
         return False
     first, second = look(filled[0].text), look(filled[1].text)
     names = {Role.MEASURE, Role.LABEL, Role.UNIT}
-    if {first.heading.role, second.heading.role} & names or first.label is not None or first.value:
+    if first.heading.role in names or first.label is not None or first.value:
+        return False
+    if second.heading.role in {Role.MEASURE, Role.UNIT}:
         return False
     below = view.rows[number + 1 :]
     widths = [len(distinct(view.sheet, row, view.columns)) for row in below[:8]]

@@ -7,7 +7,7 @@ from dataclasses import replace
 from decimal import Decimal
 from typing import Final
 
-from charts.dimensions import Role
+from charts.dimensions import Role, read_heading
 from charts.layout.fields import Field, FieldKind
 from charts.layout.kinds import Content
 from charts.layout.looks import look
@@ -23,6 +23,7 @@ _KEY_DIMENSIONS: Final = (Dimension.AGE, Dimension.HEIGHT, Dimension.NECK)
 
 def settled(fields: Sequence[Field]) -> list[Field]:
     """The fields with one named as the sizes, where anything can name them."""
+    fields = [_in_its_language(field, fields) for field in fields]
     fields = [_measure_under_size(field, fields) for field in fields]
     fields = [_band_under_size(field, fields) for field in fields]
     fields = [_figures_beside_sizes(field, fields) for field in fields]
@@ -35,6 +36,21 @@ def settled(fields: Sequence[Field]) -> list[Field]:
             fields[chosen] = replace(fields[chosen], kind=FieldKind.LABEL)
             break
     return fields
+
+
+def _in_its_language(field: Field, fields: Sequence[Field]) -> Field:
+    """A word for size in one language that is a measure in the one the other headings speak.
+
+    "Taille" between German headings is a waist.
+    """
+    spoken = {one.heading.language for one in fields if one is not field} - {None}
+    if field.kind is not FieldKind.LABEL or not field.heading.candidates or len(spoken) != 1:
+        return field
+    meant = read_heading(field.printed_heading, spoken.pop())
+    others = any(one.kind is FieldKind.LABEL for one in fields if one is not field)
+    if meant.role is Role.MEASURE and not meant.candidates and others:
+        return replace(field, kind=FieldKind.VALUES, heading=meant)
+    return field
 
 
 def _measure_under_size(field: Field, fields: Sequence[Field]) -> Field:
