@@ -54,7 +54,7 @@ def _length(this: FitRow, that: FitRow, states: tuple[LengthState, ...]) -> Iter
     back = that.dimensions[BACK]
     long = states is _LONG
     margin = back.lower_margin if long else back.upper_margin
-    end = back.published_low if long else back.published_high
+    end = back.reach_low if long else back.reach_high
     if margin is None or end is None or margin >= 0:
         yield Reason("not-seen", _named(this, that))
     elif long:
@@ -76,7 +76,7 @@ def _girth(this: FitRow, that: FitRow) -> Iterator[Reason]:
 
 def _outside(this: FitRow, that: FitRow, worst: DimensionFit) -> Reason:
     tight = side_of(worst) == "tight"
-    end = worst.published_high if tight else worst.published_low
+    end = worst.reach_high if tight else worst.reach_low
     values = _named(this, that, dimension=worst.dimension, by=-(worst.margin or 0.0))
     if tight:
         return Reason("not-tight", values | {"b": end})

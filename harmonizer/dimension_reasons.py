@@ -80,9 +80,23 @@ class Lie:
 
     def values(self, **figures: float) -> dict[str, object]:
         """What a sentence may need: the dimension, the reading, and the figures that are there."""
-        ends = {"x": self.reading, "a": self.low, "b": self.high, **figures}
+        low, high = self.reach
+        ends = {"x": self.reading, "a": self.low, "b": self.high, "ra": low, "rb": high, **figures}
         finite = {name: value for name, value in ends.items() if math.isfinite(value)}
         return {"dimension": self.dimension, **finite}
+
+    @property
+    def reach(self) -> tuple[float, float]:
+        """A and B, with borders closed and adjusters used."""
+        table, at = self.arrays.table, (self.lane, self.at)
+        return float(table.reach_low[at]), float(table.reach_high[at])
+
+    @property
+    def further(self) -> str:
+        """``-reach`` where the size reaches further than its printed figures, else nothing."""
+        moved = zip(self.reach, (self.low, self.high), strict=True)
+        wider = any(math.isfinite(end) and abs(to - end) > SLACK for to, end in moved)
+        return "-reach" if wider else ""
 
     @property
     def form(self) -> str:
@@ -158,7 +172,7 @@ def _girth(lie: Lie) -> Reason:
     code = "edge" if state is GirthState.EDGE else "inside"
     layered = "-layers" if lie.layers > SLACK and lie.upper <= lie.lower else ""
     return Reason(
-        f"{code}{lie.form}{layered}",
+        f"{code}{lie.form}{layered}{lie.further}",
         lie.values(left=max(0.0, worse), lower=lie.lower, upper=lie.upper),
     )
 
@@ -175,7 +189,7 @@ def _beyond_print(lie: Lie) -> Reason | None:
     else:
         by_adjuster, reach = lie.reading < table.seam_low[at] - SLACK, table.reach_low[at]
         code = "adjuster-taken-in" if by_adjuster else "border-below"
-    return Reason(code, lie.values(by=max(above, below), reach=float(reach)))
+    return Reason(f"{code}{lie.form}", lie.values(by=max(above, below), reach=float(reach)))
 
 
 def _outside(lie: Lie) -> Reason:
@@ -187,7 +201,7 @@ def _outside(lie: Lie) -> Reason:
         code += "-just"
     elif tight and lie.layers > SLACK and lie.upper + lie.layers >= -SLACK:
         code += "-layers"
-    return Reason(f"{code}{lie.form}", lie.values(by=by, g=lie.layers))
+    return Reason(f"{code}{lie.form}{lie.further}", lie.values(by=by, g=lie.layers))
 
 
 def _elastic(lie: Lie) -> Reason:
@@ -201,8 +215,9 @@ def _back(lie: Lie) -> Reason:
     state = LENGTHS[lie.arrays.states[lie.row, lie.at]]
     if math.isinf(lie.low) and state is LengthState.CHECK:
         return Reason("back-no-lower-end", lie.values())
-    by = -lie.upper if state in (LengthState.SHORT, LengthState.TOO_SHORT) else -lie.lower
-    return Reason(_BACK[state], lie.values(by=by, over=lie.lower))
+    if state in (LengthState.SHORT, LengthState.TOO_SHORT):
+        return Reason(_BACK[state], lie.values(by=-lie.upper, b=lie.reach[1]))
+    return Reason(_BACK[state], lie.values(by=-lie.lower, over=lie.lower))
 
 
 def _other(lie: Lie) -> Reason:

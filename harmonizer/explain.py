@@ -11,7 +11,7 @@ from charts.wording import Wording
 from harmonizer.rider import Measure
 
 TOPIC: Final = "reasons"
-_READINGS: Final = frozenset({"x", "a", "b", "y", "reach", "other", "expected"})
+_READINGS: Final = frozenset({"x", "a", "b", "ra", "rb", "y", "reach", "other", "expected"})
 _MASS_AND_AGE: Final = ("weight-", "age-")
 
 

@@ -6,7 +6,7 @@ from decimal import Decimal
 
 from hypothesis import strategies as st
 
-from charts.model_facts import ModelFacts, VestKind, WornOver
+from charts.model_facts import Adjuster, ModelFacts, VestKind, WornOver
 from charts.schema import Chart, Dimension, FileReading, Range, Size
 from harmonizer.rider import Measure, Reading, Rider, TakenBy
 from tests.harmonizer.by_hand import BACK, CHEST, HIP, MAIN, WAIST, chart, model, single, size, span
@@ -41,6 +41,9 @@ def charts(draw: st.DrawFn) -> Chart:
     return chart(*(draw(sizes(str(place))) for place in range(count)))
 
 
+ways = st.builds(Adjuster, *(st.integers(0, 4).map(Decimal) for _ in range(2)))
+
+
 @st.composite
 def models(draw: st.DrawFn, name: str) -> tuple[FileReading, ModelFacts]:
     floor = draw(st.none() | st.integers(30, 60))
@@ -52,6 +55,7 @@ def models(draw: st.DrawFn, name: str) -> tuple[FileReading, ModelFacts]:
         worn_over=draw(st.sampled_from([None, WornOver.LIGHT_SHIRT, WornOver.WARM_LAYERS])),
         weight_floor=None if floor is None else Decimal(floor),
         weight_ceiling=None if ceiling is None else Decimal(ceiling),
+        adjusters={one: draw(ways) for one in draw(st.sets(st.sampled_from(MAIN), max_size=2))},
     )
 
 

@@ -8,7 +8,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from charts.model_facts import Elastic, ModelFacts, Rule, VestKind
+from charts.model_facts import Adjuster, Elastic, ModelFacts, Rule, VestKind
 from charts.quantities import Unit
 from charts.reason import Reason
 from charts.schema import FileReading
@@ -23,7 +23,17 @@ from harmonizer.rider import Rider, TakenBy
 from harmonizer.row_reasons import reasons
 from harmonizer.take_again import said, take_again
 from harmonizer.verdict_words import girth_words, length_words
-from tests.harmonizer.by_hand import CHART_A, RIDER_R, fitted, model, rider, row, rows_chart, table
+from tests.harmonizer.by_hand import (
+    CHART_A,
+    RIDER_R,
+    WAIST,
+    fitted,
+    model,
+    rider,
+    row,
+    rows_chart,
+    table,
+)
 from tests.harmonizer.random_charts import models, riders
 
 A = rows_chart(CHART_A)
@@ -76,6 +86,21 @@ def test_the_sentences_of_rider_r_in_m() -> None:
     ]
     assert back.startswith("Back 43 cm is only 1 cm above the shortest back this size is made for")
     assert back.endswith("check in the saddle before the sale.")
+
+
+def test_what_adjusters_and_borders_reach_is_said_beside_the_print() -> None:
+    ways = {WAIST: Adjuster(Decimal(3), Decimal(3))}
+    made = model("Elm", A, adjusters=ways)
+    waist = fitted(rider(chest=94, waist=78), made, label="M").dimensions[WAIST]
+    assert english(waist.reason) == (
+        "Waist 78 cm lies in 74 to 82, which reaches 71 to 85: 7 and 7 cm to spare."
+    )
+    out = fitted(rider(chest=94, waist=84), made, label="M").dimensions[WAIST]
+    assert out.reason.code == "adjuster-let-out"
+    over = fitted(rider(chest=94, waist=86), made, label="M").dimensions[WAIST]
+    assert english(over.reason) == (
+        "Waist 86 cm is over 74 to 82 and 1 cm over what that reaches, 85: the vest is tight there."
+    )
 
 
 def test_readings_in_inches_margins_in_cm() -> None:
