@@ -44,6 +44,11 @@ _FLAT: Final = re.compile(
     r"|plat gemeten|in piano|en plano|liggande plant|na płasko",
     re.IGNORECASE,
 )
+_OUTRIGHT: Final = re.compile(
+    r"finished|garment|laid|flat|actual|product|measure|dimension|fertig|kleidung|produkt|maße\b"
+    r"|fini|vêtement|mesures|prenda|medidas|capo|misure|plagg|mått|odzie|wymiar",
+    re.IGNORECASE,
+)
 _TITLE: Final = 60
 """Characters above which a text is a sentence, read for what it says of the figures only."""
 _SILENT: Final = frozenset({Dimension.INSEAM, Dimension.OTHER})
@@ -79,9 +84,14 @@ def _titled(column: Column, around: Surroundings) -> Basis:
         ):
             return Basis.BODY
         of_all = reading.dimension in {None, Dimension.OTHER, column.dimension}
-        if reading.basis is not Basis.UNKNOWN and of_all:
+        if reading.basis is not Basis.UNKNOWN and of_all and _plainly(reading.basis, words.text):
             return reading.basis
     return around.answers.basis
+
+
+def _plainly(basis: Basis, text: str) -> bool:
+    """Whether a title says it outright: "the sizes of the vest" are those it is made in."""
+    return basis is not Basis.FINISHED or _OUTRIGHT.search(text) is not None
 
 
 def _sentence(text: str) -> Basis:

@@ -9,10 +9,10 @@ from charts.columns_agreement import compared
 from charts.columns_meaning import Column
 from charts.columns_values import Filled, two_cells
 from charts.columns_words import Surroundings
-from charts.dimensions import Role
+from charts.dimensions import Role, find_units
 from charts.findings import listed
 from charts.quantities import METRIC, Unit, factor
-from charts.schema import Kind, PrintedBothWays, Range
+from charts.schema import Dimension, Kind, PrintedBothWays, Range
 
 
 def paired(columns: Sequence[Filled], around: Surroundings) -> list[Filled]:
@@ -126,8 +126,16 @@ def _same_in_two_units(first: Filled, second: Filled) -> bool:
         two.basis,
         two.band,
     )
+    if one.dimension is Dimension.OTHER and _stem(one.heading) != _stem(two.heading):
+        return False
     units = _unit(first), _unit(second)
     return same and None not in units and (units[0] in METRIC) is not (units[1] in METRIC)
+
+
+def _stem(heading: str) -> str:
+    """A heading without its unit: unknown measures are the same when they are called the same."""
+    words = (word.strip('()[].,:;/"') for word in heading.lower().split())
+    return " ".join(word for word in words if word and not find_units(word))
 
 
 def _unit(one: Filled) -> Unit | None:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, field
 from typing import Final
@@ -15,6 +16,12 @@ from charts.layout.looks import look
 from charts.quantities import FAMILY, Family, Unit
 from charts.schema import Dimension, UnitFrom
 
+_GREETING: Final = re.compile(
+    r"\s*(?:dear|hello|hi|good (?:morning|afternoon|day)|sehr geehrte|liebe[rs]?|hallo|guten"
+    r"|bonjour|madame|chère?|monsieur|geachte|beste|goedemorgen|gentil[ei]|buongiorno|estimad"
+    r"|buenos|hola|hej|kära|bästa|kjære|szanown|dzień dobry|vážen)\b",
+    re.IGNORECASE,
+)
 _TAB: Final = 12
 """Characters of a tab's name that is nothing but a band."""
 
@@ -70,7 +77,12 @@ def words_around(table: Table, file: str) -> tuple[Words, ...]:
     ]
     names = [Words(sheet.name, UnitFrom.SHEET, table.area), Words(file, UnitFrom.SHEET, file)]
     found = [*titles, *captions, *notes, *comments, *names]
-    return tuple(words for words in found if words.text.strip())
+    return tuple(words for words in found if words.text.strip() and not _greets(words.text))
+
+
+def _greets(text: str) -> bool:
+    """``Dear ladies,`` above the answer in a letter names nobody's sizes."""
+    return text.rstrip().endswith(",") or _GREETING.match(text) is not None
 
 
 def _without_tabs(context: Sequence[str]) -> list[str]:

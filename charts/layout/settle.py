@@ -23,6 +23,7 @@ _KEY_DIMENSIONS: Final = (Dimension.AGE, Dimension.HEIGHT, Dimension.NECK)
 
 def settled(fields: Sequence[Field]) -> list[Field]:
     """The fields with one named as the sizes, where anything can name them."""
+    fields = [_named_size(field) for field in fields]
     fields = [_in_its_language(field, fields) for field in fields]
     fields = [_measure_under_size(field, fields) for field in fields]
     fields = [_band_under_size(field, fields) for field in fields]
@@ -30,12 +31,21 @@ def settled(fields: Sequence[Field]) -> list[Field]:
     fields = _named_below_groups(fields)
     if any(field.kind in _LABELLING for field in fields):
         return fields
-    for choose in (_bands, _headed_size, _headless, _running, _key_dimension):
+    for choose in (_bands, _headed_size, _headless, _unknown_word, _running, _key_dimension):
         chosen = choose(fields)
         if chosen is not None:
             fields[chosen] = replace(fields[chosen], kind=FieldKind.LABEL)
             break
     return fields
+
+
+def _named_size(field: Field) -> Field:
+    """``Glove size`` over 6, 7, 8: a word for size beside a thing that is no measure of a body."""
+    if field.kind is not FieldKind.VALUES or field.heading.dimension is not Dimension.OTHER:
+        return field
+    texts = [cell[0].text.strip() for cell in field.cells if cell]
+    named = _says_size(field) and _names_sizes(texts)
+    return replace(field, kind=FieldKind.LABEL) if named else field
 
 
 def _in_its_language(field: Field, fields: Sequence[Field]) -> Field:
@@ -205,7 +215,7 @@ def _running(fields: Sequence[Field]) -> int | None:
 
 
 def _key_dimension(fields: Sequence[Field]) -> int | None:
-    """What the other columns are looked up by: ages, body heights, else a column of numbers."""
+    """What the other columns are looked up by: ages, body heights, ``Waist size (UK)``."""
     values = [n for n, field in enumerate(fields) if field.kind is FieldKind.VALUES]
     if len(values) < 2 or not fields[values[0]].heads:
         return None
@@ -213,7 +223,22 @@ def _key_dimension(fields: Sequence[Field]) -> int | None:
     texts = [cell[0].text.strip() for cell in first.cells if cell]
     if first.heading.dimension in _KEY_DIMENSIONS:
         return values[0] if all(look(text).figures for text in texts) else None
-    return values[0] if len(texts) > 1 and _names_sizes(texts) else None
+    return values[0] if _says_size(first) and len(texts) > 1 and _names_sizes(texts) else None
+
+
+def _unknown_word(fields: Sequence[Field]) -> int | None:
+    """Numbers under an unknown word at the edge of a table whose other words are all known."""
+    filled = [n for n, field in enumerate(fields) if any(field.cells)]
+    unknown = [n for n in filled if fields[n].heads and fields[n].heading.role is Role.UNKNOWN]
+    if len(unknown) != 1 or len(filled) < 3 or unknown[0] not in {filled[0], filled[-1]}:
+        return None
+    texts = [cell[0].text.strip() for cell in fields[unknown[0]].cells if cell]
+    return unknown[0] if len(texts) > 1 and _names_sizes(texts) else None
+
+
+def _says_size(field: Field) -> bool:
+    words = field.printed_heading.split()
+    return any(read_heading(word).role is Role.LABEL for word in words)
 
 
 def _names_sizes(texts: Sequence[str]) -> bool:

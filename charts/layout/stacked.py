@@ -2,11 +2,13 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+
 from charts.dimensions import Role
 from charts.layout.fields import FieldKind
 from charts.layout.forms import framed
 from charts.layout.frames import Frame
-from charts.layout.looks import look
+from charts.layout.looks import Look, look
 from charts.layout.rows import distinct
 from charts.layout.view import View
 
@@ -30,13 +32,22 @@ def _starts_again(view: View, cut: int) -> bool:
         return False
     first, rest = here[0], here[1:]
     if first.heading.role is Role.LABEL and not first.value:
-        return all(one.label is not None or one.heads for one in rest)
+        named = all(one.label is not None or one.heads for one in rest)
+        return named and (not first.heading.candidates or _sizes_again(view, rest))
     if rest and all(one.length is not None or one.wordy_label for one in rest):
         return True
     if any(one.figures and not one.wordy_label for one in here):
         return False
     heads = sum(one.heads for one in here)
     return heads > 1 or (heads == 1 and first.heads)
+
+
+def _sizes_again(view: View, rest: Sequence[Look]) -> bool:
+    """Whether a word that may be a measure ("Taille") stands before sizes, not before figures."""
+    if all(one.sure_label for one in rest):
+        return True
+    top = {look(at.text).text for at in distinct(view.sheet, view.rows[0], view.columns)}
+    return {one.text for one in rest} <= top
 
 
 def heading_source_rows(frame: Frame) -> tuple[int, ...]:
