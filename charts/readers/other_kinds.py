@@ -34,7 +34,12 @@ _OPEN_DOCUMENT: Final = (
     ("opendocument", "ODF"),
     ("epub", "EPUB"),
 )
-_STREAMS: Final = (("Workbook", "XLS"), ("Book", "XLS"), ("WordDocument", "DOC"))
+_STREAMS: Final = (
+    ("Workbook", "XLS"),
+    ("Book", "XLS"),
+    ("WordDocument", "DOC"),
+    ("__properties_version1.0", "MSG"),
+)
 _HEAD: Final = 1024
 
 

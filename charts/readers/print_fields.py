@@ -12,7 +12,7 @@ from collections.abc import Sequence
 from typing import Final
 
 from charts.readers.line_values import is_blank, is_value
-from charts.readers.print_words import Field, PrintLine, Word
+from charts.readers.print_words import Field, PrintLine, Word, are_touching
 
 _UNIT_NEAR: Final = 4.0
 """Letters' sizes that a unit may stand behind its figure."""
@@ -46,7 +46,8 @@ def _cut(line: PrintLine, begins: Counter[int], least: int) -> list[Field]:
         start = 0
         for at in range(1, len(one.words)):
             left, right = one.words[start:at], one.words[at:]
-            if _begins_column(one.words[at], begins, least) and _are_two(left, right):
+            column = _begins_column(one.words[at], begins, least)
+            if column and not are_touching(left[-1], right[0]) and _are_two(left, right):
                 fields.append(Field.of(left))
                 start = at
         fields.append(Field.of(one.words[start:]))

@@ -127,11 +127,15 @@ def _hull(lines: Sequence[PrintLine], width: int) -> list[Span]:
 
 
 def _with_outsiders(columns: list[Span], lines: Sequence[PrintLine]) -> list[Span]:
-    """A column more for fields that stand apart from all others."""
+    """A column more for values that stand apart from all others, and for what stands outside."""
     found = list(columns)
+    left, right = columns[0][0], columns[-1][1]
     for line in lines:
+        body = _is_body(line)
         for one in line.fields if len(line.fields) > 1 else ():
-            if all(_shared(one, column) <= 0 for column in found):
+            outside = one.x1 < left or one.x0 > right
+            apart = all(_shared(one, column) <= 0 for column in found)
+            if apart and (body or outside):
                 found = sorted([*found, (one.x0, one.x1)])
     return found
 

@@ -28,7 +28,9 @@ from charts.sheet import Addressing, Cell, Sheet
 _WIDE_GAP: Final = 2.5
 _BLANK_ROW: Final = 0.8
 _NEAR_TABLE: Final = 3.0
-"""Letters' sizes: a gap that ends a table, one that leaves a row blank, how near a title stands."""
+_CLOSE: Final = 0.15
+"""Letters' sizes: a gap that ends a table, one that leaves a row blank, how near a title stands,
+and how near to each other lines never stand in print."""
 
 
 @dataclass(slots=True)
@@ -99,7 +101,7 @@ def _ruled_pieces(
         rows = [GridRow([GridCell(title.text, 0, 0)]), *table.rows] if title else table.rows
         size = max(word.size for word in table.words)
         order = sum(one.box[0] < table.box[0] for one in beside) / 1000
-        pieces.append(Piece(rows, table.box[1] + order, table.box[3], size))
+        pieces.append(Piece(rows, table.box[1] + order, table.box[3], size, table.columns))
         if line is not None and title is not None:
             kept = [_without(one, title) if one is line else one for one in kept]
     return pieces, [line for line in kept if line.fields]
@@ -130,8 +132,9 @@ def _without(line: PrintLine, gone: Field) -> PrintLine:
 def _parts(lines: Sequence[PrintLine], breaks: Sequence[float]) -> Iterator[list[PrintLine]]:
     """Runs of lines with several fields, and lines that stand alone."""
     run: list[PrintLine] = []
-    for line in lines:
-        if run and (_apart(run[-1], line, breaks) or not _continues(run, line)):
+    for at, line in enumerate(lines):
+        after = lines[at + 1] if at + 1 < len(lines) else None
+        if run and (_apart(run[-1], line, breaks) or not _continues(run, line, after)):
             yield run
             run = []
         run.append(line)
@@ -145,12 +148,26 @@ def _apart(above: PrintLine, below: PrintLine, breaks: Sequence[float]) -> bool:
     return parted or gap > _WIDE_GAP * max(above.size, below.size)
 
 
-def _continues(run: Sequence[PrintLine], line: PrintLine) -> bool:
-    """Whether a line goes on with a run: both have several fields, or they overlap."""
-    several = len(line.fields) > 1
+def _continues(run: Sequence[PrintLine], line: PrintLine, after: PrintLine | None) -> bool:
+    """Whether a line goes on with a run: both have several fields, or it fills a gap in them."""
     wide = any(len(one.fields) > 1 for one in run)
-    overlaps = line.top < run[-1].bottom - 0.25 * min(line.size, run[-1].size)
-    return (several and wide) or overlaps
+    if len(line.fields) > 1 and wide:
+        return True
+    return _fills_gap(line, run[-1]) and (after is None or not wide or _fills_gap(line, after))
+
+
+def _fills_gap(line: PrintLine, other: PrintLine) -> bool:
+    """Whether two lines stand closer than lines do and have no column in common."""
+    gap = max(line.top - other.bottom, other.top - line.bottom)
+    shared = any(one.x0 < two.x1 and two.x0 < one.x1 for one in line.fields for two in other.fields)
+    return gap < _CLOSE * min(line.size, other.size) and not shared
+
+
+def _columns(lines: Sequence[PrintLine], before: list[Span]) -> list[Span]:
+    """Those of the table above where the lines stand in them, else their own."""
+    if all(len(line.fields) == 1 for line in lines):
+        return []
+    return before if fits(lines, before) else columns_of(lines)
 
 
 def _piece(
@@ -159,7 +176,7 @@ def _piece(
     lines = compared(lines)
     top, bottom = lines[0].top, max(line.bottom for line in lines)
     size = max(line.size for line in lines)
-    columns = before if fits(lines, before) else columns_of(lines)
+    columns = _columns(lines, before)
     if not columns:
         rows = [GridRow([GridCell(line.text, 0, 0)], line.top, line.bottom) for line in lines]
         return Piece(rows, top, bottom, size)

@@ -8,7 +8,8 @@ from typing import Final
 
 from charts.readers.print_grid import GridCell, GridRow
 
-_OVERLAPPING: Final = 0.25
+_OVERLAPPING: Final = -0.15
+"""Part of a line's height; lines of print never stand so near to each other."""
 _CLEARLY_NEARER: Final = 0.8
 _MOST_LINES: Final = 6
 
@@ -26,11 +27,20 @@ def _overlapping(rows: Sequence[GridRow]) -> list[GridRow]:
     """A label at half the height of its values: rows that overlap and share no column."""
     found: list[GridRow] = []
     for row in rows:
-        if found and _overlap(found[-1], row) > _OVERLAPPING:
+        if found and _overlap(found[-1], row) > _OVERLAPPING and _apart(found[-1], row):
             found[-1] = _joined([found[-1], row])
         else:
             found.append(row)
     return found
+
+
+def _apart(above: GridRow, below: GridRow) -> bool:
+    """Whether no column is filled in both rows."""
+    return not any(
+        one.first <= two.last and two.first <= one.last
+        for one in above.cells
+        for two in below.cells
+    )
 
 
 def _overlap(above: GridRow, below: GridRow) -> float:

@@ -6,7 +6,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass, field
 from typing import Any, Final
 
-from charts.readers.print_grid import GridCell, GridRow
+from charts.readers.print_grid import GridCell, GridRow, Span
 from charts.readers.print_words import PrintLine, Word, lines_of, text_of
 
 Box = tuple[float, float, float, float]
@@ -18,10 +18,11 @@ _MOST_EDGES: Final = 2_500
 
 @dataclass(slots=True)
 class RuledTable:
-    """One table: where it stands, its rows, and the words in its boxes."""
+    """One table: where it stands, its rows and columns, and the words in its boxes."""
 
     box: Box
     rows: list[GridRow] = field(default_factory=list)
+    columns: list[Span] = field(default_factory=list)
     words: list[Word] = field(default_factory=list)
 
 
@@ -57,6 +58,8 @@ def _read(boxes: list[Any], words: Sequence[Word]) -> RuledTable | None:
             last = max(at for at, left in enumerate(lefts) if left < box[2] - _SAME_EDGE)
             filled[_index(tops, box[1]), _index(lefts, box[0]), last] = inside
             table.words += inside
+    rights = [*lefts[1:], table.box[2]]
+    table.columns = list(zip(lefts, rights, strict=True))
     rows = {row for row, _, _ in filled}
     if len(rows) < 2 or len({first for _, first, _ in filled}) < 2:
         return None

@@ -9,7 +9,6 @@ from __future__ import annotations
 import re
 from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass, replace
-from itertools import pairwise
 from typing import Final
 
 from charts.readers.plain_text import tidy
@@ -186,20 +185,21 @@ def _fields(row: Sequence[Word]) -> Iterator[Field]:
         yield Field.of(group)
 
 
+def are_touching(before: Word, after: Word) -> bool:
+    """Whether two words stand so near that no blank is between them."""
+    return after.x0 - before.x1 <= _TOUCHING * max(before.size, after.size)
+
+
 def _parts(before: Word, after: Word) -> bool:
     """Whether two words are two fields: far from each other, or a bracket that runs into a word."""
-    apart = after.x0 - before.x1
-    size = max(before.size, after.size)
-    runs_in = before.text.endswith(")") and after.text[:1].isalnum() and apart < _TOUCHING * size
-    return apart > _ONE_FIELD * size or runs_in
+    if before.text.endswith(")") and after.text[:1].isalnum() and are_touching(before, after):
+        return True
+    return after.x0 - before.x1 > _ONE_FIELD * max(before.size, after.size)
 
 
 def _said(words: Sequence[Word]) -> str:
     pieces: list[Piece] = []
-    for before, word in pairwise([None, *words]):
-        if word is None:
-            continue
-        if before is not None and word.x0 - before.x1 > _TOUCHING * max(word.size, before.size):
-            pieces.append(Piece(" "))
-        pieces.append(Piece(word.text, raised=word.raised))
+    for at, word in enumerate(words):
+        apart = at > 0 and not are_touching(words[at - 1], word)
+        pieces.append(Piece(f" {word.text}" if apart else word.text, raised=word.raised))
     return tidy(on_one_line(pieces))

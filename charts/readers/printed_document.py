@@ -16,7 +16,9 @@ from charts.measure_words import speaks_of_measures
 from charts.patience import Patience
 from charts.readers.line_values import is_value
 from charts.readers.pdf_file import BROKEN, MOST_WORK, clean_copy, texts_of, works_of
-from charts.readers.printed_page import sheet_from
+from charts.readers.print_continued import with_headings
+from charts.readers.print_page import Piece, sheet_of
+from charts.readers.printed_page import pieces_from
 from charts.readers.source import Claim, Reader, Source, UnusableSourceError
 from charts.sheet import Sheet
 
@@ -49,7 +51,7 @@ def _open(source: Source, log: FindingLog) -> tuple[Sheet, ...]:
     if len(pictures) == len(works):
         raise UnusableSourceError("picture", case="pages")
     chosen = _chosen({number: text for number, text in texts.items() if number not in pictures})
-    read = dict(_sheets(clean, chosen, patience))
+    read = dict(_pieces(clean, chosen, patience))
     unread = [number for number in chosen if number in read and read[number] is None]
     left = [number for number in range(len(works)) if number not in texts or number in chosen]
     _say(
@@ -59,27 +61,29 @@ def _open(source: Source, log: FindingLog) -> tuple[Sheet, ...]:
         too_much=[number for number in left if number not in read],
         others=[number for number in texts if number not in (*chosen, *pictures)],
     )
-    sheets = [sheet for sheet in read.values() if sheet is not None and sheet.cells]
-    if not sheets and unread:
+    pages = {number: pieces for number, pieces in read.items() if pieces}
+    if not pages and unread:
         raise UnusableSourceError("picture", case="pages")
-    return tuple(sheets)
+    return tuple(sheet_of(pieces, at + 1) for at, pieces in with_headings(pages).items())
 
 
 def _chosen(texts: dict[int, str]) -> list[int]:
     """The pages that may hold a chart: all of them where none speaks of measures."""
     fair = {number: text for number, text in texts.items() if len(text) <= _MOST_LETTERS}
-    figures = [number for number, text in fair.items() if _has_values(text)]
-    return [number for number in figures if speaks_of_measures(texts[number])] or figures or [*fair]
+    figures = [number for number, text in fair.items() if _values(text) >= _FEW_VALUES]
+    measures = {number for number in figures if speaks_of_measures(texts[number])}
+    goes_on = {number + 1 for number in measures if _values(fair.get(number + 1, ""))}
+    return sorted(measures | goes_on) or figures or [*fair]
 
 
-def _has_values(text: str) -> bool:
-    return sum(map(is_value, text.split())) >= _FEW_VALUES
+def _values(text: str) -> int:
+    return sum(map(is_value, text.split()))
 
 
-def _sheets(
+def _pieces(
     clean: bytes, chosen: Sequence[int], patience: Patience
-) -> Iterator[tuple[int, Sheet | None]]:
-    """The sheet of each chosen page, None where it cannot be read, while there is patience."""
+) -> Iterator[tuple[int, list[Piece] | None]]:
+    """What stands on each chosen page, None where it cannot be read, while there is patience."""
     import pdfplumber
     from pdfminer.psexceptions import PSException
     from pdfplumber.utils.exceptions import PdfminerException
@@ -94,7 +98,7 @@ def _sheets(
         if patience.is_over:
             return
         try:
-            yield page.page_number - 1, sheet_from(page, page.page_number)
+            yield page.page_number - 1, pieces_from(page)
         except broken:
             yield page.page_number - 1, None
         page.close()

@@ -5,35 +5,37 @@ from __future__ import annotations
 from collections.abc import Iterator
 from typing import Any, Final
 
-from charts.readers.print_page import pieces_of, sheet_of
+from charts.readers.print_page import Piece, pieces_of
+from charts.readers.print_prose import with_prose
 from charts.readers.print_ruled import ruled_tables
 from charts.readers.print_words import Word, known_letters
-from charts.sheet import Sheet
 
 _SAME_RULE: Final = 1.5
 _LEAST_KNOWN: Final = 0.7
 _HOW: Final = {"x_tolerance_ratio": 0.15, "y_tolerance": 1.5, "extra_attrs": ["size"]}
 
 
-def sheet_from(page: Any, number: int) -> Sheet | None:
-    """The sheet of a page of pdfplumber; None where its letters have no known meaning."""
+def pieces_from(page: Any) -> list[Piece] | None:
+    """The tables and sentences of a page of pdfplumber; None where its letters are unknown."""
     page = page.dedupe_chars(tolerance=1)
     words = list(_words(page))
     letters = sum(len(word.text) for word in words)
     unknown = sum(word.text.count("?") for word in words)
     if not words or unknown > (1 - _LEAST_KNOWN) * letters:
         return None
-    pieces = pieces_of(words, ruled_tables(page, words), _rules(page))
-    return sheet_of(pieces, number)
+    return list(with_prose(pieces_of(words, ruled_tables(page, words), _rules(page))))
 
 
 def _words(page: Any) -> Iterator[Word]:
-    """The words of the page; those that stand upright on their side are laid down."""
+    """The words of the page; those that stand on their side are laid down at their foot."""
     for one in page.filter(_is_level).extract_words(**_HOW, return_chars=True):
         yield from _pieces(one["chars"])
     for turned, direction in ((_reads_up, "btt"), (_reads_down, "ttb")):
-        found = page.filter(turned).extract_words(**_HOW, char_dir_rotated=direction)
-        for one in found:
+        # Of letters on their side pdfplumber gives the width for the size.
+        letters = page.filter(turned)
+        for one in letters.extract_words(
+            y_tolerance=1.5, keep_blank_chars=True, char_dir_rotated=direction
+        ):
             size = float(one["x1"] - one["x0"])
             yield Word(
                 known_letters(one["text"]),
