@@ -18,8 +18,8 @@ from charts.schema import Dimension, Kind, Range, UnitFrom
 
 _UPPER: Final = re.compile(
     r"equal (?:to )?or (?:below|less|smaller|under)|(?:below|less than|smaller than|under) or equal"
-    r"|\bup to\b|or (?:below|less|smaller)\b|at most|no more than|\bmaxim(?:um|al|a|o)\b"
-    r"|upper limit"
+    r"|\bup to\b|or (?:below|less|smaller)\b|at most|no more than|\bmaxim\w*|\bmax\b"
+    r"|upper (?:limit|end|bound)|not exceed|no (?:taller|bigger|larger|more) than|largest|tallest"
     r"|\b(?:bis|tot|do|til|till|à)\s+\d|\bbis zu\b|höchstens|obergrenze|gleich oder kleiner"
     r"|kleiner oder gleich|nicht größer"
     r"|jusqu|au maximum|au plus|égal ou inférieur|inférieur ou égal|hasta|como máximo"
@@ -80,7 +80,7 @@ def _says(words: Words) -> Kind | None:
     text = words.text
     if words.kind is UnitFrom.SHEET or len(text) < _SHORTEST:
         return None
-    if not _OF_FIGURES.search(text):
+    if not _OF_FIGURES.search(text) and not _named(text):
         return None
     if _FIGURE_ABOVE.search(text):
         return Kind.AT_MOST

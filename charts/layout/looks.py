@@ -6,7 +6,7 @@ A cell may be several of these at once (34 is a value and a label). Only the tab
 from __future__ import annotations
 
 import re
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import lru_cache
 from typing import Final
 
@@ -21,6 +21,12 @@ _NO_HEADING: Final = HeadingReading(Role.UNKNOWN)
 _HEADING_ROLES: Final = frozenset(Role) - {Role.UNKNOWN, Role.BAND, Role.NOTE}
 _REFERENCE: Final = re.compile(r"^\s*[A-Z]\s*[:.)]\s+")
 """A letter that refers to a drawing: ``A: Chest``."""
+_SIZE_COMPOUND: Final = re.compile(
+    r"(?!körper|koerper|kopf|lichaams|kropps|kropp)([^\W\d_]{3,})-?"
+    r"(?:größen?|grössen?|groessen?|maat|maten|storlek|størrelse)",
+    re.IGNORECASE,
+)
+"""Compounds such as Kleidergröße, kindermaat: words for a size, whatever stands before."""
 _SHORT_NAME: Final = re.compile(r"[(\[]\s*([^\W\d_]{1,4}\.?)\s*[)\]]")
 _LISTING: Final = re.compile(r"[^\W\d_]{2,}\s*[:=]\s*[<>~]?\d")
 LONG_TEXT: Final = 40
@@ -86,6 +92,10 @@ def _heading(text: str) -> HeadingReading:
     reading = read_heading(text)
     if not reading.candidates and reading.role is not Role.UNKNOWN:
         return reading
+    compound = _SIZE_COMPOUND.fullmatch(text.strip())
+    if compound is not None:
+        band = reading.band or read_band(compound[1])
+        return replace(reading, role=Role.LABEL, dimension=None, band=band, candidates=(), near=())
     match = _SHORT_NAME.search(text)
     if match is None or read_heading(match[1]).role is not Role.UNKNOWN or read_band(match[1]):
         return reading
