@@ -149,8 +149,9 @@ def _swapped(finding: Finding, reading: FileReading) -> Iterator[Choice]:
     """Each column of the table in the unit that fits it, or each as its heading says."""
     del reading
     for candidate in finding.candidates:
-        act = Taken(finding.place, finding.code, candidate.why, candidate.text)
-        yield choice(f"swapped-{candidate.why}", act, text=candidate.text)
+        if candidate.why in ("column-fits", "as-printed"):
+            act = Taken(finding.place, finding.code, candidate.why, candidate.text)
+            yield choice(f"swapped-{candidate.why}", act, text=candidate.text)
 
 
 def _date(finding: Finding, reading: FileReading) -> Iterator[Choice]:

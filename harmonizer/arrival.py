@@ -102,9 +102,9 @@ class _Reads:
                 self.records.append(replace(record, name=name, digest=digest))
             return held.reading
         said = replace(record or FileRecord(name), name=name, digest=digest)
-        if record is not None and record.digest != digest:
-            said = replace(said, approved=())  # what was approved is not what arrives
         reading, said = read_first(data, folder, said, self._known)
+        if record is not None and record.digest != digest and record.approved:
+            said = replace(said, approved=())  # a person saw the other edition: let her see this
         self.records.append(said)
         return reading
 
