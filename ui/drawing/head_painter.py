@@ -11,6 +11,7 @@ from PySide6.QtGui import QPainter, QPen, QPolygonF
 from ui.appearance import Type
 from ui.drawing.lettering import Lettering
 from ui.drawing.scale import Scale, Tick
+from ui.drawing.smooth import smooth
 from ui.drawing.tape_painter import Inks
 from ui.theme import Ink
 
@@ -33,7 +34,7 @@ class HeadPainter:
         top, bottom = edges
         unit = self.type_.line / 16.0
         middle = (top + bottom) / 2
-        painter.setRenderHint(QPainter.RenderHint.Antialiasing, True)
+        smooth(painter)
         painter.setPen(QPen(self.colours[Ink.OTHER], unit))
         painter.drawLine(QLineF(scale.left, middle, scale.right, middle))
         wide = self.letters.width("00")

@@ -18,6 +18,7 @@ from ui.drawing.length_check import (
     hand,
     palm,
 )
+from ui.drawing.smooth import smooth
 from ui.drawing.tape_painter import Inks, mixed
 from ui.theme import Ink
 
@@ -26,7 +27,7 @@ def paint_length_check(painter: QPainter, box: QRectF, colours: Inks) -> None:
     """The drawing in the largest square that fits ``box``."""
     side = min(box.width(), box.height())
     painter.save()
-    painter.setRenderHint(QPainter.RenderHint.Antialiasing, True)
+    smooth(painter)
     painter.translate(box.left() + (box.width() - side) / 2, box.top() + (box.height() - side) / 2)
     painter.scale(side / 100.0, side / 100.0)
     ground, text = colours[Ink.GROUND], colours[Ink.TEXT]

@@ -8,10 +8,12 @@ from math import cos, pi, sin
 from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import QColor, QPainter, QPainterPath, QPen, QPolygonF, QTransform
 
+from ui.drawing.smooth import smooth
 from ui.theme import Mark
 
 _STROKE = 0.14
 _FILLED = frozenset({Mark.FULL, Mark.STOP})
+_DRESSED = frozenset({Mark.HALF, Mark.STOP, Mark.GATE})
 
 
 @cache
@@ -62,25 +64,27 @@ def _pen(mark: Mark, side: float, rgb: int) -> QPen:
 def paint_mark(painter: QPainter, box: QRectF, mark: Mark, colour: QColor, ground: QColor) -> None:
     """Draw ``mark`` in ``box`` (square, pixels); ``ground`` cuts the bar out of a filled sign."""
     side = box.width()
-    painter.setRenderHint(QPainter.RenderHint.Antialiasing, True)
-    painter.translate(box.topLeft())
+    smooth(painter)
     painter.setPen(_pen(mark, side, colour.rgb()))
     painter.setBrush(colour if mark in _FILLED else Qt.BrushStyle.NoBrush)
-    painter.drawPath(_scaled(mark, side))
-    _paint_inside(painter, mark, side, colour, ground)
-    painter.translate(-box.topLeft())
+    painter.drawPath(_scaled(mark, side).translated(box.topLeft()))
+    if mark in _DRESSED:
+        _paint_inside(painter, box, mark, colour, ground)
 
 
 def _paint_inside(
-    painter: QPainter, mark: Mark, side: float, colour: QColor, ground: QColor
+    painter: QPainter, box: QRectF, mark: Mark, colour: QColor, ground: QColor
 ) -> None:
+    side, left, top = box.width(), box.left(), box.top()
     if mark is Mark.HALF:
         painter.setPen(Qt.PenStyle.NoPen)
         painter.setBrush(colour)
-        whole = QRectF(0.07 * side, 0.07 * side, 0.86 * side, 0.86 * side)
+        whole = box.adjusted(0.07 * side, 0.07 * side, -0.07 * side, -0.07 * side)
         painter.drawPie(whole, 90 * 16, 180 * 16)
     elif mark is Mark.STOP:
-        painter.fillRect(QRectF(0.22 * side, 0.41 * side, 0.56 * side, 0.18 * side), ground)
+        bar = QRectF(left + 0.22 * side, top + 0.41 * side, 0.56 * side, 0.18 * side)
+        painter.fillRect(bar, ground)
     elif mark is Mark.GATE:
-        ends = (0.24 * side, 0.76 * side)
-        painter.drawLine(QPointF(ends[0], ends[0]), QPointF(ends[1], ends[1]))
+        near, far = 0.24 * side, 0.76 * side
+        ends = QPointF(left + near, top + near), QPointF(left + far, top + far)
+        painter.drawLine(*ends)

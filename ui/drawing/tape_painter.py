@@ -11,6 +11,7 @@ from PySide6.QtGui import QBrush, QColor, QLinearGradient, QPainter, QPainterPat
 
 from ui.drawing.row_shape import RowShape
 from ui.drawing.scale import Scale
+from ui.drawing.smooth import smooth
 from ui.drawing.tape import Arrow, Bar, End, Gap, Side, TapePicture
 from ui.theme import Ink, Theme
 
@@ -72,7 +73,7 @@ class TapePainter:
 
         Caps and gaps come after the line's halo, so that a rider right at the end hides neither.
         """
-        painter.setRenderHint(QPainter.RenderHint.Antialiasing, True)
+        smooth(painter)
         if drawn.winter is not None:
             self._paint_layers(painter, top, drawn.rider, drawn.winter)
         self._paint_others(painter, top, drawn.bars)
@@ -93,7 +94,7 @@ class TapePainter:
 
     def paint_line(self, painter: QPainter, x: float, top: float, height: float) -> None:
         """The rider's line alone, where it passes a row without a picture."""
-        painter.setRenderHint(QPainter.RenderHint.Antialiasing, True)
+        smooth(painter)
         self._paint_halo(painter, x, top, height)
         self._paint_core(painter, x, top, height)
 
@@ -151,12 +152,13 @@ class TapePainter:
         middle = top + self.shape.lanes[bar.lane]
         thick = self.shape.bar if bar.best else self.shape.thin
         box = QRectF(bar.left, middle - thick / 2, bar.right - bar.left, thick)
-        painter.setPen(Qt.PenStyle.NoPen)
-        painter.setBrush(self._fill(bar, box, colour))
+        fill = self._fill(bar, box, colour)
         if bar.notched or End.CUT in (bar.left_end, bar.right_end):
+            painter.setPen(Qt.PenStyle.NoPen)
+            painter.setBrush(fill)
             painter.drawPath(self._body(bar, box))
         else:
-            painter.drawRect(box)
+            painter.fillRect(box, fill)
         if bar.best:
             self._paint_dress(painter, bar, box, colour)
 

@@ -10,6 +10,7 @@ from PySide6.QtGui import QPainter, QPen, QPolygonF
 
 from ui.drawing.marks import paint_mark
 from ui.drawing.row_shape import Density
+from ui.drawing.smooth import smooth
 from ui.dress import Dress
 from ui.fitting_page.columns import PAD_LEFT, Column
 from ui.fitting_page.rows import SEPARATOR, BandRow, ModelRow, TapeHead, VerdictWord
@@ -141,7 +142,7 @@ class CellPainter:
         unit, y = self.dress.unit, box.center().y() - 0.5
         x = box.left() + (PAD_LEFT + 5) * unit
         corners = _FOLDED if folded else _UNFOLDED
-        painter.setRenderHint(QPainter.RenderHint.Antialiasing, True)
+        smooth(painter)
         painter.setPen(Qt.PenStyle.NoPen)
         painter.setBrush(self.dress.colours[Ink.QUIET])
         painter.drawPolygon(QPolygonF([QPointF(x + a * unit, y + b * unit) for a, b in corners]))

@@ -9,6 +9,7 @@ from PySide6.QtGui import QMouseEvent, QPainter, QPen, QPolygonF
 from PySide6.QtWidgets import QHeaderView, QWidget
 
 from ui.drawing.head_painter import HeadPainter
+from ui.drawing.smooth import smooth
 from ui.dress import Dress
 from ui.fitting_page.columns import PAD_LEFT, PAD_RIGHT, TAPE_COLUMNS, Column, tape_scale
 from ui.fitting_page.rows import TapeHead
@@ -139,7 +140,7 @@ class TapeHeadView(QHeaderView):
     def _paint_onward(self, painter: QPainter, rect: QRect, column: Column) -> None:
         """A sign at the side where further tapes are, for want of room."""
         unit, y = self.dress.unit, rect.top() + self.dress.type_.px(14)
-        painter.setRenderHint(QPainter.RenderHint.Antialiasing, True)
+        smooth(painter)
         sides = ((-1, rect.left() + 5 * unit), (1, rect.right() - 5 * unit))
         for step, x in sides:
             if self._is_left_out(column, column + step):

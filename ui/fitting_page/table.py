@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from typing import Final
 
-from PySide6.QtCore import QModelIndex, QPoint, QSignalBlocker, Qt, Signal
-from PySide6.QtGui import QKeyEvent, QMouseEvent, QPaintEvent, QResizeEvent
+from PySide6.QtCore import QModelIndex, QPoint, QRectF, QSignalBlocker, Qt, Signal
+from PySide6.QtGui import QKeyEvent, QMouseEvent, QPainter, QPaintEvent, QResizeEvent
 from PySide6.QtWidgets import QAbstractItemView, QFrame, QHeaderView, QTableView, QWidget
 
 from charts.schema import Dimension
@@ -13,9 +13,9 @@ from ui.drawing.scale import Scale
 from ui.dress import Dress
 from ui.fitting_page.cell_painter import BAND_HEIGHT, CellPainter
 from ui.fitting_page.columns import TAPE_COLUMNS, Column, plan
-from ui.fitting_page.delegate import FittingDelegate
 from ui.fitting_page.head import TapeHeadView
 from ui.fitting_page.line_grip import LineGrip
+from ui.fitting_page.row_painter import Current, RowPainter, Stretch
 from ui.fitting_page.row_words import RowWords
 from ui.fitting_page.rows import Band, BandRow, ModelRow, Sheet, TapeHead
 from ui.fitting_page.table_model import FittingModel
@@ -52,10 +52,9 @@ class FittingTable(QTableView):
         self._band_rows: list[int] = []
         self._verdict_width = 0.0
         self._head = TapeHeadView(self.rows, dress, self)
-        self._delegate = FittingDelegate(self.rows, CellPainter(dress), self.tapes, self)
+        self._painter = RowPainter(self.rows, CellPainter(dress))
         self.setModel(self.rows)
         self.setHorizontalHeader(self._head)
-        self.setItemDelegate(self._delegate)
         self._set_manners()
         self.selectionModel().currentChanged.connect(self._current_changed)
         self._head.wanted_tape.connect(self._keep_in_sight)
@@ -87,7 +86,7 @@ class FittingTable(QTableView):
         words = RowWords(self.rows.words).all_verdicts()
         longest = max(dress.small_strong.width(word) for word in words)
         self._verdict_width = longest + _MARK * dress.unit
-        self._delegate.cells = CellPainter(dress)
+        self._painter.cells = CellPainter(dress)
         self._lay_rows()
         self._lay_columns()
         self._head.updateGeometry()
@@ -135,18 +134,7 @@ class FittingTable(QTableView):
 
     def tapes(self) -> list[tuple[TapeHead, float, float]]:
         """The tapes shown as (head, left, width in pixels)."""
-        sheet = self.rows.sheet
-        if sheet is None:
-            return []
-        return [
-            (
-                sheet.heads[dimension],
-                float(self.columnViewportPosition(column)),
-                float(self.columnWidth(column)),
-            )
-            for column, dimension in TAPE_COLUMNS.items()
-            if not self.isColumnHidden(column) and dimension in sheet.heads
-        ]
+        return self._painter.tapes(self._shown_columns())
 
     def _lay_rows(self) -> None:
         """Span the headings of bands over all columns; only they differ in height."""
@@ -215,11 +203,27 @@ class FittingTable(QTableView):
             self._lay_columns()
 
     def paintEvent(self, event: QPaintEvent) -> None:
-        """Tell the delegate once what is current, then paint."""
-        current = self.currentIndex()
-        self._delegate.current = (current.row(), current.column())
-        self._delegate.has_keyboard = self.hasFocus()
-        super().paintEvent(event)
+        """The rows that are in sight and to be painted."""
+        first = self.rowAt(event.rect().top())
+        if first < 0:
+            return
+        last = self.rowAt(event.rect().bottom())
+        index = self.currentIndex()
+        current = Current(index.row(), index.column(), self.hasFocus())
+        columns = self._shown_columns()
+        wide = float(self.viewport().width())
+        painter = QPainter(self.viewport())
+        for number in range(first, (self.rows.rowCount() if last < 0 else last + 1)):
+            top, high = self.rowViewportPosition(number), self.rowHeight(number)
+            self._painter.paint(painter, number, QRectF(0, top, wide, high), columns, current)
+        painter.end()
+
+    def _shown_columns(self) -> list[Stretch]:
+        return [
+            (column, float(self.columnViewportPosition(column)), float(self.columnWidth(column)))
+            for column in Column
+            if not self.isColumnHidden(column)
+        ]
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         """Share the new width among the columns."""
@@ -230,7 +234,7 @@ class FittingTable(QTableView):
         """The tapes shown, each with its scale and where the rider's line stands."""
         found = {}
         for head, left, width in self.tapes():
-            scale = self._delegate.cells.tapes.scale(head, left, width)
+            scale = self._painter.cells.tapes.scale(head, left, width)
             if scale is not None:
                 found[head.dimension] = (scale, rider_x(head, scale))
         return found
