@@ -20,11 +20,15 @@ _WIDEST_HEADING: Final = 6
 
 @dataclass(frozen=True, slots=True)
 class GridCell:
-    """A text over the columns from ``first`` to ``last``, both inside."""
+    """A text over the columns from ``first`` to ``last``, both inside.
+
+    ``rows_above`` says how many rows above it began, where its box covers several.
+    """
 
     text: str
     first: int
     last: int
+    rows_above: int = 0
 
 
 @dataclass(slots=True)

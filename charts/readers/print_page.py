@@ -85,7 +85,8 @@ def _cells(grid_row: GridRow, row: int) -> Iterator[tuple[tuple[int, int], Cell]
         if len(one.text) > LONGEST_CELL:
             raise too_many(len(one.text))
         for column in range(one.first, one.last + 1):
-            shared = (row, one.first) if column > one.first else None
+            origin = (row - one.rows_above, one.first)
+            shared = origin if origin != (row, column) else None
             yield (row, column), Cell(one.text, shared_from=shared)
 
 

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from typing import Any, Final
 
 from charts.readers.print_grid import GridCell, GridRow, Span
@@ -11,6 +11,8 @@ from charts.readers.print_words import PrintLine, Word, lines_of, text_of
 
 Box = tuple[float, float, float, float]
 """Left, top, right, bottom; in points from the top left of the page."""
+Filled = dict[tuple[int, int, int], list[Word]]
+"""The words of each box by its row, its first and its last column."""
 _SAME_EDGE: Final = 2.5
 _MOST_EDGES: Final = 2_500
 """Rules of a page; a page full of drawings has more, and no table is found among them."""
@@ -43,7 +45,7 @@ def _read(boxes: list[Any], words: Sequence[Word]) -> RuledTable | None:
     """The table of these boxes; None when it has not at least two rows and two columns."""
     lefts = _edges([box[0] for box in boxes])
     tops = _edges([box[1] for box in boxes])
-    filled: dict[tuple[int, int, int], list[Word]] = {}
+    filled: Filled = {}
     table = RuledTable(
         (
             min(box[0] for box in boxes),
@@ -63,10 +65,32 @@ def _read(boxes: list[Any], words: Sequence[Word]) -> RuledTable | None:
     rows = {row for row, _, _ in filled}
     if len(rows) < 2 or len({first for _, first, _ in filled}) < 2:
         return None
-    for row in sorted(rows):
-        cells = {(first, last): own for (at, first, last), own in filled.items() if at == row}
-        table.rows += _rows(cells, tops[row])
+    groups = {row: _rows_at(row, filled, tops[row]) for row in sorted(rows)}
+    if all(len(group) == 1 for group in groups.values()):
+        _reach_down({row: group[0] for row, group in groups.items()}, boxes, tops, lefts)
+    table.rows = [row for group in groups.values() for row in group]
     return table
+
+
+def _rows_at(row: int, filled: Filled, top: float) -> list[GridRow]:
+    return _rows(
+        {(first, last): own for (at, first, last), own in filled.items() if at == row}, top
+    )
+
+
+def _reach_down(
+    rows: dict[int, GridRow], boxes: list[Any], tops: Sequence[float], lefts: Sequence[float]
+) -> None:
+    """A box as high as several rows shows its text in each of them."""
+    order = list(rows)
+    for box in boxes:
+        top, first = _index(tops, box[1]), _index(lefts, box[0])
+        own = [cell for cell in rows[top].cells if cell.first == first] if top in rows else []
+        covered = [row for row in order if row > top and tops[row] < box[3] - _SAME_EDGE]
+        for cell in own:
+            for row in covered:
+                above = order.index(row) - order.index(top)
+                rows[row].cells.append(replace(cell, rows_above=above))
 
 
 def _rows(cells: dict[tuple[int, int], list[Word]], top: float) -> list[GridRow]:
