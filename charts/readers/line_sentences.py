@@ -27,6 +27,7 @@ _VALUE: Final = re.compile(
 )
 _WORD: Final = re.compile(r"[^\W\d_]+(?:-[^\W\d_]+)*")
 _FROM: Final = ("", "from", "von", "de", "desde", "da", "van", "fra", "från", "od")
+_YEAR: Final = re.compile(r"(?:19|20)\d\d")
 _LONGEST_LINE: Final = 400
 _LONGEST_LABEL: Final = 28
 
@@ -69,6 +70,8 @@ def _cut(line: Line) -> _Sentence | None:
     words = [" ".join(piece.split()) for piece in _VALUE.split(text)]
     if not values or not words[0] or not all(is_value(value) for value in values):
         return None
+    if any(_YEAR.fullmatch(value) for value in values):
+        return None  # "Guide des tailles 2027" is a title, not a waist
     return _Sentence(tuple(words), tuple(values), line.number)
 
 

@@ -337,3 +337,9 @@ def test_every_cell_of_any_spans_lies_in_the_area_of_its_origin(
             height, _, width = cell.text.partition("x")
             assert first[0] <= row < first[0] + int(height)
             assert first[1] <= column < first[1] + int(width)
+
+
+def test_titles_with_a_year_are_no_sentences_of_sizes() -> None:
+    titles = "<h1>Varn - guide des tailles 2027</h1><h2>Guide des tailles 2027</h2>"
+    seen = read(page(f"{titles}<table>{CHART}</table>"), "a.html")
+    assert [sheet.text(0, 0) for sheet in seen.sheets] == ["Size"]
