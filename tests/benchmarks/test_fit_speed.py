@@ -1,7 +1,7 @@
 """One rider against 5,000 sizes in 8 dimensions.
 
 Reference: the same rules in plain Python on the same figures (``plain_rules``), measured in the
-same run. The ratio is of the medians of repeated runs, so one slow moment decides nothing.
+same run, turn about, so that one slow moment decides nothing.
 """
 
 from __future__ import annotations
@@ -60,8 +60,11 @@ def test_25_times_faster_than_plain_python(benchmark) -> None:  # type: ignore[n
     def slowly() -> list[int]:
         return ranked(judge_all(who, sizes), sizes)
 
-    slow = typical_seconds(slowly, 5)
-    fast = benchmark.pedantic(
-        typical_seconds, (lambda: fit(RIDERS[0], TABLE), 40), rounds=1, iterations=1
-    )
-    assert slow / fast >= 25, f"{slow / fast:.1f} times"
+    # Turn about, and the best of each: what else the machine does weighs on both alike.
+    slow, fast = [], []
+    for _ in range(5):
+        slow.append(typical_seconds(slowly, 1))
+        fast.append(typical_seconds(lambda: fit(RIDERS[0], TABLE), 10))
+    benchmark.pedantic(fit, (RIDERS[0], TABLE), rounds=5, iterations=1)
+    ratio = min(slow) / min(fast)
+    assert ratio >= 25, f"{ratio:.1f} times"
