@@ -12,7 +12,7 @@ from ui.drawing.scale import CM_PER_INCH
 
 _LEAST_CM: Final = 12.0
 _AIR_CM: Final = 0.5
-_STEPS: Final = (1, 2, 5, 10, 20)
+_STEPS: Final = (1, 2, 5, 10, 20, 50, 100)
 _ROOM: Final = 1.75
 _OUT: Final = 2.5
 _IN: Final = 1.0

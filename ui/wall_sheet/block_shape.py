@@ -21,6 +21,7 @@ RULER: Final = 18.0
 
 _AIR: Final = 8.0
 _TRIES: Final = 4
+_TIGHT: Final = 10.5
 _SHORT: Final = 3.0
 _LONG: Final = 5.5
 _UNIT_GAP: Final = 5.0
@@ -103,7 +104,11 @@ class BlockShaper:
             said = self.wording.say("wall_sheet", "continued", cut=said)
         left, right = self.columns.name
         face = self.setter.fitting(said, (BLOCK, HEAD, STRONG, SMALL_STRONG), right - left)
-        return [self.setter.at(left, RULER - 5.0, said, face)]
+        lines = self.setter.lines(said, face, right - left)
+        return [
+            self.setter.at(left, RULER - 5.0 - _TIGHT * (len(lines) - number), line, face)
+            for number, line in enumerate(lines, 1)
+        ]
 
     def _grid(self, axis: Axis, bottom: float) -> Iterator[Mark]:
         """Both rulers of one tape, and a line behind the bars for each of their centimetres."""

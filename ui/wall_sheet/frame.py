@@ -10,7 +10,7 @@ from charts import cautions
 from charts.day_words import day_words
 from charts.wording import Wording
 from harmonizer.wall_sheet import WallSheet
-from ui.wall_sheet.ink import Mark, Page, Stroke, Tone, lowered
+from ui.wall_sheet.ink import Mark, Page, Stroke, Tone, Words, lowered
 from ui.wall_sheet.paper import HEAD, PLAIN, SMALL, SMALL_STRONG, TITLE, Paper, PaperSize
 from ui.wall_sheet.type_setting import SEPARATOR, Setter, Setting, in_columns, run_on
 
@@ -81,7 +81,7 @@ class Frame:
         return tuple(
             Page(
                 self.paper,
-                (
+                _drawn(
                     *lowered(around.head.marks, self.paper.top),
                     *lowered(body, self.paper.top + around.head.height),
                     *lowered(around.foot.marks, self.paper.bottom - around.foot.height),
@@ -120,3 +120,8 @@ class Frame:
         if edition.replaces is None:
             return self.wording.say("wall_sheet", "replaces-none")
         return self.wording.say("wall_sheet", "replaces", number=edition.replaces)
+
+
+def _drawn(*marks: Mark) -> tuple[Mark, ...]:
+    """``marks`` without the words that say nothing."""
+    return tuple(mark for mark in marks if not isinstance(mark, Words) or mark.text)
