@@ -42,7 +42,8 @@ def read_at(at: At, column: Column, around: Surroundings) -> Range | None:
         return _was_a_date(undone, reading, at, column, around)
     found = _stored(reading, at, column, around)
     asked = _asked(reading, at, column, around)
-    return replace(found, findings=listed(*column.findings, *asked))
+    ids = listed(*column.findings, *asked)
+    return replace(found, findings=ids) if ids else found
 
 
 def _words_for_figures(at: At, column: Column, around: Surroundings) -> Range:
@@ -102,11 +103,17 @@ def _stored(reading: CellReading, at: At, column: Column, around: Surroundings) 
         return unread(at, column, around)
     place = around.place(at.row, at.column)
     also = reading.also
-    return replace(
-        unread(at, column, around),
+    return Range(
+        dimension=column.dimension,
+        heading=column.heading,
         kind=quantity.kind,
+        published=at.cell.printed.strip(),
+        place=place,
         unit=CANONICAL[FAMILY[unit]],
         unit_from=_source(quantity, at, column),
+        definition=column.definition,
+        basis=column.basis,
+        corrected=at.cell.corrected,
         circa=quantity.circa,
         low_included=quantity.low_included,
         high_included=quantity.high_included,

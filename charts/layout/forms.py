@@ -2,11 +2,16 @@
 
 from __future__ import annotations
 
+from typing import Final
+
+from charts.layout.fields import FieldKind
 from charts.layout.frames import Frame, frame
 from charts.layout.grid import grid
 from charts.layout.long_form import widened
 from charts.layout.looks import look
 from charts.layout.view import View
+
+_PLAIN: Final = frozenset({FieldKind.VALUES, FieldKind.LABEL, FieldKind.LENGTH})
 
 
 def without_numbers(view: View) -> View:
@@ -23,6 +28,14 @@ def without_numbers(view: View) -> View:
     return View(view.sheet, view.rows, view.columns[1:])
 
 
+def plainly_down(found: Frame) -> bool:
+    """Whether every column is headed by a measure or names the sizes: no turning can be better."""
+    values = [field for field in found.fields if field.kind is FieldKind.VALUES]
+    others = {field.kind for field in found.fields} - _PLAIN
+    named = all(field.heading.dimension is not None for field in values)
+    return found.labelled and len(values) > 1 and named and not others
+
+
 def framed(view: View) -> Frame:
     """The form that explains the view best; sizes down the rows when two are equal."""
     view = without_numbers(view)
@@ -33,5 +46,7 @@ def framed(view: View) -> Frame:
     wide = widened(down)
     if wide is not None:
         return wide
+    if plainly_down(down):
+        return down
     across = frame(view.turn())
     return across if across.score > down.score else down

@@ -88,13 +88,12 @@ def _blank_between(sheet: Sheet, before: int, row: int) -> bool:
 
 
 def distinct(sheet: Sheet, row: int, columns: Sequence[int]) -> list[At]:
-    """The filled cells of one row; a merged area counts once."""
+    """The filled cells of one row between the first and the last column; a merged area once."""
+    first, last = columns[0], columns[-1]
     found: dict[tuple[int, int], At] = {}
-    for column in columns:
-        cell = sheet.cells.get((row, column))
-        if cell is not None and cell.text.strip():
-            at = At(cell, row, column)
-            found.setdefault(at.origin, at)
+    for column, cell in sheet.row(row):
+        if first <= column <= last and cell.text.strip():
+            found.setdefault(cell.shared_from or (row, column), At(cell, row, column))
     return list(found.values())
 
 
