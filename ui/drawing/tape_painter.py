@@ -112,8 +112,8 @@ class TapePainter:
         """An arrow at the tape's end instead of a bar that lies beyond it."""
         unit, y = self.shape.unit, top + self.shape.lanes[0]
         tip, sign = (scale.right, -1.0) if arrow.side is Side.RIGHT else (scale.left, 1.0)
-        painter.setPen(QPen(colour, 2.0 * unit))
-        painter.drawLine(QLineF(tip + sign * 20 * unit, y, tip + sign * 5 * unit, y))
+        near, far = sorted((tip + sign * 20 * unit, tip + sign * 5 * unit))
+        painter.fillRect(QRectF(near, y - unit, far - near, 2 * unit), colour)
         back = tip + sign * 8 * unit
         head = [QPointF(tip, y), QPointF(back, y - 5 * unit), QPointF(back, y + 5 * unit)]
         painter.setPen(Qt.PenStyle.NoPen)
@@ -126,10 +126,10 @@ class TapePainter:
     def _paint_winter(self, painter: QPainter, x: float, top: float) -> None:
         unit = self.shape.unit
         painter.fillRect(QRectF(x - 1.8 * unit, top, 3.6 * unit, self.shape.height), self.halo)
-        pen = QPen(self.colours[Ink.RIDER], 1.6 * unit)
-        pen.setDashPattern([1.2, 1.6])
-        painter.setPen(pen)
-        painter.drawLine(QLineF(x, top, x, top + self.shape.height))
+        wide = 1.6 * unit
+        stretches = _dashes(top, top + self.shape.height, 2.4 * unit)
+        rects = [QRectF(x - wide / 2, start, wide, end - start) for start, end in stretches]
+        self._fill_rects(painter, rects, self.colours[Ink.RIDER])
 
     def _paint_others(self, painter: QPainter, top: float, bars: Sequence[Bar]) -> None:
         """The sizes beside the best one: thin, without ends; open ends fade."""
@@ -144,9 +144,7 @@ class TapePainter:
             middle = top + self.shape.lanes[bar.lane]
             plain.append(QRectF(bar.left, middle - thin / 2, bar.right - bar.left, thin))
         if plain:
-            painter.setPen(Qt.PenStyle.NoPen)
-            painter.setBrush(self.colours[Ink.OTHER])
-            painter.drawRects(plain)
+            self._fill_rects(painter, plain, self.colours[Ink.OTHER])
 
     def _paint_bar(self, painter: QPainter, top: float, bar: Bar, colour: QColor) -> None:
         middle = top + self.shape.lanes[bar.lane]
@@ -218,12 +216,16 @@ class TapePainter:
             painter.drawLines(_hatching(box, 4.0 * self.shape.unit))
         if not (bar.assumed or bar.questioned):
             return
-        pen = QPen(colour, 1.2 * self.shape.unit)
+        wide = 1.2 * self.shape.unit
+        stretches = [(box.left(), box.right())]
         if bar.assumed:
-            pen.setDashPattern([3.0, 2.0])
-        painter.setPen(pen)
-        edges = (box.top(), box.bottom())
-        painter.drawLines([QLineF(box.left(), y, box.right(), y) for y in edges])
+            stretches = _dashes(box.left(), box.right(), 3.6 * self.shape.unit)
+        rects = [
+            QRectF(start, y - wide / 2, end - start, wide)
+            for y in (box.top(), box.bottom())
+            for start, end in stretches
+        ]
+        self._fill_rects(painter, rects, colour)
 
     def _paint_ends(self, painter: QPainter, top: float, bar: Bar, colour: QColor) -> None:
         unit, middle = self.shape.unit, top + self.shape.lanes[bar.lane]
@@ -239,11 +241,29 @@ class TapePainter:
     def _paint_gap(self, painter: QPainter, top: float, gap: Gap, colour: QColor) -> None:
         """A measuring line from the bar to the rider, with a tick at each end."""
         unit, y = self.shape.unit, top + self.shape.lanes[0]
-        painter.setPen(QPen(colour, 1.3 * unit))
-        painter.drawLine(QLineF(gap.left, y, gap.right, y))
+        wide = 1.3 * unit
         reach = self.shape.bar / 2 + 1.2 * unit
-        for x in (gap.left, gap.right):
-            painter.drawLine(QLineF(x, y - reach, x, y + reach))
+        line = QRectF(gap.left, y - wide / 2, gap.right - gap.left, wide)
+        ticks = [QRectF(x - wide / 2, y - reach, wide, 2 * reach) for x in (gap.left, gap.right)]
+        self._fill_rects(painter, [line, *ticks], colour)
+
+    @staticmethod
+    def _fill_rects(painter: QPainter, rects: list[QRectF], colour: QColor) -> None:
+        """Straight strokes as filled boxes: a stroked line costs a raster painter far more."""
+        painter.setPen(Qt.PenStyle.NoPen)
+        painter.setBrush(colour)
+        painter.drawRects(rects)
+
+
+def _dashes(start: float, end: float, dash: float) -> list[tuple[float, float]]:
+    """Dashes of ``dash`` pixels with gaps two thirds as long, the last one cut at ``end``."""
+    step = dash * 5 / 3
+    count = int((end - start) / step) + 1
+    return [
+        (start + n * step, min(start + n * step + dash, end))
+        for n in range(count)
+        if start + n * step < end
+    ]
 
 
 def _hatching(box: QRectF, step: float) -> list[QLineF]:

@@ -39,6 +39,8 @@ class ReadingField(QWidget):
         super().__init__(parent)
         self.measure = measure
         self.child = False
+        self.setBackgroundRole(QPalette.ColorRole.Button)
+        self.setAutoFillBackground(True)
         self.spoken: Unit | None = None
         self._words = words
         self._counted = Typed(Standing.EMPTY)

@@ -179,6 +179,8 @@ class ReasonsPanel(QFrame):
         self._words = words
         self._shown: ChosenReasons | None = None
         self.setFixedHeight(dress.type_.px(_HEIGHT))
+        # With a ground of its own, nothing that lies below it is painted when a sentence changes.
+        self.setAutoFillBackground(True)
         self.heading = QLabel(self)
         self.heading.setFont(dress.type_.title)
         self.source = FlatButton("", self, plain=True)
