@@ -12,7 +12,7 @@ from dataclasses import replace
 from typing import Final
 
 from charts.columns_meaning import Column
-from charts.columns_words import Surroundings
+from charts.columns_words import Surroundings, is_sentence
 from charts.layout.fields import FieldKind
 from charts.schema import Basis, Dimension
 
@@ -49,8 +49,6 @@ _OUTRIGHT: Final = re.compile(
     r"|fini|vêtement|mesures|prenda|medidas|capo|misure|plagg|mått|odzie|wymiar",
     re.IGNORECASE,
 )
-_TITLE: Final = 60
-"""Characters above which a text is a sentence, read for what it says of the figures only."""
 _SILENT: Final = frozenset({Dimension.INSEAM, Dimension.OTHER})
 """Beside a person's height an inseam is still the trousers' own as often as the leg's."""
 
@@ -74,7 +72,7 @@ def _titled(column: Column, around: Surroundings) -> Basis:
     for words, reading in around.readings():
         if words.text == around.file:
             continue
-        if len(words.text) > _TITLE:
+        if is_sentence(words.text):
             said = _sentence(words.text)
             if said is not Basis.UNKNOWN:
                 return said

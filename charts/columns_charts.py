@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
 from dataclasses import replace
-from typing import Final
 
 from charts.columns_basis import with_basis
 from charts.columns_bounds import bounded
@@ -17,13 +16,11 @@ from charts.columns_rows import rows_in_another_unit
 from charts.columns_suspects import suspected
 from charts.columns_units import with_units
 from charts.columns_values import Filled, filled
-from charts.columns_words import Surroundings
+from charts.columns_words import Surroundings, is_sentence, notes_of, title_of
 from charts.findings import listed
 from charts.layout.looks import look
-from charts.schema import Chart, Range, Said, Size, UnitFrom
+from charts.schema import Chart, Range, Said, Size
 
-_BAND_TEXT: Final = 60
-"""Characters of a title or a note that names a band; a sentence speaks of much else."""
 Group = tuple[str | None, str | None]
 
 
@@ -62,14 +59,13 @@ def _chart(
     own = [line for line in lines if line.group == model and line.band in {None, band}]
     columns = [one for one in read if one.column.band in {None, band}]
     sizes = [size for line in own if (size := _size(line, columns)) is not None]
-    titles = [words for words in around.words if words.kind is UnitFrom.TITLE]
     return Chart(
         place=around.table.area,
-        title=titles[0].text.strip() if titles else None,
+        title=title_of(around.table),
         sizes=tuple(sizes),
         model=Said(model, "column") if model else None,
         band=band or _band_around(around),
-        notes=tuple(words.text for words in around.words if words.kind is UnitFrom.NOTE),
+        notes=notes_of(around.table),
     )
 
 
@@ -92,6 +88,6 @@ def _band_around(around: Surroundings) -> str | None:
     """The band that a title, a note, the sheet's or the file's name gives, the nearest first."""
     for words in around.words:
         band = look(words.text).band
-        if band is not None and len(words.text) <= _BAND_TEXT:
+        if band is not None and not is_sentence(words.text):
             return band
     return None

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from typing import Final
 
 from charts.answers import Answering
@@ -22,6 +22,17 @@ _GREETING: Final = re.compile(
     r"|buenos|hola|hej|kära|bästa|kjære|szanown|dzień dobry|vážen)\b",
     re.IGNORECASE,
 )
+_FURNITURE: Final = re.compile(
+    r"\b(?:shipping|deliver(?:y|ies)|returns? (?:with|policy)|basket|cart|checkout|log ?in|sign in"
+    r"|cookies?|newsletter|discount|on request|subscribe|free of charge|wishlist|customers also"
+    r"|versand|lieferung|lieferzeit|warenkorb|rückgabe|auf anfrage|anmelden|merkzettel|rabatt"
+    r"|livraison|panier|sur demande|verzending|winkelwagen|op aanvraag|spedizion|carrello"
+    r"|su richiesta|envío|carrito|bajo pedido|frakt|varukorg|levering|indkøbskurv|dostawa|koszyk"
+    r"|doprava|košík)",
+    re.IGNORECASE,
+)
+_SENTENCE_END: Final = re.compile(r"(?<=[.!?])\s+(?=[^\W\d_a-z])|\s*[|\n]\s*")
+_LONGEST_TITLE: Final = 60
 _TAB: Final = 12
 """Characters of a tab's name that is nothing but a band."""
 
@@ -76,13 +87,38 @@ def words_around(table: Table, file: str) -> tuple[Words, ...]:
         Words(text, UnitFrom.NOTE, sheet.place(*place)) for place, text in sheet.comments.items()
     ]
     names = [Words(sheet.name, UnitFrom.SHEET, table.area), Words(file, UnitFrom.SHEET, file)]
-    found = [*titles, *captions, *notes, *comments, *names]
-    return tuple(words for words in found if words.text.strip() and not _greets(words.text))
+    found = [*titles, *captions, *notes, *comments]
+    said = [replace(words, text=part) for words in found for part in _sentences(words.text)]
+    return tuple(words for words in (*said, *names) if not _beside(words.text))
 
 
-def _greets(text: str) -> bool:
-    """``Dear ladies,`` above the answer in a letter names nobody's sizes."""
-    return text.rstrip().endswith(",") or _GREETING.match(text) is not None
+def title_of(table: Table) -> str | None:
+    """The nearest title or caption as printed; the furniture of a page is none."""
+    titles = [*(at.text for at in reversed(table.titles)), *_without_tabs(table.sheet.context)]
+    return next((text.strip() for text in titles if text.strip() and not _beside(text)), None)
+
+
+def notes_of(table: Table) -> tuple[str, ...]:
+    """The notes of a table as printed."""
+    texts = [*(at.text for at in table.notes), *table.sheet.notes]
+    return tuple(text for text in texts if text.strip())
+
+
+def _sentences(text: str) -> list[str]:
+    """The sentences of a text: one may speak of the figures, the next of the post."""
+    return [part for part in _SENTENCE_END.split(text) if part.strip()]
+
+
+def _beside(text: str) -> bool:
+    """Words that say nothing of the table: a greeting in a letter, the furniture of a page."""
+    if text.rstrip().endswith(",") or _GREETING.match(text) is not None:
+        return True
+    return _FURNITURE.search(text) is not None
+
+
+def is_sentence(text: str) -> bool:
+    """Whether a text is a sentence: it says something, where a title names what follows."""
+    return len(text) > _LONGEST_TITLE or text.rstrip().endswith((".", "!", "?"))
 
 
 def _without_tabs(context: Sequence[str]) -> list[str]:

@@ -19,9 +19,33 @@ def split_run(view: View) -> list[View]:
         if not _starts_again(view, cut):
             continue
         above, below = view.with_rows(view.rows[:cut]), view.with_rows(view.rows[cut:])
-        if framed(above).complete and framed(below).complete:
+        first, second = framed(above), framed(below)
+        if first.complete and second.complete and not _other_names(first, second):
             return [above, *split_run(below)]
     return [view]
+
+
+def _other_names(first: Frame, second: Frame) -> bool:
+    """Whether the second part only names the same sizes otherwise and measures other things.
+
+    ``UK size`` over the bust, ``EU size`` over the waist: one table with two rows of names.
+    """
+    if not first.view.turned or not second.view.turned or first.lines != second.lines:
+        return False
+    keys, others = _naming(first), _naming(second)
+    if keys is None or others is None or keys == others:
+        return False
+    measured = [{f.heading.dimension for f in one.fields} - {None} for one in (first, second)]
+    return not measured[0] & measured[1]
+
+
+def _naming(frame: Frame) -> str | None:
+    """The heading of the sizes of a table; None where lengths stand for them."""
+    kinds = {field.kind for field in frame.fields}
+    if FieldKind.LENGTH in kinds:
+        return None
+    named = (field for field in frame.fields if field.kind is FieldKind.LABEL)
+    return next((field.printed_heading.lower() for field in named), None)
 
 
 def _starts_again(view: View, cut: int) -> bool:
