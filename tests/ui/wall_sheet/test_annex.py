@@ -7,6 +7,7 @@ import re
 import pytest
 
 from charts.in_house import InHouseChart
+from charts.schema import Dimension
 from charts.wording import LANGUAGES, Wording
 from charts.writers.in_house_table import laid_out
 from charts.writers.printed_table import Role
@@ -58,6 +59,18 @@ def test_every_size_has_its_row_in_the_order_of_the_table(ruled: Draw, demo: InH
     ]
     sizes = [row.cells[3].text for row in table.rows]
     assert [text for text, _ in rows if text in set(sizes)] == sizes
+
+
+def test_what_a_maker_does_not_give_is_said_once_for_both_units(
+    ruled: Draw, chart: InHouseChart
+) -> None:
+    pages = pages_titled(ruled(chart), "annex-title")
+    said = []
+    for page in pages:
+        column = next(each.x for each in words(page) if each.text == "Waist")
+        said += [each for each in words(page) if each.text == "not given" and each.x == column]
+    silent = [row for row in chart.rows if Dimension.WAIST not in row.measures]
+    assert len(said) == len(silent) > 5
 
 
 def test_the_makers_figures_are_strong_and_the_converted_ones_are_not(

@@ -54,6 +54,7 @@ def test_the_sheet_is_laid_out_for_the_paper_in_the_printer(
         assert leaf.width > leaf.height
         assert (paper.width, paper.height) == pytest.approx((leaf.width, leaf.height), abs=1.0)
         assert min(char["size"] for char in leaf.chars) > 8.95
+        assert min(char["x0"] for char in leaf.chars) == pytest.approx(paper.left, abs=2.0)
         assert max(char["x1"] for char in leaf.chars) < leaf.width
 
 
