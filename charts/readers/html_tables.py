@@ -23,11 +23,15 @@ _WIDEST: Final = 1_000
 
 @dataclass(slots=True)
 class _Placed:
-    """Cells put on a grid row by row; ``taken`` holds what spans from above."""
+    """Cells put on a grid row by row; ``taken`` holds what spans from above.
+
+    ``free`` is where the search for the next free column of a row begins.
+    """
 
     cells: dict[tuple[int, int], tuple[Cell, bool]] = field(default_factory=dict)
     taken: set[tuple[int, int]] = field(default_factory=set)
     hidden: set[tuple[int, int]] = field(default_factory=set)
+    free: dict[int, int] = field(default_factory=dict)
     columns: int = 0
 
     def put(
@@ -35,10 +39,11 @@ class _Placed:
     ) -> None:
         """Place a cell at the first free column of ``row`` and repeat it over ``area``."""
         cell, part_hidden = made
-        column = 0
+        column = self.free.get(row, 0)
         while (row, column) in self.taken:
             column += 1
         height, width = area
+        self.free[row] = column + width
         if len(self.taken) + height * width > MOST_CELLS or len(cell.text) > LONGEST_CELL:
             raise too_many(len(self.taken) + len(cell.text))
         shared = replace(cell, shared_from=(row, column))
