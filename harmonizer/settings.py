@@ -19,12 +19,19 @@ from charts.schema import Definition, Dimension
 
 @dataclass(frozen=True, slots=True)
 class SettingFact:
-    """What is known of one figure: its default, its unit and where it comes from."""
+    """What is known of one figure: its default, its unit and where it comes from.
+
+    ``group`` is the heading it stands under; what lies below ``least`` or above ``most`` is no
+    choice of a shop but a slip of the keys. Both are None for a definition.
+    """
 
     key: str
     default: float | str
     unit: str
     origin: str
+    group: str
+    least: float | None = None
+    most: float | None = None
 
 
 @dataclass(frozen=True, slots=True)

@@ -123,6 +123,10 @@ class Workspace(SeasonWork):
         """Compare by other figures from now on."""
         self._change(replace(self._now, settings=settings))
 
+    def open_settings(self, settings: Settings) -> None:
+        """Take the figures that were kept, ahead of everything else; no step to undo."""
+        self._become(replace(self._now, settings=settings))
+
     # What it answers
 
     def fit(self, rider: Rider) -> FitSheet:
