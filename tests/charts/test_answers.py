@@ -394,3 +394,37 @@ def test_answers_that_speak_of_nothing_change_nothing() -> None:
     reading = read(CLEAN, *acts)
     assert figures(reading) == figures(read(CLEAN))
     assert len(notes(reading, "answer-not-applied")) == len(acts)
+
+
+def test_cells_of_one_correction_change_together_or_not_at_all() -> None:
+    both = (CellReads("B3", "89-93", "90-94"), CellReads("B4", "95-98", "95-99"))
+    reading = read(CLEAN, Corrected(both))
+    assert figures(reading) == figures(read(CLEAN))
+    assert len(notes(reading, "answer-not-applied")) == 1
+
+
+def test_a_correction_that_cannot_be_read_keeps_the_print_too() -> None:
+    reading = read(CLEAN, Corrected((CellReads("B3", "89-93", "12.5"),)))
+    changed = value(reading, "B3")
+    assert (changed.kind, changed.published) == (Kind.UNREAD, "89-93")
+    assert changed.corrected is not None
+
+
+def test_an_edge_moved_over_another_table_takes_its_place() -> None:
+    text = f"{CLEAN}\nSize;Hip (cm)\nS;90-94\nM;95-99\nL;100-104\n"
+    assert [chart.place for chart in read(text).charts] == ["A1:C4", "A6:B9"]
+    reading = read(text, Edge("A6:B9", "A2:C4"))
+    assert all(chart.place != "A1:C4" for chart in reading.charts)
+
+
+def test_an_edge_moved_within_a_table_leaves_the_others_alone() -> None:
+    text = f"{CLEAN}\nSize;Hip (cm)\nS;90-94\nM;95-99\nL;100-104\n"
+    reading = read(text, Edge("A6:B9", "A6:B8"))
+    assert [chart.place for chart in reading.charts] == ["A1:C4", "A6:B8"]
+    assert reading.charts[0] == read(text).charts[0]
+
+
+def test_what_is_cut_off_above_a_table_is_its_title() -> None:
+    text = "Fellgarrow;\nSize;Chest (cm)\nS;84-88\nM;89-93\nL;94-98\n"
+    reading = read(text, Edge("A2:B5", "A2:B4"))
+    assert reading.charts[0].title == "Fellgarrow"

@@ -141,6 +141,14 @@ def test_a_name_of_a_size_is_read_as_it_was_read_before(index: int) -> None:
     assert reading.charts[0].sizes[1].label == ("S", "St")[index]
 
 
+def test_a_name_that_breaks_the_step_of_the_others_is_asked_every_time() -> None:
+    habits = Habits("north", 1, "Ann", DAY, labels=(LabelHabit("35", "35"),))
+    by_letters = Finding("f1", "label-mistyped", "A3", {"text": "35", "first": "34"})
+    by_step = Finding("f2", "label-mistyped", "B3", {"text": "35", "heading": "", "first": "34"})
+    (answer,) = habit_answers(FileReading(NEXT, findings=(by_letters, by_step)), habits)
+    assert answer.about == Question.of(by_letters)
+
+
 def test_a_range_that_became_a_date_is_turned_back_as_before() -> None:
     text = "Size;Age;Chest (cm)\nS;8-9;60-64\nM;12-Oct;65-69\nL;13-14;70-74\n"
     assert [one.code for one in questions(read(text))] == ["was-a-date"]
