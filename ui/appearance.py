@@ -5,8 +5,17 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import Final
 
-from PySide6.QtCore import QByteArray, Qt
-from PySide6.QtGui import QColor, QFont, QFontDatabase, QFontMetricsF, QPalette
+from PySide6.QtCore import QByteArray, QRectF, Qt
+from PySide6.QtGui import (
+    QColor,
+    QFont,
+    QFontDatabase,
+    QFontMetricsF,
+    QIcon,
+    QPainter,
+    QPalette,
+    QPixmap,
+)
 from PySide6.QtWidgets import QApplication
 
 from charts.resource_files import resources
@@ -15,6 +24,15 @@ from ui.theme import Ink, Scheme, Theme
 FAMILY: Final = "Inter"
 _FACES: Final = ("Inter-Regular.otf", "Inter-Medium.otf", "Inter-SemiBold.otf")
 BASE_POINTS: Final = 9.5
+# Three sizes on a tape and the rider's line through them, in a square of 64.
+_ICON: Final = (
+    ("#22384f", (0.0, 0.0, 64.0, 64.0), 12.0),
+    ("#8fa3b6", (8.0, 13.0, 19.0, 8.0), 2.0),
+    ("#8fa3b6", (38.0, 43.0, 18.0, 8.0), 2.0),
+    ("#6cc9c4", (16.0, 28.0, 34.0, 9.0), 2.0),
+    ("#22384f", (29.5, 6.0, 5.0, 52.0), 0.0),
+    ("#ffffff", (31.0, 6.0, 2.0, 52.0), 0.0),
+)
 _ROLES: Final = {
     QPalette.ColorRole.Window: Ink.WINDOW,
     QPalette.ColorRole.WindowText: Ink.TEXT,
@@ -69,6 +87,21 @@ def load_fonts() -> None:
     for face in _FACES:
         data = (resources() / "fonts" / face).read_bytes()
         QFontDatabase.addApplicationFontFromData(QByteArray(data))
+
+
+def window_icon() -> QIcon:
+    """The sign of the program in the bar of tasks."""
+    picture = QPixmap(256, 256)
+    picture.fill(Qt.GlobalColor.transparent)
+    painter = QPainter(picture)
+    painter.scale(4.0, 4.0)
+    painter.setRenderHint(QPainter.RenderHint.Antialiasing, True)
+    painter.setPen(Qt.PenStyle.NoPen)
+    for colour, box, corner in _ICON:
+        painter.setBrush(QColor(colour))
+        painter.drawRoundedRect(QRectF(*box), corner, corner)
+    painter.end()
+    return QIcon(picture)
 
 
 def fonts(points: float = BASE_POINTS) -> Type:

@@ -45,6 +45,7 @@ def make_desk(
     type_ = appearance.fonts(preferences.points)
     theme = Theme(preferences.scheme or appearance.scheme_of(application))
     appearance.apply(application, theme, type_)
+    frame.setWindowIcon(appearance.window_icon())
     words = Words(preferences.language or spoken())
     window = MainWindow(frame, Workspace(), words, Dress.of(theme, type_, preferences.density))
     commands = Commands(window)
