@@ -9,7 +9,7 @@ from __future__ import annotations
 import io
 import random
 import time
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from itertools import product
 
 import openpyxl
@@ -20,6 +20,7 @@ from charts.importer import read_bytes
 
 WORKBOOKS = 200
 TIMES = 2.0
+ROUNDS = 4
 
 
 def workbook(chance: random.Random) -> bytes:
@@ -66,17 +67,23 @@ def read(books: Sequence[bytes]) -> int:
     return sum(len(read_bytes(data, "chart.xlsx").charts) for data in books)
 
 
+def processor_time_s(work: Callable[[Sequence[bytes]], int], books: Sequence[bytes]) -> float:
+    """What ``work`` costs the processor: the clock on the wall also counts the neighbours."""
+    start = time.process_time()
+    work(books)
+    return time.process_time() - start
+
+
 def test_reading_charts_costs_at_most_twice_opening_their_workbooks(
     benchmark: BenchmarkFixture, workbooks: Sequence[bytes]
 ) -> None:
     read(workbooks[:5])
     opened(workbooks[:5])
-    reference = []
-    for _ in range(3):
-        start = time.perf_counter()
-        opened(workbooks)
-        reference.append(time.perf_counter() - start)
-    assert benchmark.pedantic(read, args=(workbooks,), rounds=3) == WORKBOOKS
-    ratio = benchmark.stats.stats.min / min(reference)
+    reference, measured = [], []
+    for _ in range(ROUNDS):  # turn about, so that both meet the same machine
+        reference.append(processor_time_s(opened, workbooks))
+        measured.append(processor_time_s(read, workbooks))
+    assert benchmark.pedantic(read, args=(workbooks,), rounds=1) == WORKBOOKS
+    ratio = min(measured) / min(reference)
     benchmark.extra_info["times the reference"] = round(ratio, 2)
     assert ratio <= TIMES, f"{ratio:.2f} times openpyxl"
