@@ -93,6 +93,8 @@ class InHouseChart:
         digest = hashlib.sha256()
         for row in self.rows:
             digest.update(repr(_content(row)).encode())
+        for model in self.withheld:
+            digest.update(repr((model.supplier, model.model, model.why.value)).encode())
         text = digest.hexdigest()[:8].upper()
         return f"{text[:4]}-{text[4:]}"
 

@@ -150,6 +150,16 @@ def test_models_kept_aside_are_named_and_a_recall_is_said_before_that() -> None:
     ]
 
 
+def test_a_model_left_out_makes_another_version() -> None:
+    shown = file(chart(*sized("M")))
+    held = file(chart(*sized("L"), model=Said("Fellwalker", "A1")), name="b.csv")
+    offered = offers((shown,))
+    before = combined((shown,), offered, {}, DAY)
+    after = combined((shown,), offered, {}, DAY, offers((held,)))
+    assert before.rows == after.rows
+    assert before.version != after.version
+
+
 def test_questions_stand_with_the_dangerous_ones_first() -> None:
     asked = (Finding("f1", "label-mistyped", "A2"), Finding("f2", "unit-missing", "B1"))
     whole = made(file(chart(*sized("M")), findings=asked))

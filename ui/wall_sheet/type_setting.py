@@ -62,6 +62,9 @@ class Setter:
 
     def _pieces(self, paragraph: str, face: Face, room: float) -> Iterator[str]:
         for word in paragraph.split(" "):
+            if self.measure(word, face) <= room:
+                yield word
+                continue
             piece = ""
             for letter in word:
                 if piece and self.measure(piece + letter, face) > room:
