@@ -124,7 +124,7 @@ def _from_text(text: str) -> Undone | None:
 
 
 def _from_serial(text: str) -> Undone | None:
-    if not text.isdecimal() or not _SERIALS[0] <= int(text) <= _SERIALS[1]:
+    if len(text) != 5 or not text.isdecimal() or not _SERIALS[0] <= int(text) <= _SERIALS[1]:
         return None
     day = _EPOCH + timedelta(days=int(text))
     return Undone(text, day.month, day.day)

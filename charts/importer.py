@@ -99,8 +99,8 @@ def _read(
     data: bytes, name: str, folder: str, answering: Answering
 ) -> tuple[FileReading, tuple[SheetReading, ...]]:
     log = FindingLog(answering.settles)
-    sheets = opened(data, name, answering, log)
     allowance = Allowance(name, log)
+    sheets = opened(data, name, answering, log)
     found = tuple(
         _read_sheet(sheet, name, folder, log, answering)
         if allowance.worth_reading(sheet)

@@ -11,7 +11,7 @@ from charts.trade_lists import is_trade_list
 
 _MOST_CELLS: Final = 12_000
 """Filled cells of a sheet; a supplier's longest chart has some thousands."""
-_PATIENT_CELLS: Final = 8_000
+_PATIENT_CELLS: Final = 5_000
 """Cells of a file that are read however long it takes: a slow machine refuses no real chart."""
 _LONGEST_S: Final = 2.0
 _LETTERS_A_CELL: Final = 40
@@ -19,7 +19,7 @@ _LETTERS_A_CELL: Final = 40
 
 
 class Allowance:
-    """How much of one file is read: its cells are counted, and the time they took."""
+    """How much of one file is read: its cells are counted, and the time since it was opened."""
 
     def __init__(self, name: str, log: FindingLog) -> None:
         self._name = name

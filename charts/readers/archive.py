@@ -27,7 +27,13 @@ _LARGEST_TOGETHER: Final = 200 * MEGABYTE
 _DENSEST: Final = 150
 """How many times larger than in the archive a file may be; spreadsheets reach about 30."""
 _SMALL: Final = MEGABYTE
-_DOCUMENT_SIGNS: Final = ("[content_types].xml", "mimetype", "index/document.iwa")
+_DOCUMENT_SIGNS: Final = (
+    "[content_types].xml",
+    "mimetype",
+    "xl/workbook.xml",
+    "word/document.xml",
+    "index/document.iwa",
+)
 
 
 def _claims(source: Source) -> Claim:
