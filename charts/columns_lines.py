@@ -41,9 +41,11 @@ def lines_of(around: Surroundings) -> list[Line]:
     bands = _filled_down(table.of(FieldKind.BAND), table.lines)
     if not any(bands):
         bands = _bands_in_comments(around)
-    groups = _filled_down(table.of(FieldKind.IDENTITY), table.lines)
     lengths = table.of(FieldKind.LENGTH)
     labels = list(table.of(FieldKind.LABEL))
+    groups = _filled_down(table.of(FieldKind.IDENTITY), table.lines)
+    if not any(groups):
+        groups = _named_groups(around, labels, bands)
     key = _key(labels, [bands, groups, _texts(lengths)])
     others = [one for one in labels if one is not key]
     if key is not None and len(labels) > 1:
@@ -144,6 +146,22 @@ def _filled_down(fields: Sequence[Field], lines: int) -> list[str | None]:
         held = cell[0].text if cell else held
         found.append(held)
     return found
+
+
+def _named_groups(
+    around: Surroundings, labels: Sequence[Field], bands: Sequence[str | None]
+) -> list[str | None]:
+    """Models under an unknown word: texts that part the rows where the sizes alone repeat."""
+    none: list[str | None] = [None] * around.table.lines
+    if not labels or len(around.table.of(FieldKind.NOTE)) != 1:
+        return none
+    names = _filled_down(labels[:1], around.table.lines)
+    models = _filled_down(around.table.of(FieldKind.NOTE), around.table.lines)
+    alone = list(zip(names, bands, strict=True))
+    together = list(zip(names, bands, models, strict=True))
+    repeats = len(set(alone)) < len(alone) and len(set(together)) == len(together)
+    several = 1 < len(set(models)) < len(models)
+    return models if repeats and several and all(models) else none
 
 
 def _key(labels: Sequence[Field], beside: Sequence[Sequence[str | None]]) -> Field | None:
