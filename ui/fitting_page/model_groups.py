@@ -60,7 +60,8 @@ class ModelGroups:
         """A number for what decides which sizes can be drawn: equal where the spans are equal."""
         tapes = len(TAPES)
         compared = np.isnan(sheet.lower[:tapes])
-        key = (sheet.choice.lane[:tapes].tobytes(), compared.tobytes())
+        lanes = sheet.choice.lane[:tapes].astype(np.uint16)
+        key = (lanes.tobytes(), compared.tobytes())
         return self.signatures.setdefault(key, len(self.signatures))
 
 
@@ -84,16 +85,24 @@ class Ranked:
 
 def ranked_as(sheet: FitSheet, groups: ModelGroups, order: Ranked) -> Ranked:
     """The best offer of every model now, the models in the order and bands of ``order``."""
-    _, first = np.unique(groups.group_of[sheet.order], return_index=True)
-    best_of_group = sheet.order[first]
+    best_of_group = sheet.order[_first_places(sheet, groups)]
     return Ranked(best_of_group[groups.group_of[order.best]], order.bands)
 
 
 def ranked(sheet: FitSheet, groups: ModelGroups) -> Ranked:
     """The best offer of every model, by band, and within a band as the engine orders them."""
-    in_order = groups.group_of[sheet.order]
-    _, first = np.unique(in_order, return_index=True)
-    best = sheet.order[np.sort(first)]
+    best = sheet.order[np.sort(_first_places(sheet, groups))]
     bands = _BAND_CODES[sheet.verdicts[best]]
     by_band = np.argsort(bands, kind="stable")
     return Ranked(best[by_band], bands[by_band])
+
+
+def _first_places(sheet: FitSheet, groups: ModelGroups) -> Places:
+    """Where in the engine's order each model first appears.
+
+    Written from the end to the beginning, so that the first place is what stays.
+    """
+    in_order = groups.group_of[sheet.order]
+    first = np.empty(len(groups.keys), np.int64)
+    first[in_order[::-1]] = np.arange(len(in_order) - 1, -1, -1)
+    return first
