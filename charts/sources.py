@@ -65,6 +65,7 @@ class LoadedFile:
         facts: the models of the ``models.toml`` in its folder.
         data: its bytes, from which it is read again; empty when it could not be opened.
         inner: the way to it inside the file at ``path``, "" for that file itself.
+        read_as: the name under which it was read, where it bears another by now.
     """
 
     reading: FileReading
@@ -73,6 +74,7 @@ class LoadedFile:
     facts: tuple[ModelFacts, ...] = ()
     data: bytes = field(default=b"", repr=False)
     inner: str = ""
+    read_as: str = ""
 
     @property
     def digest(self) -> str:
@@ -93,7 +95,9 @@ class LoadedFile:
 
     def renamed(self, name: str) -> LoadedFile:
         """The same file under another name, its facts still beside it."""
-        return replace(self, reading=replace(self.reading, file=name)).beside(self.facts)
+        renamed = replace(self.reading, file=name)
+        read_as = self.read_as or self.reading.file
+        return replace(self, reading=renamed, read_as=read_as).beside(self.facts)
 
     def beside(self, facts: tuple[ModelFacts, ...] | None) -> LoadedFile:
         """The same file with newer facts of its folder beside it; None leaves those it has."""

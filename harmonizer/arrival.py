@@ -48,10 +48,14 @@ class Known:
 
 @dataclass(frozen=True, slots=True)
 class Arrival(Loaded):
-    """What was loaded, with what is said of it; ``unchanged`` were not read again."""
+    """What was loaded, with what is said of it; ``unchanged`` were not read again.
+
+    ``again`` says that the files are those at hand, read anew: each takes the place of its name.
+    """
 
     records: tuple[FileRecord, ...] = ()
     unchanged: frozenset[str] = field(default_factory=frozenset)
+    again: bool = False
 
 
 def arrive(
@@ -69,8 +73,9 @@ def arrive(
 
 def read_again(file: LoadedFile, answers: Sequence[Answer]) -> LoadedFile:
     """The same file read with other answers."""
-    name = file.reading.file
-    return replace(file, reading=read_bytes(file.data, name, folder_of(name), answers))
+    name = file.read_as or file.reading.file
+    reading = read_bytes(file.data, name, folder_of(name), answers)
+    return replace(file, reading=replace(reading, file=file.reading.file))
 
 
 def still_valid(record: FileRecord, before: FileReading, now: FileReading) -> FileRecord:

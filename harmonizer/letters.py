@@ -27,7 +27,7 @@ def letter_about(
 
     ``answers`` are those given already: what they settled is not asked again.
     """
-    name = file.reading.file
+    name = file.read_as or file.reading.file
     reading, sheets = read_sheets(file.data, name, folder_of(name), answers)
     asked = {Question.of(one) for one in questions} if questions is not None else None
     chosen = [one for one in reading.findings if asked is None or Question.of(one) in asked]

@@ -164,7 +164,7 @@ class SeasonWork(History):
             record = replace(self.record(name), answers=given, digest=before.digest)
             files.append(after)
             records.append(still_valid(record, before.reading, after.reading))
-        return Arrival(tuple(files), tuple(records))
+        return Arrival(tuple(files), tuple(records), again=True)
 
     def _record(self, record: FileRecord) -> None:
         records = recorded(self._now.records, [record], {})
@@ -172,10 +172,19 @@ class SeasonWork(History):
 
 
 def _with(contents: Contents, loaded: Loaded) -> Contents:
+    if isinstance(loaded, Arrival) and loaded.again:
+        return _read_anew(contents, loaded)
     shelf = shelved(contents.files, loaded.files)
     arriving = loaded.records if isinstance(loaded, Arrival) else ()
     records = recorded(contents.records, arriving, shelf.names)
     return replace(contents, files=shelf.files, records=records)
+
+
+def _read_anew(contents: Contents, loaded: Arrival) -> Contents:
+    """The files at hand with some of them in their new readings; what is gone stays gone."""
+    new = {file.reading.file: file for file in loaded.files}
+    files = tuple(new.get(file.reading.file, file) for file in contents.files)
+    return replace(contents, files=files, records=recorded(contents.records, loaded.records, {}))
 
 
 def _joined(before: Sequence[Answer], more: Sequence[Answer]) -> tuple[Answer, ...]:

@@ -10,13 +10,14 @@ from typing import Final, NoReturn
 
 from charts.wording import LANGUAGES
 
-VERBS: Final = ("read", "fit", "combine", "demo")
+VERBS: Final = ("read", "fit", "combine", "letter", "demo")
 _OPTIONS: Final[Mapping[str | None, frozenset[str]]] = MappingProxyType(
     {
         None: frozenset(),
-        "read": frozenset({"json"}),
-        "fit": frozenset({"json", "rider"}),
-        "combine": frozenset({"out"}),
+        "read": frozenset({"json", "shop"}),
+        "fit": frozenset({"json", "rider", "shop"}),
+        "combine": frozenset({"out", "shop"}),
+        "letter": frozenset({"out", "shop"}),
         "demo": frozenset({"picture"}),
     }
 )
@@ -45,6 +46,7 @@ class Request:
     rider: str | None = None
     out: str | None = None
     picture: str | None = None
+    shop: str | None = None
     as_json: bool = False
     language: str = "en"
     help: bool = False
@@ -73,7 +75,7 @@ def understood(words: Sequence[str]) -> Request:
     verb = given.words[0] if given.words else None
     if verb is not None and verb not in VERBS:
         raise UsageError("usage-unknown-verb", word=verb)
-    for option in ("json", "rider", "out", "picture"):
+    for option in ("json", "rider", "out", "picture", "shop"):
         if getattr(given, option) and option not in _OPTIONS[verb]:
             raise UsageError("usage-option-elsewhere", option=f"--{option}", verb=verb or "")
     request = Request(
@@ -82,6 +84,7 @@ def understood(words: Sequence[str]) -> Request:
         rider=given.rider,
         out=given.out,
         picture=given.picture,
+        shop=given.shop,
         as_json=given.json,
         language=given.language,
     )
@@ -92,12 +95,14 @@ def understood(words: Sequence[str]) -> Request:
 def _check_whole(request: Request) -> None:
     if request.verb == "demo" and request.sources:
         raise UsageError("usage-demo-takes-none", word=request.sources[0])
-    if request.verb in ("read", "fit", "combine") and not request.sources:
+    if request.verb in ("read", "fit", "combine", "letter") and not request.sources:
         raise UsageError("usage-no-source", verb=request.verb)
     if request.verb == "fit" and not request.rider:
         raise UsageError("usage-no-rider")
     if request.verb == "combine" and not request.out:
         raise UsageError("usage-no-out")
+    if request.verb == "letter" and not request.out:
+        raise UsageError("usage-no-letters")
 
 
 class _Parser(argparse.ArgumentParser):
@@ -116,5 +121,6 @@ def _parser() -> _Parser:
     parser.add_argument("--rider")
     parser.add_argument("--out")
     parser.add_argument("--picture")
+    parser.add_argument("--shop")
     parser.add_argument("--language", default=LANGUAGES[0])
     return parser

@@ -1,4 +1,4 @@
-"""The workspace without a screen: read, fit, combine. Results go to standard output, the rest not.
+"""The workspace without a screen: read, fit, combine, letter. Results go to standard output.
 
 Exit status: 0 done; 1 done, but questions are open or nothing fits; 2 the input could not be used.
 """
@@ -24,10 +24,12 @@ from harmonizer.fit_json import fit_document
 from harmonizer.fit_sheet import FitSheet
 from harmonizer.rider import Rider
 from harmonizer.rider_file import RiderFileError, read_rider
+from harmonizer.shop_folder import ShopFolder
 from harmonizer.states import Verdict
 from harmonizer.workspace import Workspace
 from ui.arguments import Request
 from ui.fit_report import fit_report
+from ui.letter_files import write_letters
 from ui.read_report import read_report
 from ui.terminal_text import terminal_width
 from ui.words import Words
@@ -54,6 +56,8 @@ def run(request: Request) -> int:
                 return _read(request, wording)
             case "fit":
                 return _fit(request, wording)
+            case "letter":
+                return _letter(request, wording)
             case _:
                 return _combine(request, wording)
     except _Stop as stop:
@@ -109,6 +113,21 @@ def _combine(request: Request, wording: Wording) -> int:
     return _status(loaded) if chart.rows else DONE_WITH_QUESTIONS
 
 
+def _letter(request: Request, wording: Wording) -> int:
+    workspace, loaded = _loaded(request, wording)
+    _complain_of_files(loaded.files, wording)
+    if _none_usable(request, loaded):
+        return NOT_USABLE
+    try:
+        written = write_letters(workspace, Path(request.out or ""), wording)
+    except NotWrittenError as fault:
+        raise _Stop(
+            wording.say("faces", fault.code, path=str(fault.path), reason=fault.reason)
+        ) from fault
+    _print_lines([str(path) for path in written] or [wording.say("faces", "no-letters")])
+    return _status(loaded)
+
+
 def _wall_pdf(chart: InHouseChart, wording: Wording) -> bytes:
     """The wall sheet; only this kind of file needs what draws."""
     try:
@@ -143,12 +162,23 @@ def _loaded(request: Request, wording: Wording) -> tuple[Workspace, Loaded]:
         if not path.exists():
             raise _Stop(wording.say("faces", "source-not-there", path=str(path)))
     pasted = _standard_input(wording) if PASTED in request.sources else None
-    workspace = Workspace()
-    loaded = workspace.load(paths, pasted=pasted, wording=wording)
+    workspace = _of_shop(request, wording)
+    loaded = workspace.load(paths, pasted=pasted, wording=wording, known=workspace.known())
     if not loaded.files:
         raise _Stop(wording.say("faces", "source-empty", path=request.sources[0]))
     workspace.take(loaded)
     return workspace, loaded
+
+
+def _of_shop(request: Request, wording: Wording) -> Workspace:
+    """A workspace that knows what the shop has said before, if one is named."""
+    workspace = Workspace()
+    if request.shop is not None:
+        if not Path(request.shop).is_dir():
+            raise _Stop(wording.say("faces", "shop-not-there", path=request.shop))
+        for refused in workspace.open_shop(ShopFolder(Path(request.shop))).refused:
+            _complain(refused.say(wording))
+    return workspace
 
 
 def _standard_input(wording: Wording) -> bytes:

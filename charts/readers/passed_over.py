@@ -5,7 +5,10 @@ from __future__ import annotations
 from typing import Final
 
 _STARTS: Final = (".", "~$", "__macosx", "$recycle")
-_ENDS: Final = ("~", ".tmp", ".part", ".crdownload", ".toml")
+_ENDS: Final = (
+    *("~", ".tmp", ".part", ".crdownload", ".toml"),
+    *(".letter.txt", ".letter.html"),  # our own letters to makers
+)
 _NAMES: Final = frozenset({"thumbs.db", "desktop.ini"})
 
 

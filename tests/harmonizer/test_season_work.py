@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import io
+import zipfile
 from collections.abc import Callable
 from datetime import date
 from pathlib import Path
@@ -218,3 +220,46 @@ def test_answers_never_turn_a_question_into_silence(workspace: Workspace) -> Non
         if told & set(one.findings)
     }
     assert still == asked
+
+
+def zipped(**files: str) -> bytes:
+    out = io.BytesIO()
+    with zipfile.ZipFile(out, "w") as archive:
+        for name, text in files.items():
+            archive.writestr(f"{name}.csv", text)
+    return out.getvalue()
+
+
+def test_an_answer_to_one_file_of_an_archive_leaves_the_others_there(tmp_path: Path) -> None:
+    bare = "Size;Chest;Waist\nS;60;56\nM;65;58\nL;70;62\n"
+    (tmp_path / "drop.zip").write_bytes(zipped(a=bare, b=TWO))
+    workspace = Workspace()
+    workspace.take(workspace.load([tmp_path]))
+    names = [reading.file for reading in workspace.charts()]
+    assert len(names) == 2
+    workspace.answer(names[0], [CM])
+    assert [reading.file for reading in workspace.charts()] == names
+    assert workspace.state(names[0]).state is State.READY
+    again = workspace.load([tmp_path], known=workspace.known())
+    assert again.unchanged == set(names)
+
+
+def test_an_answer_to_pasted_text_answers_it_in_its_place() -> None:
+    workspace = Workspace()
+    workspace.take(workspace.load([], pasted=TWO.encode()))
+    workspace.answer("-", [CM])
+    assert [(state.file, state.state) for state in workspace.states()] == [("-", State.READY)]
+
+
+def test_an_answer_does_not_change_who_a_renamed_file_is_from(tmp_path: Path) -> None:
+    for folder in ("one", "two"):
+        (tmp_path / folder / "north").mkdir(parents=True)
+        (tmp_path / folder / "north" / "chart.csv").write_text(TWO + folder, encoding="utf-8")
+    workspace = Workspace()
+    for folder in ("one", "two"):
+        workspace.take(workspace.load([tmp_path / folder]))
+    renamed = next(r.file for r in workspace.charts() if r.file != FILE)
+    suppliers = [chart.supplier for chart in workspace.charts()[1].charts]
+    workspace.answer(renamed, [CM])
+    after = next(r for r in workspace.charts() if r.file == renamed)
+    assert [chart.supplier for chart in after.charts] == suppliers

@@ -30,6 +30,13 @@ def test_sources_and_options_may_stand_in_any_order() -> None:
     assert asked("--json fit a.csv --rider=r.toml north") == whole
 
 
+def test_what_a_shop_has_said_can_be_named_with_every_verb_that_reads() -> None:
+    assert asked("read a.csv --shop s").shop == "s"
+    assert asked("letter a.csv --out letters --shop s") == Request(
+        "letter", ("a.csv",), out="letters", shop="s"
+    )
+
+
 def test_a_dash_is_a_source() -> None:
     assert asked("read -").sources == ("-",)
 
@@ -51,6 +58,10 @@ def test_help_is_given_whatever_else_is_missing(line: str) -> None:
         ("fit a.csv", "usage-no-rider"),
         ("fit --rider r.toml", "usage-no-source"),
         ("combine a.csv", "usage-no-out"),
+        ("letter a.csv", "usage-no-letters"),
+        ("letter --out letters", "usage-no-source"),
+        ("letter a.csv --out letters --json", "usage-option-elsewhere"),
+        ("demo --shop s", "usage-option-elsewhere"),
         ("read a.csv --out b.xlsx", "usage-option-elsewhere"),
         ("combine a.csv --out b.xlsx --json", "usage-option-elsewhere"),
         ("--json", "usage-option-elsewhere"),
