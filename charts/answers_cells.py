@@ -6,7 +6,8 @@ from dataclasses import replace
 from decimal import Decimal
 from typing import Final
 
-from charts.answers import Answering, AsPrinted, Taken
+from charts.answering import Answering
+from charts.answers import AsPrinted, Taken
 from charts.cell_reading import CellReading, Quantity, Reading
 from charts.columns_dates import Undone, feet_and_inches
 from charts.quantities import Unit, canonical

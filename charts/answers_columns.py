@@ -8,7 +8,8 @@ from __future__ import annotations
 from dataclasses import replace
 from typing import Final
 
-from charts.answers import Answer, Answering, LeftOut, Meaning, Part, Scope
+from charts.answering import Answering
+from charts.answers import Answer, LeftOut, Meaning, Part, Scope
 from charts.columns_words import family_of, of_family
 from charts.heading_reading import HeadingReading, Role
 from charts.layout.fields import Field, FieldKind, Table

@@ -9,10 +9,10 @@ from collections.abc import Callable, Mapping, Sequence
 from dataclasses import replace
 from types import MappingProxyType
 
+from charts.answering import Answering
 from charts.answers import (
     Act,
     Answer,
-    Answering,
     AsPrinted,
     Corrected,
     Edge,

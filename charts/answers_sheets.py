@@ -8,7 +8,8 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import replace
 
-from charts.answers import Answer, Answering, CellReads, Corrected, LeftOut, Part
+from charts.answering import Answering
+from charts.answers import Answer, CellReads, Corrected, LeftOut, Part
 from charts.columns_dates import Undone
 from charts.corrections import Correction
 from charts.places import cells_at, rectangle_in

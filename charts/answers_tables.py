@@ -9,7 +9,8 @@ from collections.abc import Callable, Sequence
 from dataclasses import replace
 from typing import Final
 
-from charts.answers import Answer, Answering, Edge, LeftOut, Part, Taken, Turned
+from charts.answering import Answering
+from charts.answers import Answer, Edge, LeftOut, Part, Taken, Turned
 from charts.answers_columns import answered_columns
 from charts.corrections import Correction
 from charts.layout.fields import Field, FieldKind, Table

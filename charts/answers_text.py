@@ -5,7 +5,8 @@ from __future__ import annotations
 import codecs
 from typing import Final
 
-from charts.answers import Answering, TextForm
+from charts.answering import Answering
+from charts.answers import TextForm
 from charts.findings import FindingLog
 from charts.readers.delimited import parsed_rows
 from charts.readers.plain_text import tidy

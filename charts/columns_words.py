@@ -7,7 +7,7 @@ from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, field, replace
 from typing import Final
 
-from charts.answers import Answering
+from charts.answering import Answering
 from charts.columns_dates import Undone
 from charts.dimensions import HeadingReading, Role
 from charts.findings import FindingLog

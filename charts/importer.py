@@ -6,7 +6,8 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from pathlib import Path
 
-from charts.answers import Answer, Answering
+from charts.answering import Answering
+from charts.answers import Answer
 from charts.answers_settled import with_settled
 from charts.answers_sheets import answered_sheet, left_out
 from charts.answers_tables import answered_tables

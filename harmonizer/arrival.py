@@ -72,10 +72,14 @@ def arrive(
 
 
 def read_again(file: LoadedFile, answers: Sequence[Answer]) -> LoadedFile:
-    """The same file read with other answers."""
+    """The same file read with other answers; how it departs from its supplier's habits stays."""
     name = file.read_as or file.reading.file
     reading = read_bytes(file.data, name, folder_of(name), answers)
-    return replace(file, reading=replace(reading, file=file.reading.file))
+    notes = [one for one in file.reading.findings if one.code == "habit-departure"]
+    taken = max((int(one.id[1:]) for one in reading.findings), default=0)
+    kept = tuple(replace(one, id=f"f{number}") for number, one in enumerate(notes, taken + 1))
+    findings = (*reading.findings, *kept)
+    return replace(file, reading=replace(reading, file=file.reading.file, findings=findings))
 
 
 def still_valid(record: FileRecord, before: FileReading, now: FileReading) -> FileRecord:
@@ -126,6 +130,7 @@ def read_first(
     habits = known.habits_of(FileReading(said.name))
     given = (*(text_answers(said.name, habits) if habits else ()), *given)
     reading = read_bytes(data, said.name, folder, given)
+    said = replace(said, supplier=supplier_of(reading))
     habits = known.habits_of(reading)
     if habits is None:
         return reading, replace(said, answers=given)

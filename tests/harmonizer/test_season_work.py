@@ -263,3 +263,21 @@ def test_an_answer_does_not_change_who_a_renamed_file_is_from(tmp_path: Path) ->
     workspace.answer(renamed, [CM])
     after = next(r for r in workspace.charts() if r.file == renamed)
     assert [chart.supplier for chart in after.charts] == suppliers
+
+
+def test_a_departure_is_still_named_after_an_answer(tmp_path: Path) -> None:
+    clean = "Size;Chest (cm);Waist (cm)\nS;84-88;68-72\nM;89-93;73-77\nL;94-98;78-82\n"
+    workspace = workspace_with(tmp_path, clean, "chart_2027.csv")
+    workspace.approve("north/chart_2027.csv", "Ann", DAY)
+    other = clean.replace("Waist", "Hip").replace("M;89-93", "M;83-87")
+    (tmp_path / "north" / "chart_2028.csv").write_text(other, encoding="utf-8")
+    workspace.take(workspace.load([tmp_path], known=workspace.known()))
+    name = "north/chart_2028.csv"
+    reading = next(one for one in workspace.charts() if one.file == name)
+    before = [one.values for one in reading.findings if one.code == "habit-departure"]
+    assert {values["case"] for values in before} == {"heading-new", "heading-gone"}
+    workspace.answer(name, [Answer(Corrected((CellReads("B3", "83-87", "89-93"),)), "Ann", DAY)])
+    reading = next(one for one in workspace.charts() if one.file == name)
+    assert [one.values for one in reading.findings if one.code == "habit-departure"] == before
+    assert len({one.id for one in reading.findings}) == len(reading.findings)
+    assert workspace.state(name).state is State.READY
