@@ -36,6 +36,8 @@ _SEP_LINE: Final = re.compile(r"\"?sep=(.)\"?[;,\t ]*(?:\r?\n|\Z)", re.IGNORECAS
 _LABEL: Final = re.compile(r"\d*X*-?[SML]|[A-Z]{1,4}|[^\W\d_]{3,20}", re.IGNORECASE)
 _SAMPLE: Final = 60_000
 _LEAST_SCORE: Final = 0.12
+_WIDE_BLANK: Final = re.compile(r"\S {2,}(?=\S)")
+_DECIMAL_COMMA: Final = re.compile(r"(?<=\d),(?=\d)")
 
 
 @dataclass(frozen=True, slots=True)
@@ -71,7 +73,16 @@ def separator_of(text: str) -> str | None:
     present = [separator for separator in _SEPARATORS if separator in sample]
     scored = [(_score(_quietly_parsed(sample, one)), one) for one in present]
     best, separator = max(scored, key=lambda pair: pair[0], default=(0.0, ""))
+    if separator == "," and _parted_by_blanks(sample):
+        return None
     return separator if best > _LEAST_SCORE else None
+
+
+def _parted_by_blanks(sample: str) -> bool:
+    """Whether runs of blanks part the columns and every comma is a decimal mark."""
+    lines = [line for line in sample.splitlines() if "," in line]
+    wide = sum(len(_WIDE_BLANK.findall(line)) > 1 for line in lines)
+    return 2 * wide > len(lines) and len(_DECIMAL_COMMA.findall(sample)) == sample.count(",")
 
 
 def _parsed(text: str, separator: str, quoting: Literal[0, 3]) -> list[Row]:
