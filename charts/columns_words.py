@@ -166,5 +166,5 @@ def dimension_in(surroundings: Surroundings) -> Dimension | None:
     """The dimension that the titles or captions name, when their nearest naming names one."""
     for words, reading in surroundings.readings():
         if words.kind is UnitFrom.TITLE and reading.role is Role.MEASURE:
-            return reading.dimension
+            return None if reading.dimension is Dimension.OTHER else reading.dimension
     return None

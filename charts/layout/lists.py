@@ -12,6 +12,7 @@ from dataclasses import dataclass, replace
 from typing import Final
 
 from charts.dimensions import Role
+from charts.layout.blank_columns import heads_spread
 from charts.layout.looks import look
 from charts.sheet import Addressing, Cell, Sheet
 
@@ -49,7 +50,7 @@ def laid_out(sheet: Sheet) -> Sheet:
     """The sheet as a table when it is a list of cells or of sentences; else as it is."""
     lines = _single_texts(sheet)
     if lines is None:
-        return sheet
+        return heads_spread(sheet)
     return _cell_a_line(sheet, lines) or _sentence_a_size(sheet, lines) or sheet
 
 

@@ -16,7 +16,7 @@ from charts.readers.lines import Line, LineCell, LineTable
 
 _BULLET: Final = re.compile(r"\s*(?:[•▪◦●○·*‣»>✓–-]\s+|\d{1,2}[.)]\s+(?=\D))?")
 _LABEL_END: Final = re.compile(r"\s*[:=]\s*|\s+[-–—]\s*")
-_NO_LABEL: Final = re.compile(r"[\t;|,\"]")
+_NO_LABEL: Final = re.compile(r"[\t;|,\"]|\S {2,}\S")
 _PART_END: Final = re.compile(r"\s*[|;•]\s*|,\s+(?=[^\d\s])")
 _NAME_FIRST: Final = re.compile(r"(?P<name>[^\d<>≤≥~]*?)\s*[:=]?\s*(?P<value>[<>≤≥~]?\s*\d.*)")
 _VALUE_FIRST: Final = re.compile(r"(?P<value>[<>≤≥~]?\s*\d.*?)\s+(?P<name>[^\W\d_]{3}[^\d]*)")
