@@ -107,7 +107,8 @@ class Segments(QWidget):
                 segment.updateGeometry()
 
     def press(self, key: str) -> None:
-        """Press a choice without telling anybody."""
+        """Press a choice without telling anybody; a key that is none of them presses none."""
+        self._group.setExclusive(False)
         for segment in self._segments:
             segment.setChecked(segment.key == key)
             segment.setFocusPolicy(
@@ -115,6 +116,10 @@ class Segments(QWidget):
             )
             if segment.key == key:
                 self.setFocusProxy(segment)
+        self._group.setExclusive(True)
+        if not self.key:
+            self._segments[0].setFocusPolicy(Qt.FocusPolicy.StrongFocus)
+            self.setFocusProxy(self._segments[0])
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
         """Arrows move to the neighbour and press it."""

@@ -76,16 +76,17 @@ class FigureLine(FramedLine):
         super().keyPressEvent(event)
 
     def eventFilter(self, watched: QObject, event: QEvent) -> bool:
-        """Undo means the last figure, once nothing in the line itself is left to undo."""
-        if (
-            event.type() is QEvent.Type.ShortcutOverride
-            and isinstance(event, QKeyEvent)
-            and event.matches(QKeySequence.StandardKey.Undo)
-            and not self.edit.isUndoAvailable()
-        ):
+        """Undo and redo mean figures, once nothing in the line itself is left to undo."""
+        override = event.type() is QEvent.Type.ShortcutOverride
+        if override and isinstance(event, QKeyEvent) and self._is_for_figures(event):
             event.ignore()
             return True
         return super().eventFilter(watched, event)
+
+    def _is_for_figures(self, event: QKeyEvent) -> bool:
+        undo = event.matches(QKeySequence.StandardKey.Undo) and not self.edit.isUndoAvailable()
+        redo = event.matches(QKeySequence.StandardKey.Redo) and not self.edit.isRedoAvailable()
+        return undo or redo
 
 
 class DefinitionChoice(FlatButton):
