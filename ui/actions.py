@@ -44,8 +44,16 @@ ACTIONS: Final = (
     ActionFact("next-rider", "rider", "Ctrl+Tab"),
     ActionFact("close-rider", "rider", "Ctrl+W"),
     ActionFact("try-value", "rider", "Ctrl+T", line_before=True),
+    ActionFact("approve", "chart", "Ctrl+Return"),
+    ActionFact("keep-aside", "chart", "Ctrl+Shift+K"),
+    ActionFact("reopen", "chart"),
+    ActionFact("letter-en", "chart", "Ctrl+L", line_before=True),
+    ActionFact("letter-de", "chart", "Ctrl+Shift+L"),
+    ActionFact("letter-page-en", "chart"),
+    ActionFact("letter-page-de", "chart"),
     ActionFact("page-fitting", "view", "Ctrl+1", "page"),
     ActionFact("page-charts", "view", "Ctrl+2", "page"),
+    ActionFact("page-settings", "view", "Ctrl+,", "page"),
     ActionFact("fold-readings", "view", "F4", checkable=True, line_before=True),
     ActionFact("go-readings", "view", "F6"),
     ActionFact("go-table", "view", "F7"),
@@ -62,7 +70,7 @@ ACTIONS: Final = (
     ActionFact("cautions", "help", "F1"),
     ActionFact("keys", "help", "Shift+F1"),
 )
-MENUS: Final = ("file", "edit", "rider", "view", "help")
+MENUS: Final = ("file", "edit", "rider", "chart", "view", "help")
 
 
 class Actions:

@@ -14,6 +14,8 @@ from charts.in_house import InHouseChart
 from charts.sources import Progress
 from charts.wording import Wording
 from charts.writers.whole_file import NotWrittenError
+from harmonizer.arrival import Arrival
+from harmonizer.drop_summary import summary_of
 from harmonizer.workspace import Workspace
 from ui.asking import Asker
 from ui.fitting_page.draft import ASKED
@@ -93,10 +95,10 @@ class Commands(QObject):
 
     def open_paths(self, paths: Sequence[Path]) -> None:
         """Open files, folders and riders' files beside the screen."""
-        wording = self._wording
+        wording, known = self._wording, self._window.workspace.known()
 
         def work(progress: Progress) -> object:
-            return arrive(paths, wording, progress)
+            return arrive(paths, wording, progress, known=known)
 
         self._run("job-reading", work, self._arrived)
 
@@ -120,6 +122,8 @@ class Commands(QObject):
         """Take what was read into the workspace, riders onto the line, and say what failed."""
         window = self._window
         window.workspace.take(arrived.charts)
+        if isinstance(arrived.charts, Arrival):
+            window.charts.show_summary(summary_of(arrived.charts).say(self._wording))
         window.fitting.open_riders(list(arrived.riders))
         self._tell(arrived)
         if window.page == "fitting":

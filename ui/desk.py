@@ -10,14 +10,19 @@ from PySide6.QtCore import QLocale
 from PySide6.QtWidgets import QApplication
 
 from charts.wording import LANGUAGES
+from harmonizer.settings_file import FILE_NAME as SETTINGS_NAME
 from harmonizer.workspace import Workspace
 from ui import appearance
+from ui.chart_commands import ChartCommands
 from ui.commands import Commands
 from ui.dress import Dress
 from ui.frame import Frame
 from ui.main_window import MainWindow
 from ui.preferences import Preferences
+from ui.questions_page.signature import FILE_NAME
+from ui.settings_page.settings_desk import SettingsDesk
 from ui.sheet_commands import SheetCommands
+from ui.shop_keeping import FOLDER_NAME, ShopKeeping
 from ui.theme import Theme
 from ui.view_commands import ViewCommands
 from ui.wall_sheet.editions_file import BOOK_NAME
@@ -35,6 +40,9 @@ class Desk:
     sheet: SheetCommands
     view: ViewCommands
     wall: WallCommands
+    chart: ChartCommands
+    shop: ShopKeeping
+    settings: SettingsDesk
 
 
 def make_desk(
@@ -48,6 +56,8 @@ def make_desk(
     frame.setWindowIcon(appearance.window_icon())
     words = Words(preferences.language or spoken())
     window = MainWindow(frame, Workspace(), words, Dress.of(theme, type_, preferences.density))
+    if file is not None:
+        window.signature.keep_in(file.with_name(FILE_NAME))
     commands = Commands(window)
     desk = Desk(
         frame,
@@ -56,6 +66,9 @@ def make_desk(
         SheetCommands(window, commands.asker),
         ViewCommands(window, application, preferences, file),
         WallCommands(window, commands.asker, file.with_name(BOOK_NAME) if file else None),
+        ChartCommands(window, commands.asker),
+        ShopKeeping(window, file.with_name(FOLDER_NAME) if file else None),
+        SettingsDesk(window, file.with_name(FOLDER_NAME) / SETTINGS_NAME if file else None),
     )
     window.fitting.readings.start()
     settle_memory()

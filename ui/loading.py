@@ -10,6 +10,7 @@ from typing import Final
 from charts.resource_files import resources
 from charts.sources import FACTS_FILE, Loaded, Progress
 from charts.wording import Wording
+from harmonizer.arrival import Known
 from harmonizer.rider import Rider
 from harmonizer.rider_file import RiderFileError, read_rider
 from harmonizer.workspace import Workspace
@@ -28,9 +29,16 @@ class Arrived:
 
 
 def arrive(
-    paths: Sequence[Path], wording: Wording, progress: Progress, pasted: str | None = None
+    paths: Sequence[Path],
+    wording: Wording,
+    progress: Progress,
+    pasted: str | None = None,
+    known: Known | None = None,
 ) -> Arrived:
-    """Read charts and riders' files; safe on any thread; ``progress`` may raise Cancelled."""
+    """Read charts and riders' files; safe on any thread; ``progress`` may raise Cancelled.
+
+    ``known`` spares unchanged files and applies what was said of them before.
+    """
     charts = [path for path in paths if not is_rider_file(path)]
     riders: list[Rider] = []
     refused: list[str] = []
@@ -39,7 +47,7 @@ def arrive(
             _take_rider(path, wording, riders, refused)
     text = pasted.encode() if pasted is not None else None
     wanted = bool(charts) or text is not None
-    loaded = Workspace.load(charts, progress, text, wording) if wanted else Loaded()
+    loaded = Workspace.load(charts, progress, text, wording, known) if wanted else Loaded()
     return Arrived(loaded, tuple(riders), tuple(refused), wanted)
 
 

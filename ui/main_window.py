@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from pathlib import Path
+
 from PySide6.QtCore import QObject, Signal
 from PySide6.QtGui import QPalette
 from PySide6.QtWidgets import QLabel, QStackedWidget, QVBoxLayout, QWidget
@@ -16,10 +18,13 @@ from ui.dress import Dress
 from ui.fitting_page.page import FittingPage
 from ui.frame import Frame
 from ui.operations import Operations
+from ui.questions_page.case import Bench
+from ui.questions_page.signature import Signature
+from ui.settings_page.page import SettingsPage
 from ui.top_strip import ANY, TopStrip
 from ui.words import Words
 
-PAGES = ("fitting", "charts")
+PAGES = ("fitting", "charts", "settings")
 
 
 class MainWindow(QObject):
@@ -29,12 +34,15 @@ class MainWindow(QObject):
         frame: the top-level window.
         workspace: the charts and riders.
         operations: long work beside the screen.
+        signature: who answers at this screen.
 
     Signals:
         wanted(str): do the action of this key.
+        charts_turned(): what the actions of the charts page bear on may be another file now.
     """
 
     wanted = Signal(str)
+    charts_turned = Signal()
 
     def __init__(self, frame: Frame, workspace: Workspace, words: Words, dress: Dress) -> None:
         super().__init__(frame)
@@ -43,7 +51,10 @@ class MainWindow(QObject):
         self.words = words
         self.dress = dress
         self.operations = Operations(self)
+        self.signature = Signature()
         self.actions_ = Actions(frame, words)
+        self._settings_path: Path | None = None
+        self._page_before = PAGES[0]
         frame.setWindowTitle(words("window-title"))
         frame.closing.connect(self.operations.close)
         self._build()
@@ -56,6 +67,7 @@ class MainWindow(QObject):
     def wear(self, dress: Dress) -> None:
         """Change colours, text size or the height of rows; everything shown stays."""
         calls, page, chosen = self.fitting.calls, self.page, self.fitting.table.chosen_key
+        opened = self.charts.opened
         folded = self.actions_["fold-readings"].isChecked()
         self.dress = dress
         self._build()
@@ -64,6 +76,8 @@ class MainWindow(QObject):
         self.fitting.table.choose(chosen)
         self.fitting.fold_readings(folded)
         self.show_page(page)
+        if opened:
+            self.charts.open_file(opened)
 
     def _build(self) -> None:
         """Everything between the menus and the lower edge, in the present dress."""
@@ -77,9 +91,14 @@ class MainWindow(QObject):
         self.notice = NoticeStrip(words("close"), whole)
         self.stack = QStackedWidget(whole)
         self.fitting = FittingPage(words, dress, self.stack)
-        self.charts = ChartsPage(words, dress, self.stack)
+        self.charts = ChartsPage(
+            words, dress, Bench(self.workspace, self.operations, self.signature), self.stack
+        )
         self.stack.addWidget(self.fitting)
         self.stack.addWidget(self.charts)
+        self.settings = SettingsPage(words, dress, self.stack)
+        self.settings.show_place(self._settings_path)
+        self.stack.addWidget(self.settings)
         column = QVBoxLayout(whole)
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(0)
@@ -109,6 +128,10 @@ class MainWindow(QObject):
         self.fitting.wanted_place.connect(self.show_place)
         self.fitting.wanted.connect(self.wanted)
         self.charts.wanted.connect(self.wanted)
+        self.charts.told.connect(self.notice.say)
+        self.charts.turned.connect(self.charts_turned)
+        self.settings.changed.connect(self.workspace.set_settings)
+        self.settings.left.connect(self._leave_settings)
         self.notice.pressed.connect(self._notice_pressed)
         self.progress.cancelled.connect(self.operations.cancel)
 
@@ -116,11 +139,12 @@ class MainWindow(QObject):
 
     def _workspace_changed(self, parts: frozenset[str]) -> None:
         workspace = self.workspace
+        self.settings.show_settings(workspace.settings)
         if parts & {"charts", "settings"}:
-            readings = workspace.charts()
             self._levels = tuple(sorted({fact.level for fact in workspace.facts if fact.level}))
-            self.charts.show_files(readings)
             self.fitting.show_shop(workspace.table, workspace.fit)
+        if parts & {"charts", "season"}:
+            self.charts.show_files()
         self.actions_["undo"].setEnabled(workspace.can_undo)
         self.actions_["redo"].setEnabled(workspace.can_redo)
         self.actions_["export-combined"].setEnabled(bool(workspace.offers))
@@ -134,9 +158,21 @@ class MainWindow(QObject):
 
     def show_page(self, page: str) -> None:
         """Bring a page to the front."""
+        if page != self.page:
+            self._page_before = self.page
         self.stack.setCurrentIndex(PAGES.index(page))
         self.actions_[f"page-{page}"].setChecked(True)
         self._show_page_names()
+        self.charts_turned.emit()
+
+    def keep_settings_in(self, path: Path) -> None:
+        """Say on the page of settings where they are kept."""
+        self._settings_path = path
+        self.settings.show_place(path)
+
+    def _leave_settings(self) -> None:
+        before = self._page_before
+        self.show_page(before if before != "settings" else PAGES[0])
 
     def show_place(self, file: str, place: str) -> None:
         """Show one cell of a supplier's file."""

@@ -213,7 +213,12 @@ def test_one_key_shows_the_suppliers_cell(desk: Desk, qtbot: QtBot, folder: Path
     opened(desk, qtbot, folder / "Alderway", folder / "rider.toml")
     desk.window.actions_["show-place"].trigger()
     assert desk.window.page == "charts"
-    assert "90-98" in desk.window.charts.text.toPlainText()
+    charts = desk.window.charts
+    assert charts.opened.endswith("harrier.csv")
+    (framed,) = charts.questions.source.view.framed
+    cell = charts.questions.source.view.cells.cell(*framed)
+    assert cell is not None
+    assert cell.printed == "90-98"
 
 
 def test_every_action_of_the_menus_does_something(desk: Desk) -> None:

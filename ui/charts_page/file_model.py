@@ -1,17 +1,17 @@
-"""The list of files: its model, and the delegate that paints a row."""
+"""The table of files: its model, and the delegate that paints a cell."""
 
 from __future__ import annotations
 
 from collections.abc import Sequence
+from enum import IntEnum
 from typing import Final
 
 from PySide6.QtCore import (
-    QAbstractListModel,
+    QAbstractTableModel,
     QModelIndex,
     QObject,
     QPersistentModelIndex,
     QRectF,
-    QSize,
     Qt,
 )
 from PySide6.QtGui import QPainter, QPen
@@ -21,20 +21,36 @@ from ui.charts_page.file_rows import FileRow
 from ui.drawing.marks import paint_mark
 from ui.dress import Dress
 from ui.theme import Ink
+from ui.words import Words
 
 Index = QModelIndex | QPersistentModelIndex
 
 _DISPLAY: Final = Qt.ItemDataRole.DisplayRole.value
 _ACCESSIBLE: Final = Qt.ItemDataRole.AccessibleTextRole.value
 _TOOL_TIP: Final = Qt.ItemDataRole.ToolTipRole.value
+_ALIGN: Final = Qt.ItemDataRole.TextAlignmentRole.value
+_LEFT: Final = (Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter).value
+INDENT: Final = 14.0
+"""How far the words of a cell stand from its left edge, in pixels at a line of 16."""
 _NOWHERE: Final = QModelIndex()
 
 
-class FileModel(QAbstractListModel):
+class Column(IntEnum):
+    """The columns, from left to right."""
+
+    MAKER = 0
+    MODELS = 1
+    FILE = 2
+    GAVE = 3
+    STATE = 4
+
+
+class FileModel(QAbstractTableModel):
     """Holds the rows; computes nothing."""
 
-    def __init__(self, parent: QObject | None = None) -> None:
+    def __init__(self, words: Words, parent: QObject | None = None) -> None:
         super().__init__(parent)
+        self._words = words
         self._rows: Sequence[FileRow] = ()
 
     def show_rows(self, rows: Sequence[FileRow]) -> None:
@@ -49,78 +65,74 @@ class FileModel(QAbstractListModel):
 
     def find(self, file: str) -> int:
         """Where the file of this name stands, -1 where it is not."""
-        names = [row.reading.file for row in self._rows]
+        names = [row.file for row in self._rows]
         return names.index(file) if file in names else -1
 
     def rowCount(self, parent: Index = _NOWHERE) -> int:
         """One row a file."""
         return 0 if parent.isValid() else len(self._rows)
 
+    def columnCount(self, parent: Index = _NOWHERE) -> int:
+        """Maker, models, file, what it gave, its state."""
+        return 0 if parent.isValid() else len(Column)
+
     def data(self, index: Index, role: int = _DISPLAY) -> object:
-        """The name; what a screen reader says of the row."""
+        """The words of a cell; the whole row for a screen reader."""
         row = self.row(index.row())
         if row is None:
             return None
-        if role == _DISPLAY:
-            return row.name
-        return row.sentence if role in (_ACCESSIBLE, _TOOL_TIP) else None
+        if role in (_DISPLAY, _TOOL_TIP):
+            return (row.maker, row.models, row.name, row.gave, row.says)[index.column()]
+        return row.sentence if role == _ACCESSIBLE else None
+
+    def headerData(self, section: int, orientation: Qt.Orientation, role: int = _DISPLAY) -> object:
+        """The names of the columns."""
+        if orientation is not Qt.Orientation.Horizontal or not 0 <= section < len(Column):
+            return None
+        if role == _ALIGN:
+            return _LEFT
+        if role != _DISPLAY:
+            return None
+        name = Column(section).name.lower()
+        return self._words.wording.say("questions", f"files-{name}")
 
 
 class FileDelegate(QStyledItemDelegate):
-    """Two lines a file: its name, and what it gave or what is the matter."""
+    """One line a file; its state with a sign before it."""
 
     def __init__(self, model: FileModel, dress: Dress, parent: QObject | None = None) -> None:
         super().__init__(parent)
         self._model = model
-        self.dress = dress
-
-    def sizeHint(self, option: QStyleOptionViewItem, index: Index) -> QSize:
-        """Two lines and some air."""
-        del index
-        return QSize(option.rect.width(), self.dress.type_.px(50))
+        self._dress = dress
 
     def paint(self, painter: QPainter, option: QStyleOptionViewItem, index: Index) -> None:
-        """One file."""
+        """One cell."""
         row = self._model.row(index.row())
         if row is None:
             return
-        painter.save()
+        dress, box = self._dress, QRectF(option.rect)
         chosen = bool(option.state & QStyle.StateFlag.State_Selected)
-        box = QRectF(option.rect)
-        self._paint_ground(painter, box, chosen)
-        self._paint_lines(painter, box, row, chosen)
+        ground = dress.colours[Ink.CHOSEN if chosen else Ink.GROUND]
+        painter.save()
+        painter.fillRect(box, ground)
+        rule = QRectF(box.left(), box.bottom() - 1, box.width(), 1)
+        painter.fillRect(rule, dress.colours[Ink.RULE])
+        column = Column(index.column())
+        if chosen and column is Column.MAKER:
+            bar = QRectF(box.left(), box.top(), 3.5 * dress.unit, box.height() - 1)
+            painter.fillRect(bar, dress.colours[Ink.ACCENT])
+        inner = box.adjusted(INDENT * dress.unit, 0, -6 * dress.unit, 0)
+        if column is Column.STATE:
+            side = 10 * dress.unit
+            sign = QRectF(inner.left(), box.center().y() - side / 2, side, side)
+            paint_mark(painter, sign, row.look.mark, dress.colours[row.look.ink], ground)
+            inner.setLeft(inner.left() + side + 8 * dress.unit)
+        text = str(self._model.data(index))
+        letters = dress.strong if column in (Column.MAKER, Column.STATE) else dress.plain
+        quiet = column is Column.GAVE
+        letters.left(painter, inner, text, dress.colours[Ink.QUIET if quiet else Ink.TEXT])
         if option.state & QStyle.StateFlag.State_HasFocus:
-            self._paint_focus(painter, box)
+            painter.setBrush(Qt.BrushStyle.NoBrush)
+            painter.setPen(QPen(dress.colours[Ink.FOCUS], 1.5 * dress.unit))
+            painter.drawRect(box.adjusted(1, 1, -2, -2))
         painter.restore()
-
-    def _paint_ground(self, painter: QPainter, box: QRectF, chosen: bool) -> None:
-        colours, px = self.dress.colours, self.dress.type_.px
-        painter.fillRect(box, colours[Ink.CHOSEN if chosen else Ink.GROUND])
-        painter.fillRect(QRectF(box.left(), box.bottom() - 1, box.width(), 1), colours[Ink.RULE])
-        if chosen:
-            bar = QRectF(box.left(), box.top(), px(3.5), box.height() - 1)
-            painter.fillRect(bar, colours[Ink.ACCENT])
-
-    def _paint_lines(self, painter: QPainter, box: QRectF, row: FileRow, chosen: bool) -> None:
-        type_, colours = self.dress.type_, self.dress.colours
-        side = float(type_.px(10))
-        left = box.left() + type_.px(14)
-        top = box.top() + type_.px(8)
-        sign = QRectF(left, top + (type_.line - side) / 2, side, side)
-        ground = colours[Ink.CHOSEN if chosen else Ink.GROUND]
-        paint_mark(painter, sign, row.look.mark, colours[row.look.ink], ground)
-        words = QRectF(left + side + type_.px(8), top, 0, type_.line)
-        words.setRight(box.right() - type_.px(8))
-        self._write(painter, words, row.name, strong=True)
-        self._write(painter, words.translated(0, type_.line + 1), row.says, strong=False)
-
-    def _write(self, painter: QPainter, box: QRectF, text: str, *, strong: bool) -> None:
-        dress = self.dress
-        letters = dress.strong if strong else dress.small
-        letters.left(painter, box, text, dress.colours[Ink.TEXT if strong else Ink.QUIET])
-
-    def _paint_focus(self, painter: QPainter, box: QRectF) -> None:
-        wide = 2 * self.dress.unit
-        painter.setBrush(Qt.BrushStyle.NoBrush)
-        painter.setPen(QPen(self.dress.colours[Ink.FOCUS], wide))
-        painter.drawRect(box.adjusted(wide / 2, wide / 2, -wide / 2, -wide / 2 - 1))

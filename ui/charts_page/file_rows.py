@@ -1,77 +1,95 @@
-"""The files as rows: what each gave, and what is the matter with it. No Qt."""
+"""The files as rows: whose they are, for which models, what they gave, how they stand. No Qt."""
 
 from __future__ import annotations
 
-from collections.abc import Sequence
 from dataclasses import dataclass
+from pathlib import PurePath
 from typing import Final
 
 from charts.finding_sentences import sentence_of
-from charts.findings import DANGER, Finding, Level
+from charts.findings import Level
+from charts.model_facts import ModelFacts
 from charts.schema import FileReading
-from ui.theme import Ink, Look, Mark
+from charts.sources import LoadedFile
+from harmonizer.season import FileRecord, FileState, State
+from harmonizer.workspace import Workspace
+from ui.file_states import LOOK_OF, name_of, state_words
+from ui.theme import Look
 from ui.words import Words
 
-PROBLEM: Final = Look(Ink.STOP, Mark.CROSS)
-QUESTION: Final = Look(Ink.NEAR, Mark.HALF)
-CLEAR: Final = Look(Ink.GOOD, Mark.FULL)
-NOTE: Final = Look(Ink.UNKNOWN, Mark.RING)
-LOOKS: Final = {Level.ERROR: PROBLEM, Level.QUESTION: QUESTION, Level.NOTE: NOTE}
-_LEVELS: Final = (Level.ERROR, Level.QUESTION, Level.NOTE)
+WANTING: Final = frozenset({State.QUESTIONS, State.READY})
+_ORDER: Final = tuple(LOOK_OF)
 
 
 @dataclass(frozen=True, slots=True)
 class FileRow:
-    """One file. ``folder`` is where it lay, ``says`` what it gave or why it gave nothing."""
+    """One file. ``maker`` and ``models`` are names, ``gave`` counts, ``says`` is its state."""
 
-    reading: FileReading
+    file: str
+    maker: str
+    models: str
     name: str
-    folder: str
+    gave: str
     says: str
-    look: Look
-    questions: int
+    state: State
+
+    @property
+    def look(self) -> Look:
+        """The colour and sign of its state."""
+        return LOOK_OF[self.state]
 
     @property
     def sentence(self) -> str:
         """What a screen reader says of the row."""
-        return f"{self.name}. {self.says}"
+        parts = (self.maker, self.models, self.name, self.gave, self.says)
+        return ". ".join(part for part in parts if part)
 
 
-def file_rows(readings: Sequence[FileReading], words: Words) -> tuple[FileRow, ...]:
-    """One row a file: those with problems first, then those with questions, then the rest."""
-    rows = [_row(reading, words) for reading in readings]
-    looks = (PROBLEM, QUESTION, CLEAR)
-    return tuple(sorted(rows, key=lambda row: looks.index(row.look)))
+def file_rows(workspace: Workspace, words: Words) -> tuple[FileRow, ...]:
+    """One row a file: what wants a person first, then by maker and name."""
+    rows = [
+        _row(file, state, workspace.record(state.file), words)
+        for file, state in zip(workspace.files, workspace.states(), strict=True)
+    ]
+    return tuple(sorted(rows, key=lambda row: (_ORDER.index(row.state), row.maker, row.file)))
 
 
-def _row(reading: FileReading, words: Words) -> FileRow:
-    folder, _, name = reading.file.rpartition("/")
-    questions = sum(one.level is Level.QUESTION for one in reading.findings)
+def _row(file: LoadedFile, state: FileState, record: FileRecord, words: Words) -> FileRow:
+    reading = file.reading
+    says = state_words(state, record, words)
     problem = next((one for one in reading.findings if one.level is Level.ERROR), None)
-    if problem is not None:
-        look, says = PROBLEM, sentence_of(problem, words.wording)
-    elif questions:
-        look, says = QUESTION, words("file-questions", what=_gave(reading, words), count=questions)
-    else:
-        look, says = CLEAR, _gave(reading, words)
+    if state.state is State.NOT_READABLE and problem is not None:
+        says = sentence_of(problem, words.wording)
     return FileRow(
-        reading=reading,
-        name=name if name != "-" else words("file-pasted"),
-        folder=folder,
-        says=says,
-        look=look,
-        questions=questions,
+        reading.file,
+        _maker(file),
+        _models(file),
+        name_of(reading.file, words),
+        _gave(reading, words),
+        says,
+        state.state,
     )
+
+
+def _maker(file: LoadedFile) -> str:
+    """As the shop writes it, else as the chart says, else the folder."""
+    facts = [each.supplier for each in _facts(file) if each.supplier]
+    said = [chart.supplier.text for chart in file.reading.charts if chart.supplier is not None]
+    folder = file.reading.file.rpartition("/")[0].partition("/")[0]
+    return next(iter((*facts, *said)), folder)
+
+
+def _models(file: LoadedFile) -> str:
+    facts = [each.model for each in _facts(file)]
+    said = [chart.model.text for chart in file.reading.charts if chart.model is not None]
+    return ", ".join(dict.fromkeys(facts or said))
+
+
+def _facts(file: LoadedFile) -> list[ModelFacts]:
+    name = PurePath(file.reading.file).name
+    return [each for each in file.facts if each.file == name]
 
 
 def _gave(reading: FileReading, words: Words) -> str:
     sizes = sum(len(chart.sizes) for chart in reading.charts)
-    return words("file-gave", count=len(reading.charts), sizes=sizes)
-
-
-def weighed(findings: Sequence[Finding]) -> list[Finding]:
-    """Findings in the order in which they are shown: errors, dangerous questions, the rest."""
-    return sorted(
-        findings,
-        key=lambda one: (_LEVELS.index(one.level), DANGER.get(one.code, len(DANGER))),
-    )
+    return words("file-gave", count=len(reading.charts), sizes=sizes) if reading.charts else ""

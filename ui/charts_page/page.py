@@ -1,75 +1,53 @@
-"""The charts page: the files left, the chosen one right, with its open questions first."""
+"""The charts page: every file with its state, and one of them opened with its questions."""
 
 from __future__ import annotations
 
-from collections.abc import Callable, Sequence
-from typing import Final
+from collections.abc import Sequence
 
-from PySide6.QtCore import QModelIndex, QTimer, Signal
+from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QPalette
-from PySide6.QtWidgets import (
-    QAbstractItemView,
-    QFrame,
-    QHBoxLayout,
-    QListView,
-    QStackedWidget,
-    QTextBrowser,
-    QWidget,
-)
+from PySide6.QtWidgets import QHBoxLayout, QLabel, QStackedWidget, QVBoxLayout, QWidget
 
-from charts.schema import FileReading
-from ui.charts_page.file_model import FileDelegate, FileModel
-from ui.charts_page.file_report import HERE, FileReport
-from ui.charts_page.file_rows import file_rows
+from ui.charts_page.file_rows import WANTING, file_rows
+from ui.charts_page.file_table import FileTable
 from ui.controls.empty_state import EmptyState
 from ui.dress import Dress
+from ui.questions_page.case import Bench
+from ui.questions_page.page import QuestionsPage
 from ui.words import Words
-
-_LIST_WIDTH: Final = 330
 
 
 class ChartsPage(QWidget):
-    """Every file that came in; one that failed is a row with its problem.
+    """The files, and the questions of the one that is open.
 
     Signals:
         wanted(str): do the action of this key.
+        told(str): something to say in one sentence.
+        turned(): another file is open, or none.
     """
 
     wanted = Signal(str)
+    told = Signal(str)
+    turned = Signal()
 
-    def __init__(self, words: Words, dress: Dress, parent: QWidget | None = None) -> None:
+    def __init__(
+        self, words: Words, dress: Dress, bench: Bench, parent: QWidget | None = None
+    ) -> None:
         super().__init__(parent)
         self._words = words
-        self._report = FileReport(dress.theme, words)
-        self.files = FileModel(self)
-        self.list = QListView(self)
-        self.text = QTextBrowser(self)
+        self._dress = dress
+        self._bench = bench
+        self._questions: QuestionsPage | None = None
+        self._said: tuple[str, ...] = ()
+        self.table = FileTable(words, dress, self)
+        self.files = self.table.files
+        self.summary = QLabel(self)
         self.empty = EmptyState(dress.type_.large, self)
-        self._place = ""
-        self._build(dress)
-        self.show_files(())
+        self.stack = QStackedWidget(self)
+        self._build()
+        self.show_files()
 
-    def _build(self, dress: Dress) -> None:
-        px = dress.type_.px
-        self.list.setModel(self.files)
-        self.list.setItemDelegate(FileDelegate(self.files, dress, self))
-        self.list.setFrameShape(QFrame.Shape.NoFrame)
-        self.list.setFixedWidth(px(_LIST_WIDTH))
-        self.list.setVerticalScrollMode(QAbstractItemView.ScrollMode.ScrollPerPixel)
-        self.list.setUniformItemSizes(True)
-        self.list.setAccessibleName(self._words("charts-list"))
-        self.list.selectionModel().currentChanged.connect(self._current_changed)
-        self._build_report(px)
-        self._build_empty()
-        self._lay()
-
-    def _build_report(self, px: Callable[[float], int]) -> None:
-        self.text.setFrameShape(QFrame.Shape.NoFrame)
-        self.text.document().setDocumentMargin(px(18))
-        self.text.setAccessibleName(self._words("charts-report"))
-        self.text.setBackgroundRole(QPalette.ColorRole.Base)
-
-    def _build_empty(self) -> None:
+    def _build(self) -> None:
         self.empty.offer(
             [
                 ("open-files", self._words("empty-open")),
@@ -79,49 +57,108 @@ class ChartsPage(QWidget):
         )
         self.empty.say(self._words("empty-title"), self._words("empty-body"))
         self.empty.pressed.connect(self.wanted)
-
-    def _lay(self) -> None:
-        self.stack = QStackedWidget(self)
-        whole = QWidget(self.stack)
-        row = QHBoxLayout(whole)
-        row.setContentsMargins(0, 0, 0, 0)
-        row.setSpacing(1)
-        row.addWidget(self.list)
-        row.addWidget(self.text, 1)
+        self.table.opened.connect(self.open_file)
+        px = self._dress.type_.px
+        self.summary.setWordWrap(True)
+        self.summary.setContentsMargins(px(14), px(8), px(14), px(8))
+        self.summary.setForegroundRole(QPalette.ColorRole.WindowText)
+        files = QWidget(self.stack)
+        column = QVBoxLayout(files)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.setSpacing(0)
+        column.addWidget(self.summary)
+        column.addWidget(self.table, 1)
+        self._list = files
         self.stack.addWidget(self.empty)
-        self.stack.addWidget(whole)
+        self.stack.addWidget(files)
         outer = QHBoxLayout(self)
         outer.setContentsMargins(0, 0, 0, 0)
         outer.addWidget(self.stack)
 
-    def show_files(self, readings: Sequence[FileReading]) -> None:
-        """Show these files, keeping the chosen one chosen where it is still there."""
-        before = self.files.row(self.list.currentIndex().row())
-        self.files.show_rows(file_rows(readings, self._words))
-        self.stack.setCurrentIndex(1 if readings else 0)
-        at = self.files.find(before.reading.file) if before else 0
-        self.list.setCurrentIndex(self.files.index(max(at, 0)))
+    @property
+    def questions(self) -> QuestionsPage:
+        """The page of one file, made when it is wanted first."""
+        if self._questions is None:
+            page = QuestionsPage(self._words, self._dress, self._bench, self.stack)
+            page.wanted.connect(self._page_wants)
+            page.told.connect(self.told)
+            self.stack.addWidget(page)
+            self._questions = page
+        return self._questions
+
+    @property
+    def opened(self) -> str:
+        """The name of the file that is open, "" where none is."""
+        page = self._questions
+        shown = page is not None and self.stack.currentWidget() is page
+        return page.case.name if page is not None and shown and page.case is not None else ""
+
+    @property
+    def chosen(self) -> str:
+        """The file that is open, else the one chosen in the list."""
+        row = self.files.row(self.table.currentIndex().row())
+        return self.opened or (row.file if row is not None else "")
+
+    # What is shown
+
+    def show_files(self) -> None:
+        """Show the files as they stand, keeping the chosen one chosen where it is still there."""
+        before = self.files.row(self.table.currentIndex().row())
+        rows = file_rows(self._bench.workspace, self._words)
+        self.files.show_rows(rows)
+        self.table.choose(max(self.files.find(before.file) if before else 0, 0))
+        if self.opened and self.questions.refresh():
+            self.turned.emit()
+        else:
+            self._show_list()
+
+    def show_summary(self, sentences: Sequence[str]) -> None:
+        """What the last drop gave, over the files."""
+        self._said = tuple(sentences)
+        self.summary.setText(" ".join(self._said))
+        self.summary.setVisible(bool(self._said))
+
+    def open_file(self, name: str) -> None:
+        """Show the questions of the file of this name."""
+        if self.questions.open_file(name):
+            self.table.choose(max(self.files.find(name), 0))
+            self.stack.setCurrentWidget(self.questions)
+            self.questions.panel.list.setFocus(Qt.FocusReason.OtherFocusReason)
+            self.turned.emit()
 
     def show_place(self, file: str, place: str) -> None:
         """Show one cell of one file."""
-        at = self.files.find(file)
-        if at < 0:
+        self.open_file(file)
+        if self.opened == file:
+            self.questions.show_place(place)
+
+    def back(self) -> None:
+        """Leave the open file."""
+        self._show_list()
+        self.table.setFocus(Qt.FocusReason.OtherFocusReason)
+
+    def _show_list(self) -> None:
+        self.stack.setCurrentWidget(self._list if self.files.rowCount() else self.empty)
+        self.summary.setVisible(bool(self._said))
+        self.turned.emit()
+
+    def _page_wants(self, key: str) -> None:
+        if key == "back":
+            self.back()
+        else:
+            self.wanted.emit(key)
+
+    # What is done
+
+    def approve(self) -> None:
+        """Approve the open file, and go back to the list on the next one that wants a person."""
+        name = self.opened
+        if not name or not self.questions.approve():
             return
-        self._place = place
-        self.list.setCurrentIndex(self.files.index(at))
-        self._show(at)
-        QTimer.singleShot(0, self._go_there)
-
-    def _current_changed(self, current: QModelIndex, before: QModelIndex) -> None:
-        del before
-        self._show(current.row())
-
-    def _show(self, number: int) -> None:
-        row = self.files.row(number)
-        self.text.setHtml(self._report.page(row, self._place) if row else "")
-
-    def _go_there(self) -> None:
-        self.text.scrollToAnchor(HERE)
-        bar = self.text.verticalScrollBar()
-        bar.setValue(bar.value() - self.text.viewport().height() // 3)
-        self._place = ""
+        self.back()
+        wanting = (
+            at
+            for at in range(self.files.rowCount())
+            if (row := self.files.row(at)) is not None and row.state in WANTING
+        )
+        self.table.choose(next(wanting, max(self.files.find(name), 0)))

@@ -1,75 +1,87 @@
-"""The charts page: every file a row, its open questions first, each cell to be found."""
+"""The charts page: every file a row with its maker, its models and its state."""
 
 from __future__ import annotations
 
-from charts.findings import Candidate, FindingLog
-from charts.schema import FileReading
-from tests.ui.shop import model_chart
-from ui.charts_page.file_report import FileReport
-from ui.charts_page.file_rows import CLEAR, PROBLEM, QUESTION, file_rows
-from ui.theme import Theme
+from pathlib import Path
+
+from pytestqt.qtbot import QtBot
+
+from harmonizer.season import State
+from harmonizer.workspace import Workspace
+from tests.ui.test_commands import CHART, opened
+from ui.charts_page.file_rows import FileRow, file_rows
+from ui.desk import Desk
 from ui.words import Words
 
 WORDS = Words("en")
+NO_UNIT = "Size,Chest,Waist\nS,84-92,68-76\nM,92-98,76-82\nL,98-104,82-90\n"
+FACTS = """format = 1
+[[model]]
+supplier = "Alderway Ltd"
+model = "Harrier"
+file = "harrier.csv"
+"""
 
 
-def asked() -> FileReading:
-    log = FindingLog()
-    log.add(
-        "unit-missing",
-        "Women!C3",
-        heading="Chest",
-        unit="cm",
-        other="in",
-        candidates=(Candidate("84-88 cm"), Candidate("84-88 in")),
-    )
-    return FileReading("alder/women.xlsx", (model_chart("Alder", "Harrier"),), log.findings)
+def folder(tmp_path: Path) -> Path:
+    alder = tmp_path / "alder"
+    alder.mkdir()
+    (alder / "harrier.csv").write_text(CHART, encoding="utf-8")
+    (alder / "asked.csv").write_text(NO_UNIT, encoding="utf-8")
+    (alder / "empty.csv").write_bytes(b"")
+    (alder / "models.toml").write_text(FACTS, encoding="utf-8")
+    return alder
 
 
-def failed() -> FileReading:
-    log = FindingLog()
-    log.add("empty-file", "empty.csv", name="empty.csv")
-    return FileReading("alder/empty.csv", (), log.findings)
+def rows(tmp_path: Path) -> list[FileRow]:
+    workspace = Workspace()
+    workspace.take(Workspace.load([folder(tmp_path)]))
+    return list(file_rows(workspace, WORDS))
 
 
-CLEAN = FileReading("alder/men.csv", (model_chart("Alder", "Merle"),))
+def test_what_wants_a_person_stands_first(tmp_path: Path) -> None:
+    states = [row.state for row in rows(tmp_path)]
+    assert states == [State.NOT_READABLE, State.QUESTIONS, State.READY]
 
 
-def test_problems_stand_first_then_questions_then_the_rest() -> None:
-    rows = file_rows([CLEAN, asked(), failed()], WORDS)
-    assert [row.look for row in rows] == [PROBLEM, QUESTION, CLEAR]
-
-
-def test_a_file_that_failed_says_why() -> None:
-    (row,) = file_rows([failed()], WORDS)
+def test_a_file_that_failed_says_why(tmp_path: Path) -> None:
+    row = rows(tmp_path)[0]
     assert "empty" in row.says
-    assert row.sentence.startswith("empty.csv")
+    assert row.gave == ""
 
 
-def test_a_file_tells_what_it_gave_and_what_is_open() -> None:
-    (row,) = file_rows([asked()], WORDS)
-    assert row.says == "one chart, 6 sizes · 1 open question"
+def test_a_file_tells_what_it_gave_and_what_is_open(tmp_path: Path) -> None:
+    row = rows(tmp_path)[1]
+    assert row.gave == "one chart, 3 sizes"
+    assert row.says == "1 open question"
 
 
-def test_the_report_lists_the_question_with_its_readings_and_every_value() -> None:
-    (row,) = file_rows([asked()], WORDS)
-    page = FileReport(Theme(), WORDS).page(row)
-    assert "84-88 in" in page
-    assert page.index("Women!C3") < page.index("<table")
-    assert page.count("<tr") == 7
+def test_the_maker_and_the_models_are_named_as_the_shop_names_them(tmp_path: Path) -> None:
+    row = rows(tmp_path)[2]
+    assert (row.maker, row.models) == ("Alderway Ltd", "Harrier")
+    assert row.sentence.startswith("Alderway Ltd. Harrier. harrier.csv.")
 
 
-def test_the_asked_place_is_marked_in_the_report() -> None:
-    (row,) = file_rows([CLEAN], WORDS)
-    plain = FileReport(Theme(), WORDS).page(row)
-    marked = FileReport(Theme(), WORDS).page(row, "Women!C4")
-    assert "name='here'" not in plain
-    assert "name='here'" in marked
+def test_a_drop_is_summed_up_in_a_line(desk: Desk, qtbot: QtBot, tmp_path: Path) -> None:
+    opened(desk, qtbot, folder(tmp_path))
+    said = desk.window.charts.summary.text()
+    assert said == "1 file is ready. 1 file has open questions. 1 file could not be read."
 
 
-def test_what_stands_in_a_file_is_never_taken_for_markup() -> None:
-    reading = FileReading("<b>.csv", (model_chart("<i>Alder", "Harrier"),))
-    (row,) = file_rows([reading], WORDS)
-    page = FileReport(Theme(), WORDS).page(row)
-    assert "<i>Alder" not in page
-    assert "&lt;b&gt;.csv" in page
+def test_the_next_drop_reads_only_what_changed(desk: Desk, qtbot: QtBot, tmp_path: Path) -> None:
+    alder = folder(tmp_path)
+    opened(desk, qtbot, alder)
+    (alder / "asked.csv").write_text(NO_UNIT.replace("84-92", "86-92"), encoding="utf-8")
+    opened(desk, qtbot, alder)
+    assert "1 file was unchanged" in desk.window.charts.summary.text()
+
+
+def test_an_approved_file_says_who_and_when(tmp_path: Path) -> None:
+    from datetime import date
+
+    workspace = Workspace()
+    workspace.take(Workspace.load([folder(tmp_path)]))
+    name = next(row.file for row in file_rows(workspace, WORDS) if row.state is State.READY)
+    workspace.approve(name, "Ada", date(2027, 2, 11))
+    row = next(row for row in file_rows(workspace, WORDS) if row.file == name)
+    assert row.says == "Approved by Ada, 11 Feb 2027"

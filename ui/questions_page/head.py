@@ -1,0 +1,150 @@
+"""The line over a file: its name, how it stands, who answers, and what closes it."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import QRectF, QSize, Qt, Signal
+from PySide6.QtGui import QAction, QPainter, QPaintEvent, QPalette
+from PySide6.QtWidgets import QHBoxLayout, QLabel, QMenu, QSizePolicy, QVBoxLayout, QWidget
+
+from harmonizer.season import State
+from ui.controls.buttons import FlatButton
+from ui.controls.field import FramedLine
+from ui.drawing.marks import paint_mark
+from ui.dress import Dress
+from ui.file_states import LOOK_OF, open_count
+from ui.questions_page.case import Case
+from ui.theme import Ink, Look
+from ui.words import Words
+
+LETTERS = ("letter-en", "letter-de", "letter-page-en", "letter-page-de")
+
+
+class StateMark(QWidget):
+    """The drawn sign of a state."""
+
+    def __init__(self, dress: Dress, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._dress = dress
+        self._look: Look | None = None
+        self.setSizePolicy(QSizePolicy.Policy.Fixed, QSizePolicy.Policy.Fixed)
+
+    def sizeHint(self) -> QSize:
+        """As large as a letter."""
+        side = self._dress.type_.px(11)
+        return QSize(side, side)
+
+    def show_look(self, look: Look) -> None:
+        """Show the sign of another state."""
+        self._look = look
+        self.update()
+
+    def paintEvent(self, event: QPaintEvent) -> None:
+        """The sign."""
+        del event
+        if self._look is None:
+            return
+        painter = QPainter(self)
+        colours = self._dress.colours
+        box = QRectF(self.rect())
+        paint_mark(painter, box, self._look.mark, colours[self._look.ink], colours[Ink.WINDOW])
+        painter.end()
+
+
+class Head(QWidget):
+    """Name and state left, what closes the file right.
+
+    Signals:
+        wanted(str): "back", or the key of the action that was pressed.
+        signed(str): this name stands under the answers from now on.
+    """
+
+    wanted = Signal(str)
+    signed = Signal(str)
+
+    def __init__(self, words: Words, dress: Dress, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._say = words.wording.say
+        self.back = FlatButton(self._say("questions", "back"), self)
+        self.title = QLabel(self)
+        self.title.setFont(dress.type_.title)
+        self.mark = StateMark(dress, self)
+        self.state = QLabel(self)
+        self.by = FramedLine(self)
+        self.letter = FlatButton(self._say("questions", "letter"), self)
+        self.aside = FlatButton("", self)
+        self.approve = FlatButton("", self, urgent=True)
+        self._lay(dress)
+        for button, key in (
+            (self.back, "back"),
+            (self.aside, "keep-aside"),
+            (self.approve, "approve"),
+        ):
+            button.setProperty("key", key)
+            button.clicked.connect(self._pressed)
+        self._letters = QMenu(self)
+        for key in LETTERS:
+            action = self._letters.addAction(words(f"action-{key}"))
+            action.setData(key)
+        self._letters.triggered.connect(self._letter_chosen)
+        self.letter.clicked.connect(self._open_letters)
+        self.by.edit.editingFinished.connect(self._signed)
+
+    def _lay(self, dress: Dress) -> None:
+        px = dress.type_.px
+        self.state.setFont(dress.type_.small)
+        label = QLabel(self._say("questions", "by"), self)
+        label.setFont(dress.type_.small)
+        label.setForegroundRole(QPalette.ColorRole.PlaceholderText)
+        label.setBuddy(self.by.edit)
+        self.by.setFixedWidth(px(116))
+        self.by.edit.setAccessibleName(self._say("questions", "by"))
+        below = QHBoxLayout()
+        below.setSpacing(px(6))
+        below.addWidget(self.mark, 0, Qt.AlignmentFlag.AlignVCenter)
+        below.addWidget(self.state, 1)
+        names = QVBoxLayout()
+        names.setSpacing(px(1))
+        names.addWidget(self.title)
+        names.addLayout(below)
+        row = QHBoxLayout(self)
+        row.setContentsMargins(px(12), px(7), px(12), px(7))
+        row.setSpacing(px(8))
+        row.addWidget(self.back)
+        row.addSpacing(px(4))
+        row.addLayout(names, 1)
+        row.addWidget(label)
+        row.addWidget(self.by)
+        row.addSpacing(px(6))
+        for button in (self.letter, self.aside, self.approve):
+            row.addWidget(button)
+
+    def show_case(self, case: Case, state_words: str, name: str, by: str) -> None:
+        """Show the file and how it stands."""
+        self.title.setText(name)
+        self.mark.show_look(LOOK_OF[case.state.state])
+        self.state.setText(state_words)
+        self.by.edit.setText(by)
+        closed = case.state.state in (State.APPROVED, State.ASIDE)
+        self.aside.setText(self._say("questions", "reopen" if closed else "keep-aside"))
+        self.aside.setProperty("key", "reopen" if closed else "keep-aside")
+        asked = open_count(case.state)
+        approve = "approve-open" if asked else "approve"
+        self.approve.setText(self._say("questions", approve))
+        self.approve.setEnabled(bool(case.reading.charts) and not closed)
+        self.approve.setVisible(not closed)
+        self.approve.urgent = not asked
+        self.letter.setEnabled(bool(asked))
+        for button in (self.aside, self.approve):
+            button.updateGeometry()
+
+    def _pressed(self) -> None:
+        self.wanted.emit(str(self.sender().property("key")))
+
+    def _open_letters(self) -> None:
+        self._letters.popup(self.letter.mapToGlobal(self.letter.rect().bottomLeft()))
+
+    def _letter_chosen(self, action: QAction) -> None:
+        self.wanted.emit(str(action.data()))
+
+    def _signed(self) -> None:
+        self.signed.emit(self.by.edit.text())

@@ -1,0 +1,325 @@
+"""The questions page: one file as it came, as it was understood, and what a person must say."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from functools import partial
+from typing import Final, cast
+
+from PySide6.QtCore import Qt, QTimer, Signal
+from PySide6.QtGui import QResizeEvent, QShowEvent
+from PySide6.QtWidgets import QHBoxLayout, QSplitter, QVBoxLayout, QWidget
+
+from charts.answers import Act, Answer, Question
+from charts.corrections import Correction
+from charts.day_words import day_words
+from charts.places import cells_at
+from charts.regions import SheetRegions
+from charts.sources import Progress
+from harmonizer.arrival import Arrival
+from harmonizer.season import State
+from ui.dress import Dress
+from ui.file_states import name_of, state_words
+from ui.questions_page.case import Bench, Case, SheetShelf, case_of, read_with, today
+from ui.questions_page.head import Head
+from ui.questions_page.page_keys import PageKeys
+from ui.questions_page.panes import SheetPane, UnderstoodPane
+from ui.questions_page.question_panel import QuestionPanel
+from ui.questions_page.question_rows import QuestionRow, answers_to, question_rows
+from ui.questions_page.source_shape import cells_asked
+from ui.questions_page.table_acts import TableAct, act_at, reads
+from ui.questions_page.understood import understood
+from ui.words import Words
+
+_PANEL: Final = 392
+_SHARE_BESIDE: Final = 0.58
+_BESIDE: Final = 1500
+"""From this width, in pixels at a line of 16, the two tables stand side by side."""
+
+
+class QuestionsPage(QWidget):
+    """Shows one file; every act goes through the workspace and can be taken back there.
+
+    Signals:
+        wanted(str): do the action of this key; "back" leads to the files.
+        told(str): something to say in one sentence.
+    """
+
+    wanted = Signal(str)
+    told = Signal(str)
+
+    def __init__(
+        self, words: Words, dress: Dress, bench: Bench, parent: QWidget | None = None
+    ) -> None:
+        super().__init__(parent)
+        self._words = words
+        self._dress = dress
+        self._bench = bench
+        self._shelf = SheetShelf()
+        self.case: Case | None = None
+        self.head = Head(words, dress, self)
+        self.source = SheetPane(words, dress, self._correction_words, self)
+        self.understood = UnderstoodPane(words, dress, self)
+        self.panel = QuestionPanel(words, dress, self)
+        self._lay()
+        self._keys = PageKeys(self, words, self.source.table_button)
+        self._connect()
+
+    def _lay(self) -> None:
+        px = self._dress.type_.px
+        self._tables = QSplitter(Qt.Orientation.Vertical, self)
+        self._tables.addWidget(self.source)
+        self._tables.addWidget(self.understood)
+        self._tables.setChildrenCollapsible(False)
+        self._tables.setHandleWidth(px(5))
+        self.panel.setFixedWidth(px(_PANEL))
+        row = QHBoxLayout()
+        row.setSpacing(0)
+        row.addWidget(self._tables, 1)
+        row.addWidget(self.panel)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.setSpacing(0)
+        column.addWidget(self.head)
+        column.addLayout(row, 1)
+
+    def _connect(self) -> None:
+        self.head.wanted.connect(self.wanted)
+        self.head.signed.connect(self._bench.signature.sign)
+        self.panel.chosen.connect(self._frame)
+        self.panel.act_taken.connect(self._take_act)
+        self.panel.took_back.connect(self._take_back)
+        self.panel.typed.connect(self._typed)
+        self.source.view.went.connect(self._cell_chosen)
+        self.source.sheet_picked.connect(self._show_sheet)
+        self.understood.view.went.connect(self.show_place)
+        self._keys.table_act.connect(self.take_table_act)
+        self._keys.back.connect(self._leave)
+        self._keys.type_cell.connect(self.panel.start_typing)
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Side by side where there is room, else one above the other."""
+        super().resizeEvent(event)
+        wide = self.width() >= self._dress.type_.px(_BESIDE)
+        way = Qt.Orientation.Horizontal if wide else Qt.Orientation.Vertical
+        if self._tables.orientation() is not way:
+            self._tables.setOrientation(way)
+            room = self._tables.width() if wide else self._tables.height()
+            share = _SHARE_BESIDE if wide else 0.5
+            self._tables.setSizes([round(room * share), round(room * (1 - share))])
+
+    def _leave(self) -> None:
+        """Leave the line first, then the file."""
+        if self.panel.line.edit.hasFocus():
+            current = self.source.view.currentIndex()
+            self._cell_chosen(current.row(), current.column())
+            self.panel.list.setFocus(Qt.FocusReason.OtherFocusReason)
+        else:
+            self.wanted.emit("back")
+
+    # What is shown
+
+    def showEvent(self, event: QShowEvent) -> None:
+        """Frame again once there is room: what was framed before had none."""
+        super().showEvent(event)
+        QTimer.singleShot(0, self, self._settle)
+
+    def _settle(self) -> None:
+        self.source.view.go_home()
+        self.source.view.show_framed()
+
+    def open_file(self, name: str) -> bool:
+        """Show the file of this name; false where there is none."""
+        case = case_of(self._bench.workspace, name, self._shelf)
+        if case is None:
+            return False
+        self.case = None
+        self._show(case)
+        self.panel.list.setFocus(Qt.FocusReason.OtherFocusReason)
+        return True
+
+    def refresh(self) -> bool:
+        """Show the file as it stands now; false where it is gone."""
+        if self.case is None:
+            return False
+        case = case_of(self._bench.workspace, self.case.name, self._shelf)
+        if case is None:
+            self.case = None
+            return False
+        self._show(case)
+        return True
+
+    def _show(self, case: Case) -> None:
+        again = self.case is not None
+        self.case = case
+        workspace = self._bench.workspace
+        stage = partial(workspace.stage, case.name)
+        said = state_words(case.state, workspace.record(case.name), self._words)
+        name = name_of(case.name, self._words)
+        self.head.show_case(case, said, name, self._bench.signature.name)
+        self.source.show_sheets(case.sheets, self._open_places(case), again=again)
+        self.panel.show_rows(question_rows(case.reading, stage, self._words.wording))
+        self._show_sheet(self.source.number)
+        self._frame(self.panel.current)
+
+    def _open_places(self, case: Case) -> frozenset[str]:
+        """The names of the sheets on which a question stands."""
+        asked = [one for one in case.reading.findings if one.level.value == "question"]
+        return frozenset(
+            one.sheet.name
+            for one in case.sheets
+            for finding in asked
+            if cells_asked(finding, one.sheet, case.reading)
+        )
+
+    def _show_sheet(self, number: int) -> None:
+        case = self.case
+        if case is None or not 0 <= number < len(case.sheets):
+            self.source.show_sheet(None, ())
+            self.understood.view.show_rows(())
+            return
+        one = case.sheets[number]
+        asked = [each for each in case.reading.findings if each.level.value == "question"]
+        cells = [at for each in asked for at in cells_asked(each, one.sheet, case.reading)]
+        self.source.show_sheet(one, cells)
+        open_ = frozenset(each.id for each in asked)
+        self.understood.view.show_rows(understood(case.charts_of(one), open_, self._words.wording))
+
+    def _frame(self, row: QuestionRow | None) -> None:
+        """Bring what a question is about into sight."""
+        case = self.case
+        if case is None or row is None:
+            self.source.view.frame_cells(())
+            return
+        for number in self._sheets_from_here(case):
+            one = case.sheets[number]
+            cells = [
+                at for each in row.findings for at in cells_asked(each, one.sheet, case.reading)
+            ]
+            if cells:
+                self._go_to_sheet(number)
+                self.source.view.frame_cells(cells)
+                return
+        self.source.view.frame_cells(())
+
+    def _sheets_from_here(self, case: Case) -> list[int]:
+        here = self.source.number
+        return sorted(range(len(case.sheets)), key=lambda number: number != here)
+
+    def _go_to_sheet(self, number: int) -> None:
+        if number != self.source.number:
+            self.source.pick(number)
+            self._show_sheet(number)
+
+    def show_place(self, place: str) -> None:
+        """Frame one cell of the source."""
+        for number, one in enumerate(self.case.sheets if self.case else ()):
+            cells = cells_at(one.sheet, place)
+            if cells:
+                self._go_to_sheet(number)
+                self.source.view.frame_cells(cells)
+                return
+
+    def _cell_chosen(self, row: int, column: int) -> None:
+        model = self.source.view.cells
+        cell = model.cell(row, column)
+        self.panel.show_cell(model.place(row, column) if cell else "", cell.text if cell else "")
+
+    def _correction_words(self, correction: Correction) -> str:
+        wording = self._words.wording
+        day = day_words(correction.on, wording) if correction.on else ""
+        return wording.say(
+            "questions", "corrected", printed=correction.printed, text=correction.text,
+            by=correction.by, day=day,
+        )  # fmt: skip
+
+    # What is done
+
+    def _take_act(self, number: int) -> None:
+        row, case = self.panel.current, self.case
+        if row is None or case is None or number >= len(row.acts):
+            return
+        by = self._bench.signature.name
+        self._answer(answers_to(row, row.acts[number].choice, case.reading, by, today()))
+
+    def _take_back(self) -> None:
+        row, case = self.panel.current, self.case
+        if row is None or case is None:
+            return
+        workspace = self._bench.workspace
+        given = workspace.record(case.name).answers
+        workspace.withdraw(case.name, [one for one in given if one.about in row.questions])
+
+    def _typed(self, text: str) -> None:
+        at, one = self._here()
+        act = reads(one, at, text) if one is not None and at is not None else None
+        if act is None:
+            self.told.emit(self._words.wording.say("questions", "nothing-to-correct"))
+            return
+        row = self.panel.current
+        framed = self.source.view.framed
+        current = self.source.view.currentIndex()
+        about = (current.row(), current.column()) in framed and row is not None and row.is_open
+        self._say(act, row.questions[0] if row is not None and about else None)
+
+    def take_table_act(self, key: str) -> None:
+        """Do one act of the table's menu at the cell the keyboard is on."""
+        at, one = self._here()
+        act = act_at(TableAct(key), one, at) if one is not None and at is not None else None
+        if act is None:
+            self.told.emit(self._words.wording.say("questions", "not-here"))
+            return
+        self._say(act, None)
+
+    def _here(self) -> tuple[tuple[int, int] | None, SheetRegions | None]:
+        """The chosen cell of the sheet, and the sheet."""
+        case, view = self.case, self.source.view
+        index, shape = view.currentIndex(), view.cells.shape
+        if case is None or shape is None or not index.isValid():
+            return None, None
+        return shape.there(index.row(), index.column()), case.sheets[self.source.number]
+
+    def _say(self, act: Act, about: Question | None) -> None:
+        self._answer((Answer(act, self._bench.signature.name, today(), about),))
+
+    def _answer(self, answers: Sequence[Answer]) -> None:
+        """Take one act: at once, or beside the screen where reading takes long."""
+        case, bench = self.case, self._bench
+        if case is None or not answers:
+            return
+        work = partial(read_with, bench.workspace, case.name, answers, self._shelf)
+        if not self._shelf.is_slow(case.file):
+            bench.workspace.take(work())
+            return
+
+        def beside(progress: Progress) -> object:
+            progress(case.name, 0.2)
+            return work()
+
+        says = self._words.wording.say("questions", "job-again")
+        if not bench.operations.run(says, beside, self._taken):
+            self.told.emit(self._words("job-busy"))
+
+    def _taken(self, result: object) -> None:
+        self._bench.workspace.take(cast("Arrival", result))
+
+    # Closing a file
+
+    def approve(self) -> bool:
+        """Approve the file as it is read now; false where there is nothing to approve."""
+        case = self.case
+        if case is None or not case.reading.charts or case.state.state is State.APPROVED:
+            return False
+        self._bench.workspace.approve(case.name, self._bench.signature.name, today())
+        return True
+
+    def keep_aside(self) -> None:
+        """Keep the file from being compared and printed."""
+        if self.case is not None:
+            by = self._bench.signature.name
+            self._bench.workspace.keep_aside(self.case.name, by, today())
+
+    def reopen(self) -> None:
+        """Take approval or keeping aside back."""
+        if self.case is not None:
+            self._bench.workspace.reopen(self.case.name)

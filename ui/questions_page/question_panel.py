@@ -1,0 +1,206 @@
+"""The questions of a file, the acts under the chosen one, and a line to type a cell anew."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from typing import Final
+
+from PySide6.QtCore import QEvent, QModelIndex, QObject, QSignalBlocker, Qt, Signal
+from PySide6.QtGui import QKeyEvent, QPalette
+from PySide6.QtWidgets import (
+    QAbstractItemView,
+    QFrame,
+    QLabel,
+    QListView,
+    QScrollArea,
+    QVBoxLayout,
+    QWidget,
+)
+
+from ui.controls.field import FramedLine
+from ui.dress import Dress
+from ui.questions_page.act_button import ActButton
+from ui.questions_page.question_model import QuestionDelegate, QuestionModel
+from ui.questions_page.question_rows import QuestionRow, Weight
+from ui.words import Words
+
+_MOST_KEYS: Final = 9
+
+
+class QuestionPanel(QWidget):
+    """Up and Down go through the questions, 1 to 9 take an act.
+
+    Signals:
+        chosen(object): the QuestionRow that is chosen now, or None.
+        act_taken(int): the act of this number, from 0, was taken.
+        took_back(): what settled the chosen question is taken back.
+        typed(str): the cell in the line reads so.
+    """
+
+    chosen = Signal(object)
+    act_taken = Signal(int)
+    took_back = Signal()
+    typed = Signal(str)
+
+    def __init__(self, words: Words, dress: Dress, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._say = words.wording.say
+        self._dress = dress
+        self.rows = QuestionModel(words, self)
+        self.list = QListView(self)
+        self.title = QLabel(self)
+        self.head = QLabel(self)
+        self.line = FramedLine(self)
+        self.line_label = QLabel(self)
+        self.buttons: list[ActButton] = []
+        self._build()
+
+    def _build(self) -> None:
+        dress, px = self._dress, self._dress.type_.px
+        self.setAutoFillBackground(True)
+        self.setBackgroundRole(QPalette.ColorRole.Button)
+        self.title.setFont(dress.type_.strong)
+        self.title.setContentsMargins(px(12), px(8), px(12), px(6))
+        self.list.setModel(self.rows)
+        self.list.setItemDelegate(QuestionDelegate(self.rows, dress, self.list))
+        self.list.setFrameShape(QFrame.Shape.NoFrame)
+        self.list.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        self.list.setVerticalScrollMode(QAbstractItemView.ScrollMode.ScrollPerPixel)
+        self.list.setResizeMode(QListView.ResizeMode.Adjust)
+        self.list.setAccessibleName(self._say("questions", "list-name"))
+        self.list.installEventFilter(self)
+        self.list.selectionModel().currentChanged.connect(self._current_changed)
+        self.head.setFont(dress.type_.small_strong)
+        self.head.setForegroundRole(QPalette.ColorRole.PlaceholderText)
+        self.head.setWordWrap(True)
+        self.line_label.setFont(dress.type_.small)
+        self.line_label.setForegroundRole(QPalette.ColorRole.PlaceholderText)
+        self.line_label.setBuddy(self.line.edit)
+        self.line.edit.returnPressed.connect(self._typed)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.setSpacing(0)
+        column.addWidget(self.title)
+        column.addWidget(self.list, 3)
+        column.addWidget(self._answer_box(), 2)
+
+    def _answer_box(self) -> QWidget:
+        px = self._dress.type_.px
+        area = QScrollArea(self)
+        area.setFrameShape(QFrame.Shape.NoFrame)
+        area.setWidgetResizable(True)
+        area.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        area.setFocusPolicy(Qt.FocusPolicy.NoFocus)
+        inner = QWidget(area)
+        self._answers = QVBoxLayout(inner)
+        self._answers.setContentsMargins(px(12), px(9), px(12), px(10))
+        self._answers.setSpacing(px(5))
+        self._answers.addWidget(self.head)
+        self._answers.addSpacing(px(3))
+        self._answers.addWidget(self.line_label)
+        self._answers.addWidget(self.line)
+        self._answers.addStretch(1)
+        area.setWidget(inner)
+        return area
+
+    # What is shown
+
+    def show_rows(self, rows: Sequence[QuestionRow]) -> None:
+        """Show these; the chosen place stays where it was, on the next open question."""
+        before = max(self.list.currentIndex().row(), 0)
+        with QSignalBlocker(self.list.selectionModel()):
+            self.rows.show_rows(rows)
+        asked = [at for at, row in enumerate(rows) if row.is_open]
+        self.title.setText(
+            self._say("questions", "title-open", count=len(asked))
+            if asked
+            else self._say("questions", "title-none")
+        )
+        at = next((at for at in asked if at >= before), asked[0] if asked else 0)
+        self.list.setCurrentIndex(self.rows.index(at))
+        self._show_acts()
+
+    def choose(self, number: int) -> None:
+        """Choose the row at ``number``."""
+        if self.rows.row(number) is not None:
+            self.list.setCurrentIndex(self.rows.index(number))
+
+    @property
+    def current(self) -> QuestionRow | None:
+        """The chosen row."""
+        return self.rows.row(self.list.currentIndex().row())
+
+    def show_cell(self, place: str, text: str) -> None:
+        """Put a cell in the line."""
+        self.line_label.setText(
+            self._say("questions", "cell-reads", place=place)
+            if place
+            else self._say("questions", "cell-none")
+        )
+        self.line.setEnabled(bool(place))
+        self.line.edit.setText(text)
+        self.line.edit.setModified(False)
+
+    def start_typing(self) -> None:
+        """Put the keyboard into the line."""
+        self.line.edit.setFocus(Qt.FocusReason.ShortcutFocusReason)
+        self.line.edit.selectAll()
+
+    def _current_changed(self, current: QModelIndex, before: QModelIndex) -> None:
+        del current, before
+        self._show_acts()
+        self.chosen.emit(self.current)
+
+    def _show_acts(self) -> None:
+        row = self.current
+        for button in self.buttons:
+            self._answers.removeWidget(button)
+            button.hide()
+            button.deleteLater()
+        self.buttons = []
+        self.head.setText(self._say("questions", f"do-{row.weight.value if row else 'nothing'}"))
+        texts = [act.text for act in row.acts] if row else []
+        for number, text in enumerate(texts, 1):
+            self._add(ActButton(number if number <= _MOST_KEYS else 0, text, self), number - 1)
+        if row is not None and row.weight is Weight.SETTLED:
+            self._add(ActButton(1, self._say("questions", "take-back"), self), 0)
+
+    def _add(self, button: ActButton, number: int) -> None:
+        button.setProperty("act", number)
+        button.clicked.connect(self._clicked)
+        self._answers.insertWidget(1 + number, button)
+        self.buttons.append(button)
+
+    # What is done
+
+    def take(self, number: int) -> None:
+        """Take the act of this number, from 0; nothing happens where there is none."""
+        row = self.current
+        if row is None or not 0 <= number < len(self.buttons):
+            return
+        if row.weight is Weight.SETTLED:
+            self.took_back.emit()
+        else:
+            self.act_taken.emit(number)
+
+    def _clicked(self) -> None:
+        self.take(int(self.sender().property("act")))
+        self.list.setFocus(Qt.FocusReason.OtherFocusReason)
+
+    def _typed(self) -> None:
+        if self.line.edit.isModified():
+            self.typed.emit(self.line.edit.text().strip())
+        self.list.setFocus(Qt.FocusReason.OtherFocusReason)
+
+    def eventFilter(self, watched: QObject, event: QEvent) -> bool:
+        """A figure takes the act of its number."""
+        if watched is self.list and isinstance(event, QKeyEvent):
+            bare = event.modifiers() in (
+                Qt.KeyboardModifier.NoModifier,
+                Qt.KeyboardModifier.KeypadModifier,
+            )
+            figure = event.text() if event.type() is QEvent.Type.KeyPress and bare else ""
+            if figure and figure in "123456789":
+                self.take(int(figure) - 1)
+                return True
+        return super().eventFilter(watched, event)
