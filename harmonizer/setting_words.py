@@ -9,7 +9,7 @@ from charts.schema import Definition
 from charts.wording import Wording
 from harmonizer.explain import TOPIC as NAMES
 from harmonizer.setting_checks import DIMENSION_OF, changed_keys
-from harmonizer.settings import Settings, setting_facts
+from harmonizer.settings import DEFAULTS, Settings, setting_facts
 
 TOPIC: Final = "settings"
 _FINEST: Final = "0.001"
@@ -86,3 +86,17 @@ def differing(settings: Settings, defaults: Settings, wording: Wording) -> tuple
         )
         for key in changed_keys(settings, defaults)
     )
+
+
+def hand_in_force(settings: Settings, wording: Wording) -> str:
+    """How wide this shop takes a hand to be: said wherever hands are counted."""
+    return wording.say(TOPIC, "hand-in-force", hand=bare(settings.hand_width, wording))
+
+
+def figures_in_force(settings: Settings, wording: Wording) -> tuple[str, ...]:
+    """One sentence that names every figure a shop has changed; none where nothing is changed."""
+    changed = differing(settings, DEFAULTS, wording)
+    if not changed:
+        return ()
+    mark = wording.say(TOPIC, "list-mark")
+    return (wording.say(TOPIC, "figures-in-force", figures=mark.join(changed)),)

@@ -7,7 +7,15 @@ import pytest
 from charts.schema import Definition
 from charts.wording import LANGUAGES, Wording
 from harmonizer.setting_checks import CHOICES, RISING, changed_figure, changed_keys, refusal
-from harmonizer.setting_words import default_of, differing, origin, refused, unit
+from harmonizer.setting_words import (
+    default_of,
+    differing,
+    figures_in_force,
+    hand_in_force,
+    origin,
+    refused,
+    unit,
+)
 from harmonizer.settings import DEFAULTS, setting_facts
 
 
@@ -68,3 +76,13 @@ def test_what_is_changed_is_known_by_key_and_in_words() -> None:
     assert changed_keys(settings, DEFAULTS) == ("hand_width",)
     assert differing(settings, DEFAULTS, Wording("de")) == ("Handbreite 8,25 cm",)
     assert default_of("hand_width") == DEFAULTS.hand_width
+
+
+def test_a_sheet_says_how_wide_a_hand_is_and_which_figures_are_the_shops_own() -> None:
+    settings = changed_figure(DEFAULTS, "hand_width", 8.5)
+    said = hand_in_force(settings, Wording())
+    assert said == "One hand counts as 8.5 cm in this shop; it is no standard."
+    assert figures_in_force(DEFAULTS, Wording()) == ()
+    assert figures_in_force(changed_figure(settings, "edge_band", 1.5), Wording()) == (
+        "The shop's own figures in force: Edge band 1.5 cm, Hand width 8.5 cm.",
+    )

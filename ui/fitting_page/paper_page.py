@@ -12,6 +12,7 @@ from PySide6.QtGui import QFont, QFontMetricsF, QPainter
 
 from charts.day_words import day_words
 from harmonizer.cautions import cautions_for
+from harmonizer.setting_words import figures_in_force, hand_in_force
 from ui.drawing.head_painter import HeadPainter
 from ui.drawing.length_painter import paint_length_check
 from ui.dress import Dress
@@ -157,14 +158,15 @@ class PaperPage:
             self._painter, QRectF(size.width() - side, top, side, side), self._dress.colours
         )
         words = QRectF(size.width() - side - 150 * unit, top + 8 * unit, 142 * unit, side)
-        self._paint_lines(
-            words, [self._words("length-check-line"), self._words("length-check-scale")]
-        )
+        wording, settings = self._words.wording, printed.sheet.fit.settings
+        check = [self._words("length-check-line"), self._words("length-check-scale")]
+        self._paint_lines(words, [*check, hand_in_force(settings, wording)])
         reasons = reasons_for(printed.sheet, printed.rows[0], self._words)
         room = words.left() - 20 * unit
         self._write(QRectF(0, top, room, type_.line * 1.3), reasons.heading, type_.title)
         box = QRectF(0, top + type_.line * 1.5, room, side)
-        bottom = self._paint_lines(box, [line.text for line in reasons.lines])
+        lines = [line.text for line in reasons.lines]
+        bottom = self._paint_lines(box, [*lines, *figures_in_force(settings, wording)])
         return max(bottom, top + side)
 
     def _paint_cautions(self, top: float, size: QSizeF, printed: Printed) -> None:

@@ -43,7 +43,8 @@ class SettingsPage(QWidget):
         self.count = QLabel(self)
         self.kept = QLabel(self)
         self.all_back = FlatButton(self._say("all-back"), self)
-        self._inner = QWidget(self)
+        self._scroll = QScrollArea(self)
+        self._inner = QWidget()
         self._column = QVBoxLayout(self._inner)
         self._build()
         self.show_place(None)
@@ -52,12 +53,11 @@ class SettingsPage(QWidget):
     def _build(self) -> None:
         self._column.setSpacing(0)
         self._build_head()
-        scroll = QScrollArea(self)
+        scroll = self._scroll
         scroll.setFrameShape(QFrame.Shape.NoFrame)
         scroll.setWidgetResizable(True)
         scroll.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         scroll.setFocusPolicy(Qt.FocusPolicy.NoFocus)
-        scroll.setWidget(self._inner)
         whole = QVBoxLayout(self)
         whole.setContentsMargins(0, 0, 0, 0)
         whole.addWidget(scroll)
@@ -116,6 +116,8 @@ class SettingsPage(QWidget):
             self._column.addWidget(row)
         self._column.addStretch(1)
         self._lay_rows()
+        # Only now, so that the scroll area takes their height before anything is painted.
+        self._scroll.setWidget(self._inner)
 
     def _add_heading(self, group: str) -> None:
         px = self._dress.type_.px
