@@ -7,13 +7,14 @@ A region's words: ``words(region, wording)``.
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Mapping, Sequence
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from enum import StrEnum
 from types import MappingProxyType
 from typing import Final
 
 from charts.answers import Answer
 from charts.answers_columns import JOINT
+from charts.columns_dates import undo
 from charts.importer import SheetReading, read_sheets
 from charts.layout.fields import Field, FieldKind, Table
 from charts.layout.view import At
@@ -119,7 +120,19 @@ def _of_sheet(one: SheetReading, reading: FileReading) -> SheetRegions:
     found = [region for table in one.tables for region in _of_table(table, sheet, reading)]
     rest = _unclaimed(sheet, found)
     areas = tuple(dict.fromkeys(table.area for table in one.tables))
-    return SheetRegions(sheet, (*found, *rest), areas)
+    return SheetRegions(_as_printed(sheet, one.sheet), (*found, *rest), areas)
+
+
+def _as_printed(sheet: Sheet, source: Sheet) -> Sheet:
+    """The sheet with the dates that were turned back shown as the source shows them."""
+    shown = {
+        at: replace(cell, text=source.cells[at].text)
+        for at, cell in sheet.cells.items()
+        if at in source.cells
+        and (undone := undo(source.cells[at])) is not None
+        and cell.text == undone.range_text
+    }
+    return replace(sheet, cells={**sheet.cells, **shown}) if shown else sheet
 
 
 def _of_table(table: Table, sheet: Sheet, reading: FileReading) -> Iterator[Region]:

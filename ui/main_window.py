@@ -140,7 +140,7 @@ class MainWindow(QObject):
     def _workspace_changed(self, parts: frozenset[str]) -> None:
         workspace = self.workspace
         self.settings.show_settings(workspace.settings)
-        if parts & {"charts", "settings"}:
+        if parts & {"charts", "season", "settings"}:
             self._levels = tuple(sorted({fact.level for fact in workspace.facts if fact.level}))
             self.fitting.show_shop(workspace.table, workspace.fit)
         if parts & {"charts", "season"}:

@@ -112,3 +112,9 @@ def test_a_corrected_cell_keeps_its_print_for_the_page() -> None:
     found = of(TEXT, Answer(Corrected((CellReads("C5", "35-37", "35-38"),)), "Ann"))
     cell = found.sheet.cells[4, 2]
     assert (cell.text, cell.printed) == ("35-38", "35-37")
+
+
+def test_a_date_that_was_turned_back_is_shown_as_the_source_shows_it() -> None:
+    data = b"Size,Age,Chest (cm)\nS,8-9,60-64\nM,12-Oct,64-68\nL,13-14,68-72\n"
+    (one,) = regions(data, "alder/kids.csv")
+    assert one.sheet.text(2, 1) == "12-Oct"

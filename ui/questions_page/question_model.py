@@ -98,14 +98,18 @@ class QuestionDelegate(QStyledItemDelegate):
         """As high as its sentence needs."""
         del option
         row = self._model.row(index.row())
-        wide = self._view.viewport().width()
+        wide = self._wide()
         if row is None:
-            return QSize(wide, 0)
+            return QSize(round(wide), 0)
         px = self._dress.unit
         high = self._dress.type_.line + 18 * px + self._high(row.sentence, wide, plain=True)
         if row.more:
             high += self._high(row.more, wide, plain=False) + 2 * px
-        return QSize(wide, round(high))
+        return QSize(round(wide), round(high))
+
+    def _wide(self) -> float:
+        """The room there is beside a scroll bar, whether it is shown or not."""
+        return float(self._view.width() - self._view.verticalScrollBar().sizeHint().width())
 
     def _high(self, text: str, wide: float, *, plain: bool) -> float:
         type_ = self._dress.type_
@@ -146,12 +150,12 @@ class QuestionDelegate(QStyledItemDelegate):
         dress.small_strong.left(painter, head, self._model.head(row), dress.colours[ink])
         quiet = row.weight in (Weight.SETTLED, Weight.NOTE)
         text = box.adjusted(0, line + 2 * dress.unit, 0, 0)
+        text.setWidth(self._wide() - 38 * dress.unit)
         painter.setFont(dress.type_.plain)
         painter.setPen(dress.colours[Ink.QUIET if quiet else Ink.TEXT])
         painter.drawText(text, _FLAGS, row.sentence)
         if row.more:
-            wide = self._view.viewport().width()
-            below = self._high(row.sentence, wide, plain=True) + 2 * dress.unit
+            below = self._high(row.sentence, self._wide(), plain=True) + 2 * dress.unit
             painter.setFont(dress.type_.small)
             painter.setPen(dress.colours[Ink.TEXT if quiet else Ink.QUIET])
             painter.drawText(text.adjusted(0, below, 0, 0), _FLAGS, row.more)
