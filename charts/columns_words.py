@@ -19,7 +19,11 @@ from charts.schema import Dimension, UnitFrom
 _GREETING: Final = re.compile(
     r"\s*(?:dear|hello|hi|good (?:morning|afternoon|day)|sehr geehrte|liebe[rs]?|hallo|guten"
     r"|bonjour|madame|chère?|monsieur|geachte|beste|goedemorgen|gentil[ei]|buongiorno|estimad"
-    r"|buenos|hola|hej|kära|bästa|kjære|szanown|dzień dobry|vážen)\b",
+    r"|buenos|hola|hej|kära|bästa|kjære|szanown|dzień dobry|vážen"
+    r"|kind(?:est)? regards|(?:best|warm) (?:regards|wishes)|regards|yours|many thanks|thank you"
+    r"|mit (?:freundlichen|besten)|(?:viele|beste|liebe|freundliche) grüße|cordialement|bien à vous"
+    r"|met vriendelijke|vriendelijke groet|cordiali|distinti|un saludo|saludos|atentamente"
+    r"|vänliga|(?:med )?(?:venlig|vennlig)|pozdraw|s pozdravem)\b",
     re.IGNORECASE,
 )
 _FURNITURE: Final = re.compile(

@@ -20,6 +20,7 @@ from charts.layout.kinds import Content, kind_of
 from charts.layout.lists_in_cells import parted_lists
 from charts.layout.odd_lines import sorted_out
 from charts.layout.settle import settled
+from charts.layout.twins import with_twins
 from charts.layout.unit_columns import with_unit_columns
 from charts.layout.view import At, View
 
@@ -90,7 +91,7 @@ def frame(view: View) -> Frame:
         content = Content.of(cells)
         fields.append(Field(kind_of(heading, content, column - first), heads, heading, cells))
     fields = settled(sorted_out(parted_lists(bands_carried(fields))))
-    fields = with_unit_columns(fields)
+    fields = with_twins(with_unit_columns(fields))
     lines = len(fields[0].cells) if fields else 0
     return Frame(view, rows, tuple(fields), _score(fields), lines)
 

@@ -162,8 +162,8 @@ def _last(parts: Sequence[HeadingReading], name: str, nothing: T) -> T:
 
 def continues(reading: HeadingReading) -> bool:
     """Whether a heading needs the dimension of its left neighbour: ``inch``, ``to``."""
-    if reading.role is Role.UNIT and reading.unit is None:
-        return False
+    if reading.rest or (reading.role is Role.UNIT and reading.unit is None):
+        return False  # "Nape to floor" is a measure of its own, whatever its "to" could be
     return reading.role in _CONTINUING and reading.dimension is None
 
 

@@ -6,10 +6,12 @@ like a cell that prints both.
 
 from __future__ import annotations
 
+import re
 from collections.abc import Mapping, Sequence
 from dataclasses import replace
+from typing import Final
 
-from charts.dimensions import find_units
+from charts.dimensions import HeadingReading, Role, find_units
 from charts.layout.fields import Field, FieldKind
 from charts.layout.heads import combined
 from charts.layout.looks import look
@@ -17,11 +19,16 @@ from charts.layout.view import At
 from charts.quantities import FAMILY, METRIC, Family, Unit
 from charts.schema import Dimension
 
+_LABEL_AND_UNIT: Final = re.compile(
+    r"(?P<size>\S.*?)[\s,/(\[-]+(?P<unit>cm|mm|in|inch|inches|zoll|\"|kg|lbs?)[)\].]?",
+    re.IGNORECASE,
+)
 _KEYS = frozenset({FieldKind.LABEL, FieldKind.LENGTH, FieldKind.BAND, FieldKind.IDENTITY})
 
 
 def with_unit_columns(fields: Sequence[Field]) -> list[Field]:
     """The fields with the units that stand in columns of their own given to their measures."""
+    fields = _parted_labels(fields)
     found = list(fields)
     for number, field in enumerate(fields):
         if field.kind is not FieldKind.UNIT:
@@ -29,6 +36,33 @@ def with_unit_columns(fields: Sequence[Field]) -> list[Field]:
         for target in _targets(fields, number):
             found[target] = _united(found[target], field)
     return _rows_joined(found)
+
+
+def _parted_labels(fields: Sequence[Field]) -> list[Field]:
+    """``S (cm)``, ``S (in)``: labels that carry a unit, parted into the size and the unit."""
+    found = list(fields)
+    for number, field in enumerate(fields):
+        parts = [
+            _LABEL_AND_UNIT.fullmatch(cell[0].text.strip()) if cell else None
+            for cell in field.cells
+        ]
+        units = {part["unit"].lower() for part in parts if part is not None}
+        if field.kind is not FieldKind.LABEL or not all(parts) or len(units) < 2:
+            continue
+        cells = [cell[0] for cell in field.cells]
+        sizes = [
+            _with_text(at, part["size"]) for at, part in zip(cells, parts, strict=True) if part
+        ]
+        said = [_with_text(at, part["unit"]) for at, part in zip(cells, parts, strict=True) if part]
+        found[number] = replace(field, cells=tuple((at,) for at in sizes))
+        nothing = HeadingReading(Role.UNKNOWN)
+        found.append(Field(FieldKind.UNIT, (), nothing, tuple((at,) for at in said)))
+        break
+    return found
+
+
+def _with_text(at: At, text: str) -> At:
+    return replace(at, cell=replace(at.cell, text=text))
 
 
 def _targets(fields: Sequence[Field], number: int) -> list[int]:
