@@ -13,6 +13,7 @@ from charts.readers.merged_areas import Area, expand_merged
 from charts.readers.old_workbook_cells import BookCells
 from charts.readers.old_workbook_size import refuse_if_swollen
 from charts.readers.plain_text import tidy
+from charts.readers.sheet_allowance import read_in_turn
 from charts.readers.source import Claim, Reader, Source, UnusableSourceError
 from charts.sheet import Addressing, Sheet
 
@@ -58,8 +59,11 @@ def _open(source: Source, log: FindingLog) -> tuple[Sheet, ...]:
     hidden = [name for number, name in enumerate(names) if book.sheet_by_index(number).visibility]
     shown = [name for name in names if name not in hidden] or names
     cells = BookCells(book)
-    read = [_read(book.sheet_by_name(name), cells, log) for name in shown]
-    sheets = tuple(sheet for sheet in read if sheet is not None)
+    sheets = tuple(
+        read_in_turn(
+            shown, lambda name: _read(book.sheet_by_name(name), cells, log), source.name, log
+        )
+    )
     note_hidden(sheets, [name for name in names if name not in shown], log)
     if not any(sheet.cells for sheet in sheets) and not log.findings:
         raise UnusableSourceError("empty-file")

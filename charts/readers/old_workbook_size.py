@@ -40,5 +40,5 @@ def refuse_if_swollen(stream: bytes) -> None:
             blank += max(0, length - 6) // 2
         elif kind in _BLANK:
             blank += 1
-        if filled > 2 * MOST_CELLS or blank > _MOST_BLANKS or count > _MOST_RECORDS:
+        if filled > MOST_CELLS or blank > _MOST_BLANKS or count > _MOST_RECORDS:
             raise too_many(max(filled, blank, count))

@@ -17,6 +17,7 @@ from charts.readers.open_document_parts import (
     open_document_kind,
     styles_of,
 )
+from charts.readers.sheet_allowance import read_in_turn
 from charts.readers.source import Claim, Reader, Source, UnusableSourceError
 from charts.readers.zip_package import Package
 from charts.sheet import Addressing, Sheet
@@ -39,8 +40,7 @@ def _open(source: Source, log: FindingLog) -> tuple[Sheet, ...]:
     tables = tables[:_MOST_SHEETS]
     visible = [one for one in tables if not looks.of(one.get(f"{TABLE}style-name")).hidden]
     visible = visible or tables
-    read = [_read(table, looks, log) for table in visible]
-    sheets = tuple(sheet for sheet in read if sheet is not None)
+    sheets = tuple(read_in_turn(visible, lambda table: _read(table, looks, log), source.name, log))
     note_formulas(sheets, log)
     note_hidden(sheets, [_name(table) for table in tables if table not in visible], log)
     if not any(sheet.cells for sheet in sheets) and not log.findings:

@@ -53,13 +53,13 @@ def _open(source: Source, log: FindingLog) -> tuple[Sheet, ...]:
     chosen = _chosen({number: text for number, text in texts.items() if number not in pictures})
     read = dict(_pieces(clean, chosen, patience))
     unread = [number for number in chosen if number in read and read[number] is None]
-    left = [number for number in range(len(works)) if number not in texts or number in chosen]
+    fair = {number for number, text in texts.items() if len(text) <= _MOST_LETTERS}
     _say(
         source.name,
         log,
         pictures=[*pictures, *unread],
-        too_much=[number for number in left if number not in read],
-        others=[number for number in texts if number not in (*chosen, *pictures)],
+        too_much={*range(len(works))} - (fair - {*chosen}) - {*read},
+        others=fair - {*chosen, *pictures},
     )
     pages = {number: pieces for number, pieces in read.items() if pieces}
     if not pages and unread:

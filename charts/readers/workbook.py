@@ -17,6 +17,7 @@ from charts.readers.formulas import note_formulas
 from charts.readers.hidden import note_hidden
 from charts.readers.merged_areas import Area, expand_merged
 from charts.readers.mojibake import repaired
+from charts.readers.sheet_allowance import read_in_turn
 from charts.readers.sheet_xml import position, without_empty_cells
 from charts.readers.source import MEGABYTE, Claim, Reader, Source, UnusableSourceError
 from charts.readers.workbook_cells import Surroundings, cells_of
@@ -61,8 +62,8 @@ def _open(source: Source, log: FindingLog) -> tuple[Sheet, ...]:
     around = Surroundings(
         strings_of(package, parts, mend), book_styles(package, parts), parts.from_1904, {}
     )
-    read = (_read(package, part, around, mend, log) for part in visible)
-    sheets = tuple(sheet for sheet in read if sheet is not None)
+    read = partial(_read, package, around=around, mend=mend, log=log)
+    sheets = tuple(read_in_turn(visible, read, source.name, log))
     note_formulas(sheets, log)
     note_hidden(sheets, [sheet.title for sheet in parts.sheets if sheet not in visible], log)
     _refuse_without_cells(sheets, package, log)
@@ -84,6 +85,7 @@ def _mend(root: _Element, name: str, log: FindingLog) -> None:
 def _read(
     package: Package,
     part: SheetPart,
+    *,
     around: Surroundings,
     mend: Callable[[_Element], None],
     log: FindingLog,
