@@ -2,7 +2,12 @@
 
 from __future__ import annotations
 
+from typing import Final
+
 from charts.wording import Wording
+
+_MOST: Final = 4096
+"""Distances that are remembered: rounding one costs more than all else about a painted figure."""
 
 
 class Words:
@@ -14,6 +19,7 @@ class Words:
 
     def __init__(self, language: str = "en") -> None:
         self.wording = Wording(language)
+        self._margins: dict[float, str] = {}
 
     @property
     def language(self) -> str:
@@ -26,7 +32,12 @@ class Words:
 
     def margin(self, value_cm: float) -> str:
         """A distance without its sign, to the millimetre: ``1.5``."""
-        return self.wording.margin(abs(value_cm))
+        said = self._margins.get(value_cm)
+        if said is None:
+            if len(self._margins) >= _MOST:
+                self._margins.clear()
+            said = self._margins[value_cm] = self.wording.margin(abs(value_cm))
+        return said
 
     def cm(self, value_cm: float) -> str:
         """A reading in cm to the half centimetre."""

@@ -181,6 +181,11 @@ def _bars(scale: Scale, spans: Sequence[SizeSpan], meeting: _Meeting) -> tuple[B
     ends = [-_FAR, -_FAR]
     edges = _Edges(scale.low_cm, scale.high_cm, scale.x(0.0), scale.pixels_per_cm)
     for span in spans:
+        low, high = span.low_cm, span.high_cm
+        if low is not None and low >= edges.high_cm:
+            break  # in order: those that follow begin further right still
+        if high is not None and high <= edges.low_cm:
+            continue  # seen by numbers alone: most sizes of a long run lie beyond the tape
         stretch = _stretch(span, edges)
         if stretch is None:
             continue

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
+from functools import cache
 from typing import Final, Self
 
 from PySide6.QtCore import QLineF, QPointF, QRectF, Qt
@@ -38,11 +39,12 @@ def inks(theme: Theme) -> Inks:
 
 def mixed(colour: QColor, ground: QColor, share: float) -> QColor:
     """``share`` of ``colour`` over ``ground``, opaque, so that print and screen agree."""
-    parts = (
-        (colour.red(), ground.red()),
-        (colour.green(), ground.green()),
-        (colour.blue(), ground.blue()),
-    )
+    return _mixed(colour.rgb(), ground.rgb(), share)
+
+
+@cache
+def _mixed(rgb: int, ground_rgb: int, share: float) -> QColor:
+    parts = ((rgb >> shift & 255, ground_rgb >> shift & 255) for shift in (16, 8, 0))
     return QColor(*(round(a * share + b * (1 - share)) for a, b in parts))
 
 

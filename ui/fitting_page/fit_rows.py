@@ -17,7 +17,14 @@ from harmonizer.states import GIRTHS, VERDICTS
 from ui.drawing.scale import BACK_HALF_SPAN_CM, GIRTH_HALF_SPAN_CM
 from ui.drawing.tape import SizeSpan
 from ui.fitting_page.cells import margins_at, spans_of, state_at, tape_cell
-from ui.fitting_page.model_groups import ModelGroups, Ranked, model_key, ranked, ranked_as
+from ui.fitting_page.model_groups import (
+    ModelGroups,
+    Ranked,
+    in_band,
+    model_key,
+    ranked,
+    ranked_as,
+)
 from ui.fitting_page.remarks import remarks_on
 from ui.fitting_page.row_words import RowWords
 from ui.fitting_page.rows import (
@@ -235,19 +242,21 @@ class FittingSheet:
             return offer.size
         return self._words("size-and-length", size=offer.size, length=offer.length)
 
+    @cached_property
+    def _can_be_tried(self) -> list[bool]:
+        """Which offers can be tried, for every painted row asks it of all its model's sizes."""
+        tried: list[bool] = in_band(self.fit, Band.TRY).tolist()
+        return tried
+
     def _also(self, at: int, members: tuple[int, ...]) -> str:
         """The next best size of the model, if it too can be tried."""
-        others = [
-            other
-            for other in members
-            if other != at and BAND_OF[VERDICTS[self.fit.verdicts[other]].value] is Band.TRY
-        ]
-        if not others or BAND_OF[VERDICTS[self.fit.verdicts[at]].value] is not Band.TRY:
+        tried = self._can_be_tried
+        others = [other for other in members if tried[other] and other != at]
+        if not others or not tried[at]:
             return ""
-        next_best = min(
-            others, key=lambda other: (self.fit.verdicts[other], self.fit.penalty[other])
-        )
-        best, second = self.fit.table.offers[at], self.fit.table.offers[next_best]
+        fit = self.fit
+        next_best = min(others, key=lambda other: (fit.verdicts[other], fit.penalty[other]))
+        best, second = fit.table.offers[at], fit.table.offers[next_best]
         if second.length is not None and second.size == best.size:
             return self._words("also", size=second.length)
         if second.length == best.length:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from typing import Final
 
 from PySide6.QtCore import QPointF, QRect, QRectF, QSize, Qt, Signal
-from PySide6.QtGui import QMouseEvent, QPainter, QPen, QPolygonF
+from PySide6.QtGui import QMouseEvent, QPainter, QPolygonF
 from PySide6.QtWidgets import QHeaderView, QWidget
 
 from ui.drawing.head_painter import HeadPainter
@@ -49,8 +49,7 @@ class TapeHeadView(QHeaderView):
         painter.save()
         colours = self.dress.colours
         painter.fillRect(rect, colours[Ink.BAND])
-        painter.setPen(QPen(colours[Ink.EDGE], 1))
-        painter.drawLine(rect.bottomLeft(), rect.bottomRight())
+        painter.fillRect(rect.left(), rect.bottom(), rect.width(), 1, colours[Ink.EDGE])
         column = Column(logicalIndex)
         if column in TAPE_COLUMNS:
             self._paint_tape_column(painter, rect, column)
@@ -139,17 +138,22 @@ class TapeHeadView(QHeaderView):
 
     def _paint_onward(self, painter: QPainter, rect: QRect, column: Column) -> None:
         """A sign at the side where further tapes are, for want of room."""
+        sides = [
+            (step, x)
+            for step, x in ((-1, rect.left()), (1, rect.right()))
+            if self._is_left_out(column, column + step)
+        ]
+        if not sides:
+            return
         unit, y = self.dress.unit, rect.top() + self.dress.type_.px(14)
         smooth(painter)
-        sides = ((-1, rect.left() + 5 * unit), (1, rect.right() - 5 * unit))
-        for step, x in sides:
-            if self._is_left_out(column, column + step):
-                tip = QPointF(x + step * 3 * unit, y)
-                back = x - step * 2 * unit
-                ends = [QPointF(back, y - 4 * unit), QPointF(back, y + 4 * unit)]
-                painter.setPen(Qt.PenStyle.NoPen)
-                painter.setBrush(self.dress.colours[Ink.FOCUS])
-                painter.drawPolygon(QPolygonF([tip, *ends]))
+        painter.setPen(Qt.PenStyle.NoPen)
+        painter.setBrush(self.dress.colours[Ink.FOCUS])
+        for step, edge in sides:
+            tip = QPointF(edge - step * 2 * unit, y)
+            back = edge - step * 7 * unit
+            ends = [QPointF(back, y - 4 * unit), QPointF(back, y + 4 * unit)]
+            painter.drawPolygon(QPolygonF([tip, *ends]))
 
     def _title(self, column: Column) -> str:
         return str(self._rows.headerData(column, Qt.Orientation.Horizontal) or "")

@@ -83,6 +83,11 @@ class Ranked:
         return int(np.count_nonzero(self.bands == BANDS.index(band)))
 
 
+def in_band(sheet: FitSheet, band: Band) -> npt.NDArray[np.bool_]:
+    """Which offers stand in ``band`` by their own verdict."""
+    return np.asarray(_BAND_CODES[sheet.verdicts] == BANDS.index(band))
+
+
 def ranked_as(sheet: FitSheet, groups: ModelGroups, order: Ranked) -> Ranked:
     """The best offer of every model now, the models in the order and bands of ``order``."""
     best_of_group = sheet.order[_first_places(sheet, groups)]

@@ -6,14 +6,16 @@ A view that hands each cell to a delegate spends more on the way there and back 
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Hashable, Sequence
 from dataclasses import dataclass
+from functools import partial
 from typing import Final
 
 from PySide6.QtCore import QRectF
 from PySide6.QtGui import QPainter
 
 from ui.fitting_page.cell_painter import CellPainter
+from ui.fitting_page.cell_pictures import CellPictures
 from ui.fitting_page.columns import TAPE_COLUMNS, Column
 from ui.fitting_page.rows import BandRow, ModelRow, TapeHead
 from ui.fitting_page.table_model import FittingModel
@@ -39,11 +41,17 @@ class RowPainter:
 
     Attributes:
         cells: what paints.
+        pictures: the cells of words as they were painted before.
     """
 
     def __init__(self, model: FittingModel, cells: CellPainter) -> None:
         self._model = model
+        self.wear(cells)
+
+    def wear(self, cells: CellPainter) -> None:
+        """Paint in another dress from now on."""
         self.cells = cells
+        self.pictures = CellPictures()
 
     def paint(
         self,
@@ -80,16 +88,25 @@ class RowPainter:
             cell = QRectF(left, box.top(), width, box.height())
             spot = Spot(painter, cell, current is not None)
             focus = current is not None and current.keyboard and current.column == column
-            self.cells.ground(spot, column)
-            if self._model.dimmed:
-                painter.setOpacity(_DIMMED)
-            self._paint_cell(spot, row, column, focus)
-            if self._model.dimmed:
-                painter.setOpacity(1.0)
+            words = None if self._model.dimmed else words_in(row, column)
+            if words is None:
+                self._paint_cell(spot, row, column, focus)
+            else:
+                paint = partial(self._paint_cell, row=row, column=column, focus=False)
+                self.pictures.paint(spot, words, paint)
             if focus:
                 self.cells.focus(spot)
 
     def _paint_cell(self, spot: Spot, row: ModelRow, column: Column, focus: bool) -> None:
+        """The ground and what stands on it, faded while a reading is being typed."""
+        self.cells.ground(spot, column)
+        if self._model.dimmed:
+            spot.painter.setOpacity(_DIMMED)
+        self._paint_content(spot, row, column, focus)
+        if self._model.dimmed:
+            spot.painter.setOpacity(1.0)
+
+    def _paint_content(self, spot: Spot, row: ModelRow, column: Column, focus: bool) -> None:
         dimension = TAPE_COLUMNS.get(column)
         sheet = self._model.sheet
         if dimension is not None and sheet is not None:
@@ -114,3 +131,18 @@ class RowPainter:
             for column, left, width in columns
             if column in TAPE_COLUMNS
         ]
+
+
+def words_in(row: ModelRow, column: Column) -> Hashable | None:
+    """All that stands in a cell that only carries words; None for a tape."""
+    match column:
+        case Column.MODEL:
+            return column, row.model, row.wearer, row.make, row.edition
+        case Column.SIZE:
+            return column, row.size, row.length_option, row.also
+        case Column.VERDICT:
+            return column, row.girths, row.length
+        case Column.NOTE:
+            return column, row.note, row.stopped
+        case _:
+            return None

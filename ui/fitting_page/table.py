@@ -6,7 +6,7 @@ from typing import Final
 
 from PySide6.QtCore import QModelIndex, QPoint, QRectF, QSignalBlocker, Qt, Signal
 from PySide6.QtGui import QKeyEvent, QMouseEvent, QPainter, QPaintEvent, QResizeEvent
-from PySide6.QtWidgets import QAbstractItemView, QFrame, QHeaderView, QTableView, QWidget
+from PySide6.QtWidgets import QTableView, QWidget
 
 from charts.schema import Dimension
 from ui.drawing.scale import Scale
@@ -15,6 +15,7 @@ from ui.fitting_page.cell_painter import BAND_HEIGHT, CellPainter
 from ui.fitting_page.columns import TAPE_COLUMNS, Column, plan
 from ui.fitting_page.head import TapeHeadView
 from ui.fitting_page.line_grip import LineGrip
+from ui.fitting_page.manners import behave
 from ui.fitting_page.row_painter import Current, RowPainter, Stretch
 from ui.fitting_page.row_words import RowWords
 from ui.fitting_page.rows import Band, BandRow, ModelRow, Sheet, TapeHead
@@ -55,31 +56,13 @@ class FittingTable(QTableView):
         self._painter = RowPainter(self.rows, CellPainter(dress))
         self.setModel(self.rows)
         self.setHorizontalHeader(self._head)
-        self._set_manners()
+        behave(self)
+        self.setAccessibleName(words("table-name"))
         self.selectionModel().currentChanged.connect(self._current_changed)
         self._head.wanted_tape.connect(self._keep_in_sight)
         self._grip = LineGrip(self.viewport(), self._lines)
         self._grip.moved.connect(self.line_moved)
         self.set_dress(dress)
-
-    def _set_manners(self) -> None:
-        self.setSelectionBehavior(QAbstractItemView.SelectionBehavior.SelectRows)
-        self.setSelectionMode(QAbstractItemView.SelectionMode.SingleSelection)
-        self.setEditTriggers(QAbstractItemView.EditTrigger.NoEditTriggers)
-        self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
-        # Always there, so that the tapes keep their place when rows come or go.
-        self.setVerticalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOn)
-        self.setVerticalScrollMode(QAbstractItemView.ScrollMode.ScrollPerPixel)
-        self.setFrameShape(QFrame.Shape.NoFrame)
-        self.setShowGrid(False)
-        self.setWordWrap(False)
-        self.setTabKeyNavigation(False)
-        self.viewport().setMouseTracking(True)
-        self.setAccessibleName(self.rows.words("table-name"))
-        upright = self.verticalHeader()
-        upright.hide()
-        upright.setSectionResizeMode(QHeaderView.ResizeMode.Fixed)
-        upright.setMinimumSectionSize(1)
 
     def set_dress(self, dress: Dress) -> None:
         """Change colours, font or density."""
@@ -88,7 +71,7 @@ class FittingTable(QTableView):
         words = RowWords(self.rows.words).all_verdicts()
         longest = max(dress.small_strong.width(word) for word in words)
         self._verdict_width = longest + _MARK * dress.unit
-        self._painter.cells = CellPainter(dress)
+        self._painter.wear(CellPainter(dress))
         self._lay_rows()
         self._lay_columns()
         self._head.updateGeometry()

@@ -1,0 +1,69 @@
+"""Remembers how the cells that only carry words look: painted once, copied many times.
+
+A name, a size and a verdict are the same from reading to reading and from row to row, while each
+costs a handful of texts and marks. The tapes are not kept: every reading moves them.
+"""
+
+from __future__ import annotations
+
+from collections import OrderedDict
+from collections.abc import Callable, Hashable
+from typing import Final
+
+from PySide6.QtCore import QRectF, Qt
+from PySide6.QtGui import QPainter, QPixmap
+
+from ui.fitting_page.tape_cells import Spot
+
+_MOST_BYTES: Final = 24_000_000
+_BYTES_A_PIXEL: Final = 4
+
+
+class CellPictures:
+    """Cells by what stands in them; those not seen for longest go first."""
+
+    def __init__(self) -> None:
+        self._known: OrderedDict[Hashable, QPixmap] = OrderedDict()
+        self._bytes = 0
+
+    def paint(self, spot: Spot, what: Hashable, painted: Callable[[Spot], None]) -> None:
+        """The cell at ``spot`` from what is remembered, else by ``painted``.
+
+        ``what`` tells all that ``painted`` draws there, save the room it has. Where the screen's
+        pixels are a broken share of ours a copy would blur, so there each cell is painted.
+        """
+        ratio = spot.painter.device().devicePixelRatioF()
+        box = spot.box
+        if not ratio.is_integer() or not (box.left().is_integer() and box.top().is_integer()):
+            painted(spot)
+            return
+        key = (what, box.width(), box.height(), ratio, spot.chosen)
+        picture = self._known.get(key)
+        if picture is None:
+            picture = self._keep(key, _picture(spot, ratio, painted))
+        else:
+            self._known.move_to_end(key)
+        spot.painter.drawPixmap(box.topLeft(), picture)
+
+    def _keep(self, key: Hashable, picture: QPixmap) -> QPixmap:
+        self._known[key] = picture
+        self._bytes += _bytes(picture)
+        while self._bytes > _MOST_BYTES:
+            _, gone = self._known.popitem(last=False)
+            self._bytes -= _bytes(gone)
+        return picture
+
+
+def _picture(spot: Spot, ratio: float, painted: Callable[[Spot], None]) -> QPixmap:
+    box = QRectF(0.0, 0.0, spot.box.width(), spot.box.height())
+    picture = QPixmap(round(box.width() * ratio), round(box.height() * ratio))
+    picture.setDevicePixelRatio(ratio)
+    picture.fill(Qt.GlobalColor.white)
+    painter = QPainter(picture)
+    painted(Spot(painter, box, spot.chosen))
+    painter.end()
+    return picture
+
+
+def _bytes(picture: QPixmap) -> int:
+    return picture.width() * picture.height() * _BYTES_A_PIXEL
