@@ -33,16 +33,22 @@ class Draft:
     """One call. ``given`` is the rider as a file had it; ``typed`` goes before it, by measure.
 
     An empty field takes back what the file had. ``c7_felt``: the helper felt for the neck bone as
-    told, which is what makes a helper's back length worth more.
+    told, which is what makes a helper's back length worth more. ``confirmed`` are the doubts about
+    readings that were answered with "it is right".
     """
 
     given: Rider = NOBODY
     typed: Mapping[Measure, Typed] = field(default_factory=dict)
     c7_felt: bool = False
+    confirmed: frozenset[str] = frozenset()
 
     def typing(self, measure: Measure, typed: Typed) -> Draft:
         """The draft with ``measure`` as it was typed now."""
         return replace(self, typed=MappingProxyType({**self.typed, measure: typed}))
+
+    def confirming(self, key: str) -> Draft:
+        """The draft with a doubt answered: the reading is right."""
+        return replace(self, confirmed=self.confirmed | {key})
 
     def with_given(self, **changes: object) -> Draft:
         """The draft with another name, figure, taker or layers."""

@@ -91,6 +91,7 @@ class FittingPage(QWidget):
     def _connect(self) -> None:
         self.readings.typing.connect(self._typing)
         self.readings.changed.connect(self.refresh)
+        self.readings.confirmed.connect(self._keep_call)
         self.table.chosen.connect(self._chosen)
         self.table.band_pressed.connect(self._band_pressed)
         self.table.line_moved.connect(self._line_moved)
@@ -110,6 +111,7 @@ class FittingPage(QWidget):
 
     def show_shop(self, table: RangeTable, compare: Compare) -> None:
         """Compare with another set of charts from now on."""
+        self.readings.take_settings(table.settings)
         self._comparison.show_shop(table, compare)
         self.refresh()
 
@@ -188,6 +190,9 @@ class FittingPage(QWidget):
             self._show()
 
     # What a person does
+
+    def _keep_call(self) -> None:
+        self.calls.keep(self.readings.draft)
 
     def _typing(self) -> None:
         self.table.set_dimmed(True)

@@ -14,6 +14,8 @@ from harmonizer.rider import Measure
 from ui.controls.buttons import FlatButton
 from ui.controls.field import FramedLine
 from ui.controls.strokes import px
+from ui.fitting_page.doubt_box import DoubtBox
+from ui.fitting_page.doubts import Doubt
 from ui.fitting_page.typed import Standing, Typed, interpret, tidy, with_unit
 from ui.words import Words
 
@@ -28,12 +30,14 @@ class ReadingField(QWidget):
         committed(object): a Typed counts now: plain, or empty to take the reading back.
         taken_back(): what did not count yet is gone again.
         advance(): Enter was pressed and the next field is due.
+        confirmed(str): the doubt of this key was answered: the reading is right.
     """
 
     edited = Signal()
     committed = Signal(object)
     taken_back = Signal()
     advance = Signal()
+    confirmed = Signal(str)
 
     def __init__(self, measure: Measure, words: Words, small: QFont, parent: QWidget) -> None:
         super().__init__(parent)
@@ -66,6 +70,9 @@ class ReadingField(QWidget):
         self.hint.setWordWrap(True)
         self.hint.setForegroundRole(QPalette.ColorRole.PlaceholderText)
         self._build_question()
+        self.doubt = DoubtBox(self.label.text(), self._words.wording, small, self)
+        self.doubt.taken.connect(self._other_taken)
+        self.doubt.kept.connect(self._kept)
         self._lay()
 
     def _build_question(self) -> None:
@@ -86,6 +93,7 @@ class ReadingField(QWidget):
         grid.addWidget(self.line, 0, 1)
         grid.addWidget(self.hint, 1, 0, 1, 2)
         grid.addWidget(self.question, 1, 0, 1, 2)
+        grid.addWidget(self.doubt, 2, 0, 1, 2)
 
     @property
     def pending(self) -> bool:
@@ -103,6 +111,11 @@ class ReadingField(QWidget):
     def show_echo(self, echo: str) -> None:
         """Say at the line's end how the value was understood."""
         self.line.echo.setText(echo)
+
+    def show_doubt(self, doubt: Doubt | None) -> None:
+        """Ask beside the line about a reading that counts, or stop asking."""
+        self.doubt.show_doubt(doubt)
+        self.hint.setVisible(doubt is None and not self.question.isVisibleTo(self))
 
     def count_now(self) -> None:
         """Let what stands in the line count, or ask about it."""
@@ -137,6 +150,7 @@ class ReadingField(QWidget):
     def _text_edited(self, text: str) -> None:
         self._typed = interpret(text, self.measure, child=self.child, spoken=self.spoken)
         self.line.echo.setText("")
+        self.doubt.show_doubt(None)
         self._calm()
         self._moment.stop()
         if self._typed.standing is Standing.PLAIN:
@@ -159,7 +173,7 @@ class ReadingField(QWidget):
         self.question.hide()
         self.hint.setText(self._hint())
         self.hint.setForegroundRole(QPalette.ColorRole.PlaceholderText)
-        self.hint.show()
+        self.hint.setVisible(self.doubt.shown is None)
 
     def _ask(self) -> None:
         """Ask for the unit in place, or say what is wanted instead; once for each text."""
@@ -196,6 +210,17 @@ class ReadingField(QWidget):
         self.line.edit.setText(typed.text)
         self._count(typed)
         self.advance.emit()
+
+    def _other_taken(self, typed: Typed) -> None:
+        """One act: what stands in the line is the other reading now."""
+        self._moment.stop()
+        self.line.edit.setText(typed.text)
+        self.line.edit.setFocus(Qt.FocusReason.OtherFocusReason)
+        self._count(typed)
+
+    def _kept(self, key: str) -> None:
+        self.line.edit.setFocus(Qt.FocusReason.OtherFocusReason)
+        self.confirmed.emit(key)
 
     def _first_answer(self) -> QWidget:
         return self.question.findChildren(FlatButton)[0]

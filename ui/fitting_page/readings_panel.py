@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from decimal import Decimal
 from typing import Final
 
@@ -14,11 +15,13 @@ from charts.notation import read_cell
 from charts.quantities import Unit, converted
 from harmonizer.layers import layer_allowance
 from harmonizer.rider import BodyFigure, Measure, TakenBy
+from harmonizer.settings import DEFAULTS, Settings
 from ui.appearance import Type
 from ui.controls.check_line import CheckLine
 from ui.controls.field import FramedLine
 from ui.controls.segments import Choice, Segments
 from ui.controls.strokes import px
+from ui.fitting_page.doubts import doubts_on
 from ui.fitting_page.draft import ASKED, Draft, other_system, text_of
 from ui.fitting_page.echo import figure_in
 from ui.fitting_page.reading_field import ReadingField
@@ -34,14 +37,17 @@ class ReadingsPanel(QScrollArea):
     Signals:
         typing(): something stands in a field that does not count yet.
         changed(): the draft is another one now.
+        confirmed(): a doubt was answered; the readings are the same.
     """
 
     typing = Signal()
     changed = Signal()
+    confirmed = Signal()
 
     def __init__(self, words: Words, type_: Type, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.draft = Draft()
+        self.settings: Settings = DEFAULTS
         self._words = words
         self._type = type_
         self.fields: dict[Measure, ReadingField] = {}
@@ -89,8 +95,10 @@ class ReadingsPanel(QScrollArea):
         field = ReadingField(measure, self._words, self._type.small, self)
         field.committed.connect(self._field_committed)
         field.edited.connect(self.typing)
+        field.taken_back.connect(self._tell_fields)
         field.taken_back.connect(self.changed)
         field.advance.connect(self._advance)
+        field.confirmed.connect(self._field_confirmed)
         self.fields[measure] = field
         return field
 
@@ -122,6 +130,12 @@ class ReadingsPanel(QScrollArea):
         label.setFont(self._type.small)
         label.setForegroundRole(QPalette.ColorRole.PlaceholderText)
         return label
+
+    def take_settings(self, settings: Settings) -> None:
+        """Ask by other figures of the shop from now on."""
+        if settings != self.settings:
+            self.settings = settings
+            self._tell_fields()
 
     def start(self) -> None:
         """Put the cursor where a call begins."""
@@ -159,6 +173,9 @@ class ReadingsPanel(QScrollArea):
             field.child = self.draft.is_child
             field.spoken = spoken
         helper = self.draft.given.taken_by is TakenBy.HELPER
+        doubts = doubts_on(self.draft, self._words.wording, self.settings)
+        for measure, field in self.fields.items():
+            field.show_doubt(doubts.get(measure))
         self._felt.setVisible(helper and self.draft.reading(Measure.BACK_LENGTH) is not None)
         self._show_winter()
 
@@ -181,6 +198,12 @@ class ReadingsPanel(QScrollArea):
             return
         self._changed(self.draft.typing(field.measure, typed))
         field.show_echo(self._echo(field.measure))
+
+    def _field_confirmed(self, key: str) -> None:
+        """A doubt was answered: the figures stay, and the question goes."""
+        self.draft = self.draft.confirming(key)
+        self.confirmed.emit()
+        self._tell_fields()
 
     def _advance(self) -> None:
         field = self.sender()
@@ -205,8 +228,7 @@ class ReadingsPanel(QScrollArea):
 
     def _felt_toggled(self, felt: bool) -> None:
         if felt != self.draft.c7_felt:
-            given = self.draft
-            self._changed(Draft(given.given, given.typed, felt))
+            self._changed(replace(self.draft, c7_felt=felt))
 
     def _winter_edited(self) -> None:
         thick = _millimetres(self.winter.edit.text())
