@@ -51,6 +51,7 @@ ACTIONS: Final = (
     ActionFact("letter-de", "chart", "Ctrl+Shift+L"),
     ActionFact("letter-page-en", "chart"),
     ActionFact("letter-page-de", "chart"),
+    ActionFact("model-facts", "chart", "Ctrl+M", line_before=True),
     ActionFact("page-fitting", "view", "Ctrl+1", "page"),
     ActionFact("page-charts", "view", "Ctrl+2", "page"),
     ActionFact("page-settings", "view", "Ctrl+,", "page"),

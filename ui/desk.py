@@ -18,6 +18,7 @@ from ui.commands import Commands
 from ui.dress import Dress
 from ui.frame import Frame
 from ui.main_window import MainWindow
+from ui.model_commands import ModelCommands
 from ui.preferences import Preferences
 from ui.questions_page.signature import FILE_NAME
 from ui.settings_page.settings_desk import SettingsDesk
@@ -41,6 +42,7 @@ class Desk:
     view: ViewCommands
     wall: WallCommands
     chart: ChartCommands
+    models: ModelCommands
     shop: ShopKeeping
     settings: SettingsDesk
 
@@ -67,6 +69,7 @@ def make_desk(
         ViewCommands(window, application, preferences, file),
         WallCommands(window, commands.asker, file.with_name(BOOK_NAME) if file else None),
         ChartCommands(window, commands.asker),
+        ModelCommands(window, commands.asker, commands.open_paths),
         ShopKeeping(window, file.with_name(FOLDER_NAME) if file else None),
         SettingsDesk(window, file.with_name(FOLDER_NAME) / SETTINGS_NAME if file else None),
     )
