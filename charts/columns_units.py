@@ -7,7 +7,7 @@ handled where the cell is read.
 from __future__ import annotations
 
 import re
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import replace
 from decimal import Decimal
 from typing import Final
@@ -36,7 +36,11 @@ _IMPERIAL: Final = frozenset({Unit.IN, Unit.LB, Unit.FT, Unit.ST})
 def with_units(columns: Sequence[Column], around: Surroundings) -> list[Column]:
     """The columns with their units resolved and the source of each unit recorded."""
     said = [_said(column, around) for column in columns]
-    extended = [_extended(column, said, around) for column in said]
+    in_cells = {
+        family: _units_in_cells(said, family)
+        for family in {family_of(column.dimension) for column in said}
+    }
+    extended = [_extended(column, said, in_cells, around) for column in said]
     return _inferred(extended, around)
 
 
@@ -94,7 +98,12 @@ def _cell_units(column: Column) -> set[Unit]:
     }
 
 
-def _extended(column: Column, all_columns: Sequence[Column], around: Surroundings) -> Column:
+def _extended(
+    column: Column,
+    all_columns: Sequence[Column],
+    in_cells: Mapping[Family, set[Unit | None]],
+    around: Surroundings,
+) -> Column:
     """A unit printed on some cells of the column, or on its siblings, holds for the rest."""
     if column.unit is not None or not needs_unit(column):
         return column
@@ -103,7 +112,7 @@ def _extended(column: Column, all_columns: Sequence[Column], around: Surrounding
         _cell_units(column),
         {one.unit for one in all_columns if one.dimension is column.dimension and one.unit},
         {one.unit for one in all_columns if family_of(one.dimension) is family and one.unit},
-        _units_in_cells(all_columns, family),
+        in_cells[family],
     )
     for units in sources:
         if len(units) == 1:

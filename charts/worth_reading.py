@@ -13,7 +13,7 @@ _MOST_CELLS: Final = 12_000
 """Filled cells of a sheet; a supplier's longest chart has some thousands."""
 _PATIENT_CELLS: Final = 5_000
 """Cells of a file that are read however long it takes: a slow machine refuses no real chart."""
-_LONGEST_S: Final = 2.0
+_LONGEST_S: Final = 1.4
 _LETTERS_A_CELL: Final = 40
 """Letters of a long text that cost as much as one cell more."""
 

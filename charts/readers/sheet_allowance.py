@@ -3,13 +3,14 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Iterator
-from typing import TypeVar
+from typing import Final, TypeVar
 
 from charts.findings import FindingLog
-from charts.readers.source import MOST_CELLS
 from charts.sheet import Sheet
 
 T = TypeVar("T")
+_MOST_TOGETHER: Final = 25_000
+"""Filled cells of all sheets before no further one is begun; forty charts have some thousands."""
 
 
 def read_in_turn(
@@ -22,7 +23,7 @@ def read_in_turn(
     """
     cells = 0
     for part in parts:
-        if cells > MOST_CELLS:
+        if cells > _MOST_TOGETHER:
             log.add("too-large", name, name=name, what=str(cells), case="many")
             return
         sheet = read(part)
