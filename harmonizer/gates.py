@@ -36,9 +36,12 @@ class Gate(StrEnum):
     WEIGHT_NOT_KNOWN = "weight_not_known"
     LEVEL_NOT_KNOWN = "level_not_known"
     KIND_NOT_KNOWN = "kind_not_known"
+    STOCK_NOT_KNOWN = "stock_not_known"
 
 
-UNDECIDED = frozenset({Gate.WEIGHT_NOT_KNOWN, Gate.LEVEL_NOT_KNOWN, Gate.KIND_NOT_KNOWN})
+UNDECIDED = frozenset(
+    {Gate.WEIGHT_NOT_KNOWN, Gate.LEVEL_NOT_KNOWN, Gate.KIND_NOT_KNOWN, Gate.STOCK_NOT_KNOWN}
+)
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -108,6 +111,9 @@ def standing_gates(facts: OfferFacts, needs: Needs) -> dict[Gate, Flags]:
     }
     if needs.in_stock:
         found[Gate.OUT_OF_STOCK] = facts.out_of_stock
+        if facts.stock:
+            unsaid = np.array([one is None for one in facts.stock], np.bool_)
+            found[Gate.STOCK_NOT_KNOWN] = unsaid & ~facts.out_of_stock
     return found
 
 

@@ -15,6 +15,7 @@ from charts.sources import LoadedFile
 from harmonizer.rider import Rider
 from harmonizer.season import FileRecord
 from harmonizer.settings import DEFAULTS, Settings
+from harmonizer.stock import StockLine
 
 
 class Part(StrEnum):
@@ -24,6 +25,7 @@ class Part(StrEnum):
     SEASON = "season"
     RIDER = "rider"
     SETTINGS = "settings"
+    STOCK = "stock"
 
 
 Listener = Callable[[frozenset[str]], None]
@@ -34,7 +36,8 @@ class Contents:
     """Everything a workspace holds at one moment.
 
     ``files`` are by name, names are unique; ``records`` are what was said of files, by name, of
-    those that are not open among them; ``habits`` are the suppliers', by their names.
+    those that are not open among them; ``habits`` are the suppliers', by their names; ``stock`` is
+    the stock list, empty where there is none.
     """
 
     files: tuple[LoadedFile, ...] = ()
@@ -42,6 +45,7 @@ class Contents:
     settings: Settings = DEFAULTS
     records: tuple[FileRecord, ...] = ()
     habits: tuple[Habits, ...] = ()
+    stock: tuple[StockLine, ...] = ()
 
     def file(self, name: str) -> LoadedFile | None:
         """The file of this name."""
@@ -58,6 +62,7 @@ _PARTS: Final[dict[str, Part]] = {
     "habits": Part.SEASON,
     "riders": Part.RIDER,
     "settings": Part.SETTINGS,
+    "stock": Part.STOCK,
 }
 
 

@@ -29,7 +29,8 @@ class OfferFacts:
     ``takes_layers`` is false for foam, over which warm layers go; ``stated_warm`` where the chart
     is for a rider in warm layers; ``band`` is the place of the offer's band in ``bands``;
     ``larger`` that of the next size up by chest, -1 where there is none. ``small_first`` ranks
-    offers by size, then by source.
+    offers by size, then by source. ``stock`` is what a stock list says of each offer, None where
+    it says nothing; empty where there is no list.
     """
 
     inflatable: Flags
@@ -52,6 +53,7 @@ class OfferFacts:
     prefers_larger: Flags
     prefers_smaller: Flags
     small_first: Places
+    stock: tuple[str | None, ...] = ()
 
 
 def compiled_facts(offers: Sequence[Offer], size_keys: Floats, chest_low: Floats) -> OfferFacts:

@@ -30,6 +30,7 @@ from harmonizer.rider import Rider
 from harmonizer.season import kept_aside, used
 from harmonizer.season_work import SeasonWork
 from harmonizer.settings import Settings
+from harmonizer.stock import StockLine, stocked
 
 __all__ = ["Contents", "Listener", "Part", "Workspace"]
 
@@ -89,7 +90,8 @@ class Workspace(SeasonWork):
     def table(self) -> RangeTable:
         """The offers compiled for comparison; made once for each state of charts and settings."""
         if self._table is None:
-            self._table = RangeTable.compiled(self.offers, self.settings)
+            compiled = RangeTable.compiled(self.offers, self.settings)
+            self._table = stocked(compiled, self._now.stock)
         return self._table
 
     # What changes it
@@ -118,6 +120,15 @@ class Workspace(SeasonWork):
     def take_riders(self, riders: Sequence[Rider]) -> None:
         """Put ``riders`` in the place of those at hand."""
         self._change(replace(self._now, riders=tuple(riders)))
+
+    @property
+    def stock(self) -> tuple[StockLine, ...]:
+        """The lines of the stock list; empty where there is none."""
+        return self._now.stock
+
+    def take_stock(self, lines: Sequence[StockLine]) -> None:
+        """Put a stock list in the place of the one there is; an empty one takes it away."""
+        self._change(replace(self._now, stock=tuple(lines)))
 
     def set_settings(self, settings: Settings) -> None:
         """Compare by other figures from now on."""
@@ -166,5 +177,5 @@ class Workspace(SeasonWork):
     def _forget(self, changed: frozenset[Part]) -> None:
         if changed & {Part.CHARTS, Part.SEASON}:
             self._offers = None
-        if changed & {Part.CHARTS, Part.SEASON, Part.SETTINGS}:
+        if changed & {Part.CHARTS, Part.SEASON, Part.SETTINGS, Part.STOCK}:
             self._table = None

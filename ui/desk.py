@@ -24,6 +24,7 @@ from ui.questions_page.signature import FILE_NAME
 from ui.settings_page.settings_desk import SettingsDesk
 from ui.sheet_commands import SheetCommands
 from ui.shop_keeping import FOLDER_NAME, ShopKeeping
+from ui.stock_commands import StockCommands
 from ui.theme import Theme
 from ui.view_commands import ViewCommands
 from ui.wall_sheet.editions_file import BOOK_NAME
@@ -45,6 +46,7 @@ class Desk:
     models: ModelCommands
     shop: ShopKeeping
     settings: SettingsDesk
+    stock: StockCommands
 
 
 def make_desk(
@@ -72,6 +74,7 @@ def make_desk(
         ModelCommands(window, commands.asker, commands.open_paths),
         ShopKeeping(window, file.with_name(FOLDER_NAME) if file else None),
         SettingsDesk(window, file.with_name(FOLDER_NAME) / SETTINGS_NAME if file else None),
+        StockCommands(window),
     )
     window.fitting.readings.start()
     settle_memory()

@@ -25,11 +25,13 @@ class TopStrip(QWidget):
         page_picked(str): "fitting" or "charts".
         kind_picked(str): "any", "foam" or "inflatable".
         level_picked(str): a level, or "" for any.
+        stock_picked(bool): only what is in the house, or everything.
     """
 
     page_picked = Signal(str)
     kind_picked = Signal(str)
     level_picked = Signal(str)
+    stock_picked = Signal(bool)
 
     def __init__(self, words: Words, type_: Type, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -52,6 +54,11 @@ class TopStrip(QWidget):
         self.level.setFont(type_.small)
         self.level.clicked.connect(self._open_levels)
         self._level_menu = QMenu(self)
+        self.stock = FlatButton(words("stock-in-house"), self)
+        self.stock.setFont(type_.small)
+        self.stock.setCheckable(True)
+        self.stock.clicked.connect(self.stock_picked)
+        self._has_stock = False
         self._lay(type_)
         self.pages.press("fitting")
         self.kinds.press(ANY)
@@ -67,6 +74,7 @@ class TopStrip(QWidget):
         row.addStretch(1)
         row.addWidget(self.kinds)
         row.addWidget(self.level)
+        row.addWidget(self.stock)
 
     def show_page(self, page: str, questions: int) -> None:
         """Press the page's button; filters belong to the fitting page only."""
@@ -77,6 +85,7 @@ class TopStrip(QWidget):
         self.riders.setVisible(fitting)
         self.kinds.setVisible(fitting)
         self.level.setVisible(fitting and bool(self._levels))
+        self.stock.setVisible(fitting and self._has_stock)
 
     def show_needs(self, kind: str, level: str, levels: Sequence[str]) -> None:
         """Show what is wanted, and the levels that there are."""
@@ -98,6 +107,12 @@ class TopStrip(QWidget):
             group.addAction(action)
             self._level_menu.addAction(action)
         group.triggered.connect(self._level_chosen)
+
+    def show_stock(self, has_list: bool, in_house: bool) -> None:
+        """Show whether only what is in the house is wanted; without a stock list, nothing."""
+        self._has_stock = has_list
+        self.stock.setChecked(in_house)
+        self.stock.setVisible(has_list and self.kinds.isVisibleTo(self))
 
     def _open_levels(self) -> None:
         self._level_menu.popup(self.level.mapToGlobal(self.level.rect().bottomLeft()))

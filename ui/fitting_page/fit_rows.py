@@ -114,7 +114,8 @@ class FittingSheet:
         off = bool(np.any((extra != 0) & known))
         gates = any(bool(flags[best].any()) for flags in self.fit.gates.found.values())
         asked = any(self.fit.table.offers[at].open_questions for at in best)
-        return off or gates or asked or bool(self.fit.between[best].any())
+        between = bool(self.fit.between[best].any())
+        return off or gates or asked or between or bool(self.fit.table.facts.stock)
 
     @property
     def counts(self) -> Mapping[Band, int]:

@@ -26,6 +26,8 @@ def remarks_on(row: FitRow, words: Words) -> list[Remark]:
         found.append(("note-questions", {"count": row.open_questions}))
     if sheet.other_band[at] and row.offer.band:
         found.append(("note-other-band", {"band": words(f"band-{row.offer.band}")}))
+    if sheet.table.facts.stock and (stock := sheet.table.facts.stock[at]):
+        found.append((f"note-{stock}", {}))
     for place in range(len(TAPES), len(sheet.dimensions)):
         lower, upper = float(sheet.lower[place, at]), float(sheet.upper[place, at])
         if not math.isnan(lower) and min(lower, upper) < 0:
