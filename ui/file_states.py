@@ -3,9 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from pathlib import PurePath
 from typing import Final
 
 from charts.day_words import day_words
+from charts.model_facts import ModelFacts
+from charts.sources import LoadedFile
 from harmonizer.season import FileRecord, FileState, Mark, State
 from ui.theme import Ink, Look
 from ui.theme import Mark as Sign
@@ -55,3 +58,17 @@ def _marked(code: str, marks: Sequence[Mark], words: Words) -> str:
     if mark.habit:
         return words.wording.say("questions", f"{code}-habit", day=day)
     return words.wording.say("questions", f"{code}-by", by=mark.by, day=day)
+
+
+def maker_of(file: LoadedFile) -> str:
+    """Whose a file is: as the shop writes it, else as the chart says, else the folder."""
+    facts = [each.supplier for each in facts_of(file) if each.supplier]
+    said = [chart.supplier.text for chart in file.reading.charts if chart.supplier is not None]
+    folder = file.reading.file.rpartition("/")[0].partition("/")[0]
+    return next(iter((*facts, *said)), folder)
+
+
+def facts_of(file: LoadedFile) -> list[ModelFacts]:
+    """What stands beside a file about the models of its charts."""
+    name = PurePath(file.reading.file).name
+    return [each for each in file.facts if each.file == name]

@@ -141,8 +141,24 @@ def _trying(desk: Desk) -> None:
 
 
 def _charts(desk: Desk) -> None:
-    """The charts page on a file with a question."""
+    """The charts page: every file with its state."""
     desk.window.show_page("charts")
+
+
+def _questions(file: str) -> Callable[[Desk], None]:
+    """The questions page on a file of the demo."""
+
+    def act(desk: Desk) -> None:
+        desk.window.show_page("charts")
+        desk.window.charts.open_file(file)
+
+    return act
+
+
+def _answered(desk: Desk) -> None:
+    """A file whose question has been answered: ready to be approved."""
+    _questions("cobblestrake/cobblestrake_hedgetarrow.csv")(desk)
+    desk.window.charts.questions.panel.take(0)
 
 
 def _shown_place(desk: Desk) -> None:
@@ -171,4 +187,10 @@ SCENES: Final = (
         size=(1600, 1000),
     ),
     Scene("15-on-paper", _rider("Wrenna Oskelby")),
+    Scene("16-questions-answered", _answered),
+    Scene("17-questions-of-a-turned-block", _questions("heidezwaan/maattabel.md")),
+    Scene(
+        "18-questions-of-swapped-units",
+        _questions("tarnwhistle/Tarnwhistle size guide SS27.xlsx"),
+    ),
 )

@@ -3,17 +3,15 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from pathlib import PurePath
 from typing import Final
 
 from charts.finding_sentences import sentence_of
 from charts.findings import Level
-from charts.model_facts import ModelFacts
 from charts.schema import FileReading
 from charts.sources import LoadedFile
 from harmonizer.season import FileRecord, FileState, State
 from harmonizer.workspace import Workspace
-from ui.file_states import LOOK_OF, name_of, state_words
+from ui.file_states import LOOK_OF, facts_of, maker_of, name_of, state_words
 from ui.theme import Look
 from ui.words import Words
 
@@ -62,7 +60,7 @@ def _row(file: LoadedFile, state: FileState, record: FileRecord, words: Words) -
         says = sentence_of(problem, words.wording)
     return FileRow(
         reading.file,
-        _maker(file),
+        maker_of(file),
         _models(file),
         name_of(reading.file, words),
         _gave(reading, words),
@@ -71,23 +69,10 @@ def _row(file: LoadedFile, state: FileState, record: FileRecord, words: Words) -
     )
 
 
-def _maker(file: LoadedFile) -> str:
-    """As the shop writes it, else as the chart says, else the folder."""
-    facts = [each.supplier for each in _facts(file) if each.supplier]
-    said = [chart.supplier.text for chart in file.reading.charts if chart.supplier is not None]
-    folder = file.reading.file.rpartition("/")[0].partition("/")[0]
-    return next(iter((*facts, *said)), folder)
-
-
 def _models(file: LoadedFile) -> str:
-    facts = [each.model for each in _facts(file)]
+    facts = [each.model for each in facts_of(file)]
     said = [chart.model.text for chart in file.reading.charts if chart.model is not None]
     return ", ".join(dict.fromkeys(facts or said))
-
-
-def _facts(file: LoadedFile) -> list[ModelFacts]:
-    name = PurePath(file.reading.file).name
-    return [each for each in file.facts if each.file == name]
 
 
 def _gave(reading: FileReading, words: Words) -> str:

@@ -19,8 +19,9 @@ from charts.sources import Progress
 from harmonizer.arrival import Arrival
 from harmonizer.season import State
 from ui.dress import Dress
-from ui.file_states import name_of, state_words
+from ui.file_states import maker_of, name_of, state_words
 from ui.questions_page.case import Bench, Case, SheetShelf, case_of, read_with, today
+from ui.questions_page.column_words import ColumnWord, column_words
 from ui.questions_page.head import Head
 from ui.questions_page.page_keys import PageKeys
 from ui.questions_page.panes import SheetPane, UnderstoodPane
@@ -96,6 +97,10 @@ class QuestionsPage(QWidget):
         self._keys.table_act.connect(self.take_table_act)
         self._keys.back.connect(self._leave)
         self._keys.type_cell.connect(self.panel.start_typing)
+        self._keys.opening.connect(self._offer_column_words)
+        self._keys.column_word.connect(self._take_column_word)
+        self.source.view.menu_wanted.connect(self._keys.popup)
+        self.panel.replied.connect(self._note_reply)
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         """Side by side where there is room, else one above the other."""
@@ -270,6 +275,31 @@ class QuestionsPage(QWidget):
             self.told.emit(self._words.wording.say("questions", "not-here"))
             return
         self._say(act, None)
+
+    def _column_words(self) -> tuple[ColumnWord, ...]:
+        at, one = self._here()
+        if at is None or one is None or self.case is None:
+            return ()
+        place = one.sheet.place(*at)
+        return column_words(self.case.reading.charts, place, self._words.wording)
+
+    def _offer_column_words(self) -> None:
+        self._keys.offer([word.text for word in self._column_words()])
+
+    def _take_column_word(self, number: int) -> None:
+        """Say of the whole column what was chosen for it."""
+        offered = self._column_words()
+        if 0 <= number < len(offered):
+            self._say(offered[number].act, None)
+
+    def _note_reply(self, text: str) -> None:
+        """Keep what the maker answered with the chosen question and its equals."""
+        row, case = self.panel.current, self.case
+        if row is None or case is None:
+            return
+        by = maker_of(case.file)
+        for question in row.questions:
+            self._bench.workspace.replied(case.name, question, text, by, today())
 
     def _here(self) -> tuple[tuple[int, int] | None, SheetRegions | None]:
         """The chosen cell of the sheet, and the sheet."""

@@ -2,10 +2,11 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from functools import partial
 from typing import Final
 
-from PySide6.QtCore import QObject, Qt, Signal
+from PySide6.QtCore import QObject, QPoint, Qt, Signal
 from PySide6.QtGui import QAction, QKeySequence
 from PySide6.QtWidgets import QMenu, QWidget
 
@@ -24,7 +25,7 @@ _TABLE_KEYS: Final = {
     TableAct.OUT_TABLE: "",
     TableAct.OUT_SHEET: "",
 }
-_NEW_GROUP: Final = frozenset({TableAct.TOP, TableAct.OUT_ROW})
+_NEW_GROUP: Final = frozenset({TableAct.TURN, TableAct.TOP, TableAct.OUT_ROW})
 
 
 class PageKeys(QObject):
@@ -34,17 +35,25 @@ class PageKeys(QObject):
         table_act(str): the act of this key of the table's menu.
         back(): Escape was pressed.
         type_cell(): the chosen cell is to be typed.
+        opening(): the menu is about to open; what can be said of the column is wanted.
+        column_word(int): what was offered at this place is said of the column.
     """
 
     table_act = Signal(str)
     back = Signal()
     type_cell = Signal()
+    opening = Signal()
+    column_word = Signal(int)
 
     def __init__(self, page: QWidget, words: Words, button: FlatButton) -> None:
         super().__init__(page)
         self._page = page
         self._button = button
         self.menu = QMenu(page)
+        self.column_menu = QMenu(words.wording.say("questions", "column-menu"), self.menu)
+        self.column_menu.triggered.connect(self._column_word)
+        self.menu.addMenu(self.column_menu)
+        self.menu.aboutToShow.connect(self.opening)
         for kind, key in _TABLE_KEYS.items():
             if kind in _NEW_GROUP:
                 self.menu.addSeparator()
@@ -62,6 +71,20 @@ class PageKeys(QObject):
             action.setShortcut(QKeySequence(key))
         self._page.addAction(action)
         return action
+
+    def offer(self, texts: Sequence[str]) -> None:
+        """Offer these words for the column of the chosen cell."""
+        self.column_menu.clear()
+        self.column_menu.setEnabled(bool(texts))
+        for number, text in enumerate(texts):
+            self.column_menu.addAction(text).setData(number)
+
+    def popup(self, at: QPoint) -> None:
+        """Open the menu at a point of the screen."""
+        self.menu.popup(at)
+
+    def _column_word(self, action: QAction) -> None:
+        self.column_word.emit(int(action.data()))
 
     def _table_act(self, key: str, checked: bool = False) -> None:
         del checked

@@ -35,12 +35,14 @@ class QuestionPanel(QWidget):
         act_taken(int): the act of this number, from 0, was taken.
         took_back(): what settled the chosen question is taken back.
         typed(str): the cell in the line reads so.
+        replied(str): the maker answered this to the chosen question.
     """
 
     chosen = Signal(object)
     act_taken = Signal(int)
     took_back = Signal()
     typed = Signal(str)
+    replied = Signal(str)
 
     def __init__(self, words: Words, dress: Dress, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -52,6 +54,8 @@ class QuestionPanel(QWidget):
         self.head = QLabel(self)
         self.line = FramedLine(self)
         self.line_label = QLabel(self)
+        self.reply = FramedLine(self)
+        self.reply_label = QLabel(self._say("questions", "maker-answered"), self)
         self.buttons: list[ActButton] = []
         self._build()
 
@@ -77,6 +81,10 @@ class QuestionPanel(QWidget):
         self.line_label.setForegroundRole(QPalette.ColorRole.PlaceholderText)
         self.line_label.setBuddy(self.line.edit)
         self.line.edit.returnPressed.connect(self._typed)
+        self.reply_label.setFont(dress.type_.small)
+        self.reply_label.setForegroundRole(QPalette.ColorRole.PlaceholderText)
+        self.reply_label.setBuddy(self.reply.edit)
+        self.reply.edit.returnPressed.connect(self._replied)
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(0)
@@ -99,6 +107,8 @@ class QuestionPanel(QWidget):
         self._answers.addSpacing(px(3))
         self._answers.addWidget(self.line_label)
         self._answers.addWidget(self.line)
+        self._answers.addWidget(self.reply_label)
+        self._answers.addWidget(self.reply)
         self._answers.addStretch(1)
         area.setWidget(inner)
         return area
@@ -160,6 +170,9 @@ class QuestionPanel(QWidget):
         self.buttons = []
         self.head.setText(self._say("questions", f"do-{row.weight.value if row else 'nothing'}"))
         texts = [act.text for act in row.acts] if row else []
+        for widget in (self.reply_label, self.reply):
+            widget.setVisible(row is not None and row.sent)
+        self.reply.edit.clear()
         for number, text in enumerate(texts, 1):
             self._add(ActButton(number if number <= _MOST_KEYS else 0, text, self), number - 1)
         if row is not None and row.weight is Weight.SETTLED:
@@ -190,6 +203,12 @@ class QuestionPanel(QWidget):
     def _typed(self) -> None:
         if self.line.edit.isModified():
             self.typed.emit(self.line.edit.text().strip())
+        self.list.setFocus(Qt.FocusReason.OtherFocusReason)
+
+    def _replied(self) -> None:
+        text = self.reply.edit.text().strip()
+        if text:
+            self.replied.emit(text)
         self.list.setFocus(Qt.FocusReason.OtherFocusReason)
 
     def eventFilter(self, watched: QObject, event: QEvent) -> bool:

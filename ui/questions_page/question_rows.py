@@ -51,13 +51,17 @@ class Act:
 
 @dataclass(frozen=True, slots=True)
 class QuestionRow:
-    """One row. ``findings`` are the equal ones it stands for; ``more`` says how it stands."""
+    """One row. ``findings`` are the equal ones it stands for; ``more`` says how it stands.
+
+    ``sent`` says that it went to the maker.
+    """
 
     weight: Weight
     findings: tuple[Finding, ...]
     sentence: str
     more: str = ""
     acts: tuple[Act, ...] = ()
+    sent: bool = False
 
     @property
     def first(self) -> Finding:
@@ -121,9 +125,11 @@ def _asked(
     first = group[0]
     weight = Weight.DANGER if first.code in DANGER else Weight.QUESTION
     acts = tuple(_acts(choices(first, reading), wording))
-    said = [_places(group, wording), _on_its_way(*stage(first), wording)]
+    where, asked = stage(first)
+    said = [_places(group, wording), _on_its_way(where, asked, wording)]
     more = " ".join(each for each in said if each)
-    return QuestionRow(weight, group, sentence_of(first, wording), more, acts)
+    sent = asked is not None and where is not Stage.SETTLED
+    return QuestionRow(weight, group, sentence_of(first, wording), more, acts, sent)
 
 
 def _acts(offered: Iterable[Choice], wording: Wording) -> Iterator[Act]:

@@ -6,7 +6,7 @@ from collections.abc import Iterable
 from typing import Final
 
 from PySide6.QtCore import QModelIndex, QRect, QRectF, Qt, Signal
-from PySide6.QtGui import QFontMetricsF, QPainter, QPaintEvent, QPen
+from PySide6.QtGui import QContextMenuEvent, QFontMetricsF, QPainter, QPaintEvent, QPen
 from PySide6.QtWidgets import QAbstractItemView, QFrame, QHeaderView, QTableView, QWidget
 
 from charts.places import Rectangle
@@ -28,9 +28,11 @@ class SourceView(QTableView):
 
     Signals:
         went(int, int): this row and column of the grid are chosen now.
+        menu_wanted(object): the menu is wanted at this point of the screen.
     """
 
     went = Signal(int, int)
+    menu_wanted = Signal(object)
 
     def __init__(self, says: Said, dress: Dress, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -101,6 +103,16 @@ class SourceView(QTableView):
         shape = self.cells.shape
         places = [shape.here(at) for at in cells] if shape is not None else []
         return frozenset(place for place in places if place is not None)
+
+    def contextMenuEvent(self, event: QContextMenuEvent) -> None:
+        """The menu of the cell, by mouse at the pointer, by key at the cell."""
+        at = event.pos()
+        if event.reason() is QContextMenuEvent.Reason.Keyboard:
+            at = self.visualRect(self.currentIndex()).center()
+        else:
+            self.setCurrentIndex(self.indexAt(self.viewport().mapFromGlobal(event.globalPos())))
+            at = self.viewport().mapFromGlobal(event.globalPos())
+        self.menu_wanted.emit(self.viewport().mapToGlobal(at))
 
     # Rows and columns
 

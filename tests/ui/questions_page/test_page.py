@@ -193,6 +193,30 @@ def test_the_letter_is_copied_and_its_questions_are_marked_sent(shop: Desk, qtbo
     assert "Sent to the maker" in page.panel.rows.rows[0].more
 
 
+def test_what_the_maker_answered_stands_with_the_question(shop: Desk, qtbot: QtBot) -> None:
+    page = open_file(shop, qtbot, "no_unit.csv")
+    assert page.panel.reply.isHidden()
+    shop.window.actions_["letter-en"].trigger()
+    assert not page.panel.reply.isHidden()
+    QTest.keyClicks(page.panel.reply.edit, "Centimetres")
+    QTest.keyClick(page.panel.reply.edit, Qt.Key.Key_Return)
+    assert "Alderway answered: Centimetres" in page.panel.rows.rows[0].more
+    stage, _ = shop.window.workspace.stage("Alderway/no_unit.csv", page.panel.rows.rows[0].first)
+    assert stage is Stage.ANSWERED
+
+
+def test_the_menu_offers_what_the_column_may_give(shop: Desk, qtbot: QtBot) -> None:
+    page = open_file(shop, qtbot, "clean.csv")
+    page.source.view.setCurrentIndex(page.source.view.cells.index(1, 3))
+    page._keys.menu.aboutToShow.emit()
+    texts = [action.text() for action in page._keys.column_menu.actions()]
+    at = texts.index("Hip: at the seat")
+    page._keys.column_menu.actions()[at].trigger()
+    assert page.case is not None
+    assert page.understood.view.cells.shown(1, 3) is not None
+    assert page.case.reading.charts[0].sizes[0].ranges[2].definition == "seat"
+
+
 def test_the_letter_is_written_where_the_person_says(
     shop: Desk, qtbot: QtBot, tmp_path: Path
 ) -> None:
