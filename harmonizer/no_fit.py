@@ -44,7 +44,7 @@ def nearest(sheet: FitSheet) -> tuple[Nearest, ...]:
             row=row,
             misses=tuple(misses(row)),
             asks=tuple(asks(sheet, row)),
-            measure_first=tuple(_measure_first(sheet, row)),
+            measure_first=tuple(measure_first(sheet, row)),
         )
         for row in _of_several_models(sheet)
     )
@@ -142,7 +142,8 @@ def _chest_fits(row: FitRow) -> bool:
     return row.dimensions[Dimension.CHEST].state in (GirthState.INSIDE, GirthState.EDGE)
 
 
-def _measure_first(sheet: FitSheet, row: FitRow) -> Iterator[Reason]:
+def measure_first(sheet: FitSheet, row: FitRow) -> Iterator[Reason]:
+    """Girths that miss and yet may well be within tolerance: to be read again before anything."""
     for place, dimension in enumerate(MAIN):
         if dimension in GIRTH_DIMENSIONS and worth_measuring_first(sheet, place, row):
             values = {"dimension": dimension, "size": _full_name(row)}

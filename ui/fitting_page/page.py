@@ -138,6 +138,7 @@ class FittingPage(QWidget):
         self._comparison.measure(draft)
         self.table.set_dimmed(False)
         self._show()
+        self.readings.again.follow(self.sheet.fit if self.sheet is not None else None)
         self.riders_changed.emit()
 
     def _show(self) -> None:
@@ -271,6 +272,11 @@ class FittingPage(QWidget):
         """Offer only vests of this level; "" for any."""
         needs = self.readings.draft.given.needs
         self._ask(Needs(needs.kind, level or None, needs.in_stock))
+
+    def ask_stock(self, in_house: bool) -> None:
+        """Offer only sizes that are in the house, by the stock list."""
+        needs = self.readings.draft.given.needs
+        self._ask(Needs(needs.kind, needs.level, in_house))
 
     def _ask(self, needs: Needs) -> None:
         self.readings.draft = self.readings.draft.with_given(needs=needs)

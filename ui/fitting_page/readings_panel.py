@@ -21,6 +21,7 @@ from ui.controls.check_line import CheckLine
 from ui.controls.field import FramedLine
 from ui.controls.segments import Choice, Segments
 from ui.controls.strokes import px
+from ui.fitting_page.again_line import AgainLine
 from ui.fitting_page.doubts import doubts_on
 from ui.fitting_page.draft import ASKED, Draft, other_system, text_of
 from ui.fitting_page.echo import figure_in
@@ -124,6 +125,8 @@ class ReadingsPanel(QScrollArea):
         self.winter.edit.setPlaceholderText(self._words("winter-none"))
         self.winter.edit.editingFinished.connect(self._winter_edited)
         column.addWidget(self.winter)
+        self.again = AgainLine(self._words.wording, self._type, self)
+        column.addWidget(self.again)
 
     def _caption(self, code: str) -> QLabel:
         label = QLabel(self._words(code), self)

@@ -1,0 +1,145 @@
+"""The engine's advice beyond one row's dimensions, as sentences for the page. No Qt."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from functools import lru_cache
+from typing import Final
+
+from charts.reason import Reason
+from charts.wording import Wording
+from harmonizer.choice_reasons import why_not
+from harmonizer.explain import sentence
+from harmonizer.fit_row import FitRow
+from harmonizer.fit_sheet import FitSheet
+from harmonizer.no_fit import asks, measure_first, nearest, nothing_fits
+from harmonizer.rider import Measure, Observed
+from harmonizer.row_reasons import reasons
+from harmonizer.seasons import Seasons, both_seasons
+from harmonizer.take_again import said, take_again
+from harmonizer.verdict_words import girth_words, length_words, size_name
+from ui.fitting_page.chosen import ChosenReasons, ReasonLine
+from ui.theme import LENGTH_LOOKS, Ink, Look, Mark
+
+_QUIET: Final = Look(Ink.UNKNOWN, Mark.RING)
+_BESIDE: Final = frozenset(
+    {
+        "clearance",
+        "reserve-left",
+        "foam-chest-only",
+        "waist-loose-here",
+        "waist-tight-here",
+        "hip-loose-here",
+        "hip-tight-here",
+        "between-stop-wins",
+    }
+)
+"""What the engine says of a size beside its dimensions and the page says nowhere else."""
+
+CLEARANCE_LOOKS: Final = {
+    Observed.STOP: LENGTH_LOOKS["too_long"],
+    Observed.CHECK: LENGTH_LOOKS["check"],
+    Observed.RIGHT: LENGTH_LOOKS["clear"],
+    Observed.SHORT: LENGTH_LOOKS["short"],
+    Observed.FAR_TOO_SHORT: LENGTH_LOOKS["too_short"],
+}
+
+
+def again_sentence(fit: FitSheet | None, wording: Wording) -> str:
+    """Which reading is worth taking again and what that would gain; "" where nothing is."""
+    again = take_again(fit) if fit is not None else None
+    if again is None:
+        return ""
+    lines = [sentence(reason, wording) for reason in said(again)]
+    if len(lines) == 1:
+        return lines[0]
+    return wording.say("advice", "again-both", first=lines[0], second=lines[1])
+
+
+def with_advice(reasons_: ChosenReasons, fit: FitSheet, at: int, wording: Wording) -> ChosenReasons:
+    """The reasons for the offer ``at`` with what is to be said of it beside its dimensions."""
+    row = fit.row_of(at)
+    own = len(row.gates) + len(row.dimensions)
+    lines = [
+        *reasons_.lines[:own],
+        *_seasons(fit, at, wording),
+        *_beside(row, wording),
+        *_what_to_ask(fit, row, wording),
+        *reasons_.lines[own:],
+        *_pair(fit, row, wording),
+    ]
+    return replace(reasons_, lines=tuple(lines))
+
+
+def nearest_sentence(fit: FitSheet, wording: Wording) -> str:
+    """The three nearest sizes by name where nothing fits; "" where something does."""
+    near = nearest(fit)
+    if not near:
+        return ""
+    mark = wording.say("settings", "list-mark")
+    names = mark.join(_full_name(one.row, wording) for one in near)
+    return wording.say("advice", "nothing-fits", names=names)
+
+
+def _full_name(row: FitRow, wording: Wording) -> str:
+    values: dict[str, object] = {"model": row.offer.model, "size": row.offer.size}
+    if row.offer.length:
+        full = Reason("size-name-model-length", values | {"length": row.offer.length})
+    else:
+        full = Reason("size-name-model", values)
+    return sentence(full, wording)
+
+
+def _seasons(fit: FitSheet, at: int, wording: Wording) -> list[ReasonLine]:
+    """Both words of summer beside both words of winter, where layers go underneath."""
+    rider = fit.rider
+    if not rider.winter_mm and not rider.of(Measure.CHEST_OVER_LAYERS):
+        return []
+    seasons = _both(fit)
+    summer, winter = (one.row_of(at) for one in (seasons.summer, seasons.winter))
+    words = {
+        "summer_girths": girth_words(summer),
+        "summer_length": length_words(summer),
+        "winter_girths": girth_words(winter),
+        "winter_length": length_words(winter),
+    }
+    code = "seasons-differ" if at in seasons.differing else "seasons-same"
+    spoken = {key: sentence(reason, wording) for key, reason in words.items()}
+    return [ReasonLine(wording.say("advice", code, **spoken), _QUIET)]
+
+
+@lru_cache(maxsize=1)
+def _both(fit: FitSheet) -> Seasons:
+    """Kept for the next row that is chosen of the same comparison."""
+    return both_seasons(fit.rider, fit.table, fit.settings)
+
+
+def _beside(row: FitRow, wording: Wording) -> list[ReasonLine]:
+    """Saddle, reserve and cut."""
+    found = row.clearance
+    saddle = CLEARANCE_LOOKS[found.band] if found is not None else _QUIET
+    return [
+        ReasonLine(sentence(one, wording), saddle if one.code == "clearance" else _QUIET)
+        for one in reasons(row)
+        if one.code in _BESIDE
+    ]
+
+
+def _what_to_ask(fit: FitSheet, row: FitRow, wording: Wording) -> list[ReasonLine]:
+    """Where nothing fits: what to measure again first, and what to ask the maker for."""
+    if not nothing_fits(fit):
+        return []
+    found = (*measure_first(fit, row), *asks(fit, row))
+    return [ReasonLine(sentence(one, wording), _QUIET) for one in found]
+
+
+def _pair(fit: FitSheet, row: FitRow, wording: Wording) -> list[ReasonLine]:
+    """Why the first and not the chosen one; for the first, why not the second."""
+    if len(fit.rows) < 2:
+        return []
+    first = fit.rows[0]
+    if row.at == first.at:
+        return [ReasonLine(sentence(why_not(first, fit.rows[1]), wording), _QUIET)]
+    why = sentence(why_not(first, row), wording)
+    top = sentence(size_name(first, row), wording)
+    return [ReasonLine(wording.say("advice", "pair-first", why=why, first=top), _QUIET)]
