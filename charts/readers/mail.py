@@ -40,7 +40,7 @@ _NEVER_CHARTS: Final = (
     "text/vcard",
     "text/x-vcard",
 )
-_FEW_VALUES: Final = 3
+_FEW_VALUES: Final = 1
 
 
 def _claims(source: Source) -> Claim:

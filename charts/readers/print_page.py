@@ -9,6 +9,7 @@ from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass, field
 from typing import Final
 
+from charts.readers.line_values import is_value
 from charts.readers.print_fields import compared
 from charts.readers.print_grid import (
     GridCell,
@@ -152,9 +153,17 @@ def _apart(above: PrintLine, below: PrintLine, breaks: Sequence[float]) -> bool:
 def _continues(run: Sequence[PrintLine], line: PrintLine, after: PrintLine | None) -> bool:
     """Whether a line goes on with a run: both have several fields, or it fills a gap in them."""
     wide = any(len(one.fields) > 1 for one in run)
-    if len(line.fields) > 1 and wide:
+    if wide and (len(line.fields) > 1 or _goes_on(line, run)):
         return True
     return _fills_gap(line, run[-1]) and (after is None or not wide or _fills_gap(line, after))
+
+
+def _goes_on(line: PrintLine, run: Sequence[PrintLine]) -> bool:
+    """Whether a line with one value stands in a column of the run other than its first."""
+    (only,) = line.fields
+    return is_value(only.text) and any(
+        only.x0 < other.x1 and other.x0 < only.x1 for above in run for other in above.fields[1:]
+    )
 
 
 def _fills_gap(line: PrintLine, other: PrintLine) -> bool:
