@@ -81,7 +81,8 @@ def read_file(path: Path, name: str) -> FileReading:
 def folder_of(name: str) -> str:
     """The folder a file's name is in, "" when it is in none; archives and mail are no folders."""
     folders = name.split("/")[:-1]
-    return "/".join(part for part in folders if not part.lower().endswith(_HOLDERS))
+    kept = (part for part in folders if not part.lower().endswith(_HOLDERS) and part != PASTED)
+    return "/".join(kept)
 
 
 def not_opened(name: str) -> FileReading:

@@ -83,6 +83,12 @@ def test_the_supplier_is_the_folder_outside_or_inside_and_never_the_archive(
     }
 
 
+def test_what_is_piped_in_names_no_supplier() -> None:
+    files = load([], pasted=zipped({"a.csv": CHART})).files
+    assert [file.reading.file for file in files] == ["-/a.csv"]
+    assert files[0].reading.charts[0].supplier is None
+
+
 def test_notes_beside_an_archive_speak_of_the_files_in_it(tmp_path: Path) -> None:
     (tmp_path / "spring.zip").write_bytes(zipped({"a.csv": CHART}))
     (tmp_path / "models.toml").write_text(NOTES, encoding="utf-8")
