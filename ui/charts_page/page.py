@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from functools import partial
 
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QPalette
@@ -39,6 +40,7 @@ class ChartsPage(QWidget):
         self._bench = bench
         self._questions: QuestionsPage | None = None
         self._said: tuple[str, ...] = ()
+        self._asked_place = ("", "")
         self.table = FileTable(words, dress, self)
         self.files = self.table.files
         self.summary = QLabel(self)
@@ -119,18 +121,23 @@ class ChartsPage(QWidget):
         self.summary.setVisible(bool(self._said))
 
     def open_file(self, name: str) -> None:
-        """Show the questions of the file of this name."""
+        """Show the questions of the file of this name; a slow one when it has been read."""
+        if self.questions.prepare(name, partial(self.open_file, name)):
+            return
         if self.questions.open_file(name):
             self.table.choose(max(self.files.find(name), 0))
             self.stack.setCurrentWidget(self.questions)
             self.questions.panel.list.setFocus(Qt.FocusReason.OtherFocusReason)
             self.turned.emit()
+            file, place = self._asked_place
+            self._asked_place = ("", "")
+            if file == name:
+                self.questions.show_place(place)
 
     def show_place(self, file: str, place: str) -> None:
         """Show one cell of one file."""
+        self._asked_place = (file, place)
         self.open_file(file)
-        if self.opened == file:
-            self.questions.show_place(place)
 
     def back(self) -> None:
         """Leave the open file."""

@@ -23,7 +23,8 @@ from ui.questions_page.signature import Signature
 _KEPT: Final = 24
 _SLOW: Final = 0.1
 """A reading that took longer, in seconds, is taken again beside the screen."""
-_LARGE: Final = 150_000
+_LARGE: Final = 30_000
+"""A file of more bytes is taken for a slow one until it was read once."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -67,6 +68,10 @@ class SheetShelf:
     def __init__(self) -> None:
         self._kept: dict[tuple[str, str, tuple[Answer, ...]], tuple[SheetRegions, ...]] = {}
         self._seconds: dict[str, float] = {}
+
+    def holds(self, file: LoadedFile, answers: Sequence[Answer]) -> bool:
+        """Whether the sheets of a file are at hand."""
+        return (file.reading.file, file.digest, tuple(answers)) in self._kept
 
     def sheets(self, file: LoadedFile, answers: Sequence[Answer]) -> tuple[SheetRegions, ...]:
         """The sheets of a file; read again where they are not at hand. Safe on any thread."""

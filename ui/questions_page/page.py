@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from functools import partial
 from typing import Final, cast
 
@@ -132,6 +132,26 @@ class QuestionsPage(QWidget):
     def _settle(self) -> None:
         self.source.view.go_home()
         self.source.view.show_framed()
+
+    def prepare(self, name: str, then: Callable[[], None]) -> bool:
+        """Read a slow file beside the screen and go on with ``then``; false where nothing waits."""
+        workspace, shelf = self._bench.workspace, self._shelf
+        file, answers = workspace.contents.file(name), workspace.record(name).answers
+        if file is None or shelf.holds(file, answers) or not shelf.is_slow(file):
+            return False
+
+        def beside(progress: Progress) -> object:
+            progress(name, 0.2)
+            return shelf.sheets(file, answers)
+
+        def opened(result: object) -> None:
+            del result
+            then()
+
+        says = self._words.wording.say("questions", "job-again")
+        if not self._bench.operations.run(says, beside, opened):
+            self.told.emit(self._words("job-busy"))
+        return True
 
     def open_file(self, name: str) -> bool:
         """Show the file of this name; false where there is none."""

@@ -183,6 +183,18 @@ def test_a_slow_file_is_read_beside_the_screen(
     assert state(shop, "no_unit.csv") is State.READY
 
 
+def test_a_slow_file_is_opened_when_it_has_been_read(
+    shop: Desk, qtbot: QtBot, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    charts = shop.window.charts
+    monkeypatch.setattr(charts.questions._shelf, "is_slow", lambda _file: True)
+    with qtbot.waitSignal(shop.window.operations.finished, timeout=20000):
+        charts.show_place("Alderway/wrong.csv", "B3")
+        assert charts.opened == ""
+    assert charts.opened == "Alderway/wrong.csv"
+    assert charts.questions.source.view.framed == {(2, 1)}
+
+
 def test_the_letter_is_copied_and_its_questions_are_marked_sent(shop: Desk, qtbot: QtBot) -> None:
     page = open_file(shop, qtbot, "no_unit.csv")
     shop.window.actions_["letter-de"].trigger()
