@@ -22,7 +22,10 @@ from ui.fitting_page.draft import ASKED
 from ui.loading import Arrived, arrive, demo_paths
 from ui.main_window import MainWindow
 
-_CHART_FILES = "*.xlsx *.xlsm *.xls *.ods *.csv *.tsv *.txt *.html *.htm *.md *.pdf *.docx *.odt *.eml *.mht *.zip"
+_CHART_FILES = (
+    "*.xlsx *.xlsm *.xls *.ods *.csv *.tsv *.txt *.html *.htm *.md *.pdf *.docx *.odt *.eml *.mht"
+    " *.zip"
+)
 
 
 class Commands(QObject):
