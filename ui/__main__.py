@@ -21,8 +21,10 @@ _INTERRUPTED: Final = 130  # 128 and the number of the signal, as shells count
 def main(words: Sequence[str] | None = None) -> int:
     """Run one command and return its exit status. Nobody ever sees a traceback."""
     given = sys.argv[1:] if words is None else list(words)
+    if sys.stdout is None:  # closed by whoever started us, or a windowed start on Windows
+        sys.stdout = Path(os.devnull).open("w", encoding="utf-8")  # noqa: SIM115 - until the end
     for stream in (sys.stdout, sys.stderr):
-        if stream is not None:  # a windowed start on Windows has neither
+        if stream is not None:
             make_printable(stream)
     wording = Wording(language_of(given))
     try:
@@ -68,6 +70,9 @@ def _window(request: Request, wording: Wording) -> int:
         return open_window(demo=request.verb == "demo")
     try:
         pages = draw_pages(Path(request.picture))
+    except (FileExistsError, NotADirectoryError):
+        _complain(wording.say("faces", "target-is-file", path=request.picture))
+        return _NOT_USABLE
     except OSError as fault:
         values = {"path": request.picture, "reason": fault.strerror or str(fault)}
         _complain(wording.say("faces", "target-failed", **values))

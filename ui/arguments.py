@@ -15,7 +15,7 @@ _OPTIONS: Final[Mapping[str | None, frozenset[str]]] = MappingProxyType(
     {
         None: frozenset(),
         "read": frozenset({"json", "shop"}),
-        "fit": frozenset({"json", "rider", "shop"}),
+        "fit": frozenset({"json", "rider", "shop", "all"}),
         "combine": frozenset({"out", "shop"}),
         "letter": frozenset({"out", "shop"}),
         "demo": frozenset({"picture"}),
@@ -48,6 +48,7 @@ class Request:
     picture: str | None = None
     shop: str | None = None
     as_json: bool = False
+    every_size: bool = False
     language: str = "en"
     help: bool = False
 
@@ -75,7 +76,7 @@ def understood(words: Sequence[str]) -> Request:
     verb = given.words[0] if given.words else None
     if verb is not None and verb not in VERBS:
         raise UsageError("usage-unknown-verb", word=verb)
-    for option in ("json", "rider", "out", "picture", "shop"):
+    for option in ("json", "rider", "out", "picture", "shop", "all"):
         if getattr(given, option) and option not in _OPTIONS[verb]:
             raise UsageError("usage-option-elsewhere", option=f"--{option}", verb=verb or "")
     request = Request(
@@ -86,6 +87,7 @@ def understood(words: Sequence[str]) -> Request:
         picture=given.picture,
         shop=given.shop,
         as_json=given.json,
+        every_size=given.all,
         language=given.language,
     )
     _check_whole(request)
@@ -118,6 +120,7 @@ def _parser() -> _Parser:
     parser.add_argument("words", nargs="*")
     parser.add_argument("-h", "--help", action="store_true")
     parser.add_argument("--json", action="store_true")
+    parser.add_argument("--all", action="store_true")
     parser.add_argument("--rider")
     parser.add_argument("--out")
     parser.add_argument("--picture")

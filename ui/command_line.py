@@ -89,7 +89,8 @@ def _fit(request: Request, wording: Wording) -> int:
     if request.as_json:
         _print_json(fit_document(sheet, wording))
     else:
-        _print_lines(fit_report(sheet, Words(request.language), terminal_width()))
+        words, width = Words(request.language), terminal_width()
+        _print_lines(fit_report(sheet, words, width, every_size=request.every_size))
         _say_what_is_open(loaded, wording)
     return _status(loaded) if _something_fits(sheet) else DONE_WITH_QUESTIONS
 

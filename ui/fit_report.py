@@ -2,8 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
-from itertools import groupby
+from collections.abc import Iterator, Sequence, Set
 from typing import Final
 
 from charts.quantities import METRIC, Unit
@@ -17,36 +16,40 @@ from harmonizer.states import GirthState, LengthState
 from ui.fitting_page.cells import margins_at
 from ui.fitting_page.remarks import remarks_on
 from ui.fitting_page.row_words import RowWords
-from ui.fitting_page.rows import BAND_OF, TAPES, Band
+from ui.fitting_page.rows import BAND_OF, BANDS, TAPES, Band
 from ui.terminal_text import aligned, wrapped
 from ui.words import Words
 
 _SERVES: Final = frozenset({Band.TRY, Band.JUST_OUTSIDE})
-"""Bands whose rows give the reason for every dimension."""
+"""Bands whose rows all stand in the short answer."""
 
 _SEPARATOR: Final = " · "
 _FEET: Final = ("'", "\N{PRIME}", '"', "\N{DOUBLE PRIME}")
 
+_Model = tuple[str | None, str]
 
-def fit_report(sheet: FitSheet, words: Words, width: int) -> list[str]:
+
+def fit_report(sheet: FitSheet, words: Words, width: int, *, every_size: bool = False) -> list[str]:
     """The lines of the report.
 
-    Below the bands that serve, a model that has no row in them says once why; its other sizes
-    have their line only. What is not offered says so in its line.
+    The short answer fits a screen: the best row with all its reasons, the others that serve with
+    what decides them, and of every other model its nearest size in one line. ``every_size`` gives
+    every row its line, and every row that serves its reasons.
     """
     speak = RowWords(words)
     lines = [*_rider(sheet.rider, words, width), ""]
-    explained: set[tuple[str | None, str]] = set()
-    for band, group in groupby(sheet.rows, key=lambda row: BAND_OF[row.verdict.value]):
-        rows = list(group)
+    shown: set[_Model] = set()
+    for band, rows in _banded(sheet):
+        kept = rows if every_size else _kept(band, rows, shown)
         lines.append(words(f"group-{band.value.replace('_', '-')}", count=len(rows)))
-        heads = aligned([_row(sheet, row, speak) for row in rows], indent=2)
-        for row, head in zip(rows, heads, strict=True):
+        heads = aligned([_row(sheet, row, speak) for row in kept], indent=2)
+        for row, head in zip(kept, heads, strict=True):
             lines.append(head)
-            model = (row.offer.supplier, row.offer.model)
-            if band in _SERVES or (model not in explained and band is not Band.NOT_OFFERED):
-                lines += _reasons(row, words, width, whole=band in _SERVES)
-            explained.add(model)
+            best = row.at == sheet.rows[0].at
+            lines += _reasons(row, band, words, width, whole=every_size or best)
+        if folded := len(rows) - len(kept):
+            lines.append(f"  {words.wording.say('faces', 'sizes-folded', count=folded)}")
+        shown |= {_model_of(row) for row in kept}
         lines.append("")
     if not sheet.rows:
         lines += [words.wording.say("faces", "nothing-to-compare"), ""]
@@ -56,10 +59,38 @@ def fit_report(sheet: FitSheet, words: Words, width: int) -> list[str]:
     return lines
 
 
+def _banded(sheet: FitSheet) -> Iterator[tuple[Band, list[FitRow]]]:
+    """The bands that have rows, in the order of the window's table."""
+    for band in BANDS:
+        if rows := [row for row in sheet.rows if BAND_OF[row.verdict.value] is band]:
+            yield band, rows
+
+
+def _kept(band: Band, rows: Sequence[FitRow], shown: Set[_Model]) -> list[FitRow]:
+    """The rows of the short answer: all that serve, else the nearest of each model not yet shown.
+
+    What is not offered is told for every model: a stop must not be hidden by another size.
+    """
+    if band in _SERVES:
+        return list(rows)
+    nearest = {_model_of(row): row for row in reversed(rows)}
+    return [
+        row
+        for row in rows
+        if row is nearest[_model_of(row)]
+        and (band is Band.NOT_OFFERED or _model_of(row) not in shown)
+    ]
+
+
+def _model_of(row: FitRow) -> _Model:
+    return (row.offer.supplier, row.offer.model)
+
+
 def _rider(rider: Rider, words: Words, width: int) -> Iterator[str]:
     yield rider.name
     readings = [_reading(reading, words) for reading in rider.all_readings]
-    yield from wrapped(_SEPARATOR.join(readings), 2, width)
+    said = _SEPARATOR.join(readings) or words.wording.say("faces", "no-readings")
+    yield from wrapped(said, 2, width)
 
 
 def _reading(reading: Reading, words: Words) -> str:
@@ -125,19 +156,32 @@ def _tightest(sheet: FitSheet, row: FitRow, speak: RowWords) -> str:
     return speak.words.wording.say("faces", "tightest", dimension=name, number=number)
 
 
-def _reasons(row: FitRow, words: Words, width: int, *, whole: bool) -> Iterator[str]:
+def _reasons(row: FitRow, band: Band, words: Words, width: int, *, whole: bool) -> Iterator[str]:
+    """Every reason of a row that serves, or what decides it and what of it was not compared."""
+    if band not in _SERVES:
+        return
     fits = list(row.dimensions.values())
     if not whole:
-        fits = [max(fits[: len(TAPES)], key=_badness)]
+        tapes = fits[: len(TAPES)]
+        deciding = max(tapes, key=_badness)
+        fits = [fit for fit in tapes if fit is deciding or _chart_lacks(fit)]
     for fit in fits:
         yield from wrapped(sentence(fit.reason, words.wording), 6, width)
 
 
-def _badness(fit: DimensionFit) -> float:
-    """How far down its family a state stands, as a share; what was not compared tells least."""
+def _chart_lacks(fit: DimensionFit) -> bool:
+    """Whether nothing was compared for want of the chart; what the rider lacks is told once."""
+    return fit.margin is None and fit.reason.code != "no-reading"
+
+
+def _badness(fit: DimensionFit) -> tuple[float, float]:
+    """How far down its family a state stands, as a share, then how little margin it leaves.
+
+    What was not compared tells least.
+    """
     if fit.margin is None:
-        return -1.0
+        return -1.0, 0.0
     family: tuple[str, ...] = tuple(
         LengthState if isinstance(fit.state, LengthState) else GirthState
     )
-    return family.index(fit.state) / len(family)
+    return family.index(fit.state) / len(family), -fit.margin

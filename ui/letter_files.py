@@ -44,5 +44,7 @@ def _make(folder: Path) -> None:
         folder.mkdir(exist_ok=True)
     except FileNotFoundError as fault:
         raise NotWrittenError("target-folder-missing", folder) from fault
+    except (FileExistsError, NotADirectoryError) as fault:
+        raise NotWrittenError("target-is-file", folder) from fault
     except OSError as fault:
         raise NotWrittenError("target-failed", folder, fault.strerror or str(fault)) from fault

@@ -20,6 +20,13 @@ _PLAIN: Final = {
     "\N{DOUBLE LOW-9 QUOTATION MARK}": '"',
     "\N{RIGHT SINGLE QUOTATION MARK}": "'",
     "\N{PLUS-MINUS SIGN}": "+/-",
+    "ä": "ae",
+    "ö": "oe",
+    "ü": "ue",
+    "Ä": "Ae",
+    "Ö": "Oe",
+    "Ü": "Ue",
+    "ß": "ss",
 }
 _HANDLER: Final = "harmonizer-plain"
 _WIDE: Final = frozenset("WF")
@@ -39,7 +46,15 @@ def _plain_letters(fault: UnicodeError) -> tuple[str, int]:
     if not isinstance(fault, UnicodeEncodeError):
         raise fault
     lacking = fault.object[fault.start : fault.end]
-    return "".join(_PLAIN.get(letter, "?") for letter in lacking), fault.end
+    return "".join(_plain(letter) for letter in lacking), fault.end
+
+
+def _plain(letter: str) -> str:
+    """What stands for ``letter`` where only ASCII is sure: its letter without marks, or ``?``."""
+    if letter in _PLAIN:
+        return _PLAIN[letter]
+    bare = unicodedata.normalize("NFKD", letter)[0]
+    return bare if bare.isascii() else "?"
 
 
 def terminal_width() -> int:

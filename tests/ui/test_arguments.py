@@ -37,6 +37,11 @@ def test_what_a_shop_has_said_can_be_named_with_every_verb_that_reads() -> None:
     )
 
 
+def test_every_size_may_be_asked_for() -> None:
+    assert asked("fit --rider r.toml a.csv --all").every_size
+    assert not asked("fit --rider r.toml a.csv").every_size
+
+
 def test_a_dash_is_a_source() -> None:
     assert asked("read -").sources == ("-",)
 
@@ -65,6 +70,7 @@ def test_help_is_given_whatever_else_is_missing(line: str) -> None:
         ("read a.csv --out b.xlsx", "usage-option-elsewhere"),
         ("combine a.csv --out b.xlsx --json", "usage-option-elsewhere"),
         ("--json", "usage-option-elsewhere"),
+        ("read a.csv --all", "usage-option-elsewhere"),
         ("read a.csv --jsno", "usage-unknown-option"),
         ("read a.csv -x", "usage-unknown-option"),
         ("fit a.csv --rider", "usage-not-understood"),

@@ -229,6 +229,12 @@ def test_files_that_could_not_be_read_are_told_beside_the_result(desk: Desk) -> 
     assert "b.xlsx" in ran.err
 
 
+def test_sizes_that_do_not_fit_are_folded_unless_all_are_asked_for(desk: Desk) -> None:
+    words = "fit", "--rider", desk.file("r.toml", RIDER.replace("93", "140")), desk.file("a.csv")
+    assert "2 more sizes are not listed" in desk.run(*words).out
+    assert "not listed" not in desk.run(*words, "--all").out
+
+
 # combine
 
 

@@ -42,6 +42,6 @@ def test_what_a_code_page_lacks_is_written_plainly() -> None:
     raw = io.BytesIO()
     stream = io.TextIOWrapper(raw, encoding="ascii", newline="\n")
     make_printable(stream)
-    stream.write("86–91 · −2.5 ± 1 “M” 胸")
+    stream.write("86–91 · −2.5 ± 1 “M” 胸, Größe Sëkå")
     stream.flush()
-    assert raw.getvalue() == b'86-91 - -2.5 +/- 1 "M" ?'
+    assert raw.getvalue() == b'86-91 - -2.5 +/- 1 "M" ?, Groesse Seka'
