@@ -97,23 +97,23 @@ def _ordered_without(column: Column, number: int, direction: int) -> bool:
 
 
 def _worst(column: Column, among: Sequence[int]) -> list[int]:
-    """The one furthest from the line between its neighbours; all of them when they tie."""
-    off = {number: _residual(column, number) for number in among}
-    largest = max(off.values())
-    return [number for number in among if off[number] * 2 > largest]
+    """Those without which the steps of the rest are most even; all of them when they tie.
+
+    The distance from the neighbours would not do: beside a value twice too large at the last
+    but one place, the sound last value is further from the line through its two neighbours.
+    """
+    rough = {number: _roughness(column, number) for number in among}
+    least = min(rough.values())
+    return [number for number in among if rough[number] <= 2 * least]
 
 
-def _residual(column: Column, number: int) -> Decimal:
+def _roughness(column: Column, without: int) -> Decimal:
+    """How much the steps of a column change from size to size when one value is left out."""
     total = Decimal(0)
     for ends in (column.lows, column.highs):
-        known = [(n, end) for n, end in enumerate(ends) if end is not None and n != number]
-        here = ends[number]
-        if here is None or len(known) < 2:
-            continue
-        near = sorted(known, key=lambda pair: abs(pair[0] - number))[:2]
-        (a, first), (b, second) = sorted(near)
-        expected = first + (second - first) * (number - a) / (b - a)
-        total += abs(here - expected)
+        known = [(n, end) for n, end in enumerate(ends) if end is not None and n != without]
+        slopes = [(after - before) / (b - a) for (a, before), (b, after) in pairwise(known)]
+        total += sum((abs(two - one) for one, two in pairwise(slopes)), Decimal(0))
     return total
 
 

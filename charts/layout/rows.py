@@ -4,11 +4,23 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
+from typing import Final
 
 from charts.dimensions import Role
-from charts.layout.looks import look
+from charts.layout.looks import Look, look
 from charts.layout.view import At, View
 from charts.sheet import Sheet
+
+# What a shop says of a file in a cell of its own, with the answer in the cell beside it.
+_FILE_WORDS: Final = frozenset(
+    (
+        *("brand", "supplier", "manufacturer", "model", "style", "season", "collection"),
+        *("product", "category", "gender"),
+        *("marke", "hersteller", "lieferant", "modell", "saison", "kollektion", "produkt"),
+        *("artikel", "kategorie", "geschlecht"),
+        *("marque", "fournisseur", "modèle", "produit", "catégorie", "genre"),
+    )
+)
 
 
 @dataclass(frozen=True, slots=True)
@@ -72,7 +84,18 @@ def _says_of_the_file(view: View, number: int, filled: Sequence[At]) -> bool:
         return False
     below = view.rows[number + 1 :]
     widths = [len(distinct(view.sheet, row, view.columns)) for row in below[:8]]
-    return max(widths, default=0) > 3
+    widest = max(widths, default=0)
+    return widest > 3 or (widest > 1 and _names_the_file(filled[0].text, second))
+
+
+def _names_the_file(name: str, said: Look) -> bool:
+    """Above a table of few columns more is asked of the name, as a heading looks like it."""
+    plain = name.strip()
+    if said.sure_label and not said.value:
+        return False
+    if plain.lstrip("#").rstrip(": ").lower() in _FILE_WORDS:
+        return True
+    return not said.value and (plain.endswith(":") or plain.startswith("#"))
 
 
 def _joined(filled: Sequence[At]) -> At:
