@@ -45,6 +45,7 @@ ACTIONS: Final = (
     ActionFact("next-rider", "rider", "Ctrl+Tab"),
     ActionFact("close-rider", "rider", "Ctrl+W"),
     ActionFact("try-value", "rider", "Ctrl+T", line_before=True),
+    ActionFact("pair", "rider", "F8"),
     ActionFact("approve", "chart", "Ctrl+Return"),
     ActionFact("keep-aside", "chart", "Ctrl+Shift+K"),
     ActionFact("reopen", "chart"),

@@ -12,6 +12,7 @@ from charts.quantities import METRIC, Family, Unit
 from charts.schema import Definition
 from harmonizer.rider import BodyFigure, Measure, Reading, Rider, TakenBy
 from harmonizer.settings import DEFAULTS
+from ui.fitting_page.pair_choice import PairChoice
 from ui.fitting_page.typed import Standing, Typed, tidy
 
 ASKED: Final = (
@@ -35,12 +36,14 @@ class Draft:
     An empty field takes back what the file had. ``c7_felt``: the helper felt for the neck bone as
     told, which is what makes a helper's back length worth more. ``confirmed`` are the doubts about
     readings that were answered with "it is right".
+    ``pair`` is the foam and the inflatable tried together.
     """
 
     given: Rider = NOBODY
     typed: Mapping[Measure, Typed] = field(default_factory=dict)
     c7_felt: bool = False
     confirmed: frozenset[str] = frozenset()
+    pair: PairChoice | None = None
 
     def typing(self, measure: Measure, typed: Typed) -> Draft:
         """The draft with ``measure`` as it was typed now."""

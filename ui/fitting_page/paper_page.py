@@ -38,12 +38,13 @@ RIGHT: Final = Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter
 
 @dataclass(frozen=True, slots=True)
 class Printed:
-    """What goes on paper: the rider, the sheet, the rows, and the day."""
+    """What goes on paper: the rider, the sheet, the rows, the day, and what is said of a pair."""
 
     draft: Draft
     sheet: FittingSheet
     rows: tuple[ModelRow, ...]
     on: date
+    pair: tuple[str, ...] = ()
 
 
 class PaperPage:
@@ -167,7 +168,16 @@ class PaperPage:
         box = QRectF(0, top + type_.line * 1.5, room, side)
         lines = [line.text for line in reasons.lines]
         bottom = self._paint_lines(box, [*lines, *figures_in_force(settings, wording)])
+        if printed.pair:
+            bottom = self._paint_pair(QRectF(0, bottom, room, side), printed.pair)
         return max(bottom, top + side)
+
+    def _paint_pair(self, room: QRectF, lines: Sequence[str]) -> float:
+        """What is said of a foam and an inflatable vest together."""
+        type_, unit = self._dress.type_, self._dress.unit
+        title = QRectF(room.left(), room.top() + 6 * unit, room.width(), type_.line * 1.3)
+        self._write(title, self._words.wording.say("pair", "title"), type_.title)
+        return self._paint_lines(room.translated(0, title.height() + 8 * unit), lines)
 
     def _paint_cautions(self, top: float, size: QSizeF, printed: Printed) -> None:
         """All cautions in two columns at the foot of the page."""

@@ -11,6 +11,7 @@ from ui.fitting_page.draft import ASKED, Draft, other_system, text_of
 from ui.fitting_page.echo import figure_in
 from ui.fitting_page.fit_rows import FittingSheet
 from ui.fitting_page.model_groups import ModelGroups
+from ui.fitting_page.pair import Pair, pair_lines
 from ui.fitting_page.rows import Band, ModelRow
 from ui.words import Words
 
@@ -18,8 +19,14 @@ CANDIDATES: Final = 2
 _ON_ARRIVAL: Final = ("saddle", "flush", "layers", "movements", "unworn")
 
 
-def reply(sheet: FittingSheet, groups: ModelGroups, draft: Draft, language: str) -> str:
-    """What to send to the client of ``draft``, in ``language``."""
+def reply(
+    sheet: FittingSheet,
+    groups: ModelGroups,
+    draft: Draft,
+    language: str,
+    pair: Pair | None = None,
+) -> str:
+    """What to send to the client of ``draft``, in ``language``; a ``pair`` as one statement."""
     words = Words(language)
     said = FittingSheet(sheet.fit, groups, words, frozenset())
     rows = candidates(said)
@@ -28,6 +35,9 @@ def reply(sheet: FittingSheet, groups: ModelGroups, draft: Draft, language: str)
     lines += ["", words("reply-candidates" if rows else "reply-none")]
     for number, row in enumerate(rows, start=1):
         lines += _candidate(said, row, number, words)
+    if pair is not None and pair.choice.inflatable:
+        lines += ["", words.wording.say("pair", "title")]
+        lines += [words("reply-point", text=text) for text in pair_lines(pair, groups, words)]
     lines += ["", words("reply-arrival")]
     lines += [words("reply-point", text=words(f"arrival-{code}")) for code in _ON_ARRIVAL]
     lines += ["", words("reply-cautions")]
