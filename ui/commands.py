@@ -68,6 +68,7 @@ class Commands(QObject):
             "go-table": self._go_table,
             "show-place": self._show_place,
             "try-value": self._try_value,
+            "pair": self._pair,
         }
 
     @property
@@ -205,6 +206,10 @@ class Commands(QObject):
     def _try_value(self) -> None:
         self._show_fitting()
         self._window.fitting.try_current()
+
+    def _pair(self) -> None:
+        self._show_fitting()
+        self._window.fitting.press_pair()
 
     def _show_place(self) -> None:
         self._window.fitting.reasons.ask_place()

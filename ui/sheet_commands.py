@@ -63,7 +63,9 @@ class SheetCommands(QObject):
         if fitting.sheet is None or fitting.groups is None:
             self._say("reply-not-yet")
             return
-        text = reply(fitting.sheet, fitting.groups, fitting.readings.draft, language)
+        draft = fitting.readings.draft
+        pair = fitting.pairing.pair(draft)
+        text = reply(fitting.sheet, fitting.groups, draft, language, pair)
         QGuiApplication.clipboard().setText(text)
         self._say(f"reply-copied-{language}")
 
@@ -82,7 +84,8 @@ class SheetCommands(QObject):
         if fitting.sheet is None or fitting.is_trying:
             return None
         rows = rows_to_print(fitting.sheet, fitting.table.chosen_row())
-        return Printed(fitting.readings.draft, fitting.sheet, rows, _today()) if rows else None
+        draft, pair = fitting.readings.draft, fitting.pairing.statement(fitting.readings.draft)
+        return Printed(draft, fitting.sheet, rows, _today(), pair) if rows else None
 
     def _print(self, printer: QPrinter) -> None:
         printed = self._printed()
