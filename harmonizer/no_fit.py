@@ -46,11 +46,12 @@ def nearest(sheet: FitSheet) -> tuple[Nearest, ...]:
             asks=tuple(asks(sheet, row)),
             measure_first=tuple(measure_first(sheet, row)),
         )
-        for row in _of_several_models(sheet)
+        for row in nearest_rows(sheet)
     )
 
 
-def _of_several_models(sheet: FitSheet) -> list[FitRow]:
+def nearest_rows(sheet: FitSheet) -> list[FitRow]:
+    """The first rows of a sheet, best first, of as many models as there are."""
     best: dict[tuple[str | None, str], FitRow] = {}
     for row in sheet.rows:
         best.setdefault((row.offer.supplier, row.offer.model), row)

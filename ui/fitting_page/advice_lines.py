@@ -12,10 +12,11 @@ from harmonizer.choice_reasons import why_not
 from harmonizer.explain import sentence
 from harmonizer.fit_row import FitRow
 from harmonizer.fit_sheet import FitSheet
-from harmonizer.no_fit import asks, measure_first, nearest, nothing_fits
-from harmonizer.rider import Measure, Observed
+from harmonizer.no_fit import asks, measure_first, nearest_rows, nothing_fits
+from harmonizer.rider import Observed
 from harmonizer.row_reasons import reasons
 from harmonizer.seasons import Seasons, both_seasons
+from harmonizer.states import GirthState
 from harmonizer.take_again import said, take_again
 from harmonizer.verdict_words import girth_words, length_words, size_name
 from ui.fitting_page.chosen import ChosenReasons, ReasonLine
@@ -27,14 +28,18 @@ _BESIDE: Final = frozenset(
         "clearance",
         "reserve-left",
         "foam-chest-only",
-        "waist-loose-here",
-        "waist-tight-here",
-        "hip-loose-here",
-        "hip-tight-here",
         "between-stop-wins",
     }
 )
 """What the engine says of a size beside its dimensions and the page says nowhere else."""
+
+_CUT: Final = frozenset(
+    {"waist-loose-here", "waist-tight-here", "hip-loose-here", "hip-tight-here"}
+)
+"""How a cut sits where the chest fits: said only of sizes whose girths do."""
+
+_SEASON_WORDS: Final = ("summer_girths", "summer_length", "winter_girths", "winter_length")
+_MISSED: Final = (GirthState.MISS, GirthState.NOT_CHECKED)
 
 CLEARANCE_LOOKS: Final = {
     Observed.STOP: LENGTH_LOOKS["too_long"],
@@ -73,11 +78,11 @@ def with_advice(reasons_: ChosenReasons, fit: FitSheet, at: int, wording: Wordin
 
 def nearest_sentence(fit: FitSheet, wording: Wording) -> str:
     """The three nearest sizes by name where nothing fits; "" where something does."""
-    near = nearest(fit)
+    near = nearest_rows(fit) if nothing_fits(fit) else []
     if not near:
         return ""
     mark = wording.say("settings", "list-mark")
-    names = mark.join(_full_name(one.row, wording) for one in near)
+    names = mark.join(_full_name(row, wording) for row in near)
     return wording.say("advice", "nothing-fits", names=names)
 
 
@@ -92,19 +97,17 @@ def _full_name(row: FitRow, wording: Wording) -> str:
 
 def _seasons(fit: FitSheet, at: int, wording: Wording) -> list[ReasonLine]:
     """Both words of summer beside both words of winter, where layers go underneath."""
-    rider = fit.rider
-    if not rider.winter_mm and not rider.of(Measure.CHEST_OVER_LAYERS):
+    if not any(one.layers > 0 for one in fit.row_of(at).dimensions.values()):
         return []
     seasons = _both(fit)
     summer, winter = (one.row_of(at) for one in (seasons.summer, seasons.winter))
-    words = {
-        "summer_girths": girth_words(summer),
-        "summer_length": length_words(summer),
-        "winter_girths": girth_words(winter),
-        "winter_length": length_words(winter),
-    }
-    code = "seasons-differ" if at in seasons.differing else "seasons-same"
-    spoken = {key: sentence(reason, wording) for key, reason in words.items()}
+    light, warm = (
+        [sentence(words(one), wording) for words in (girth_words, length_words)]
+        for one in (summer, winter)
+    )
+    spoken = dict(zip(_SEASON_WORDS, (*light, *warm), strict=True))
+    # The same verdict by another figure is not the same: what is read decides.
+    code = "seasons-same" if light == warm else "seasons-differ"
     return [ReasonLine(wording.say("advice", code, **spoken), _QUIET)]
 
 
@@ -116,12 +119,13 @@ def _both(fit: FitSheet) -> Seasons:
 
 def _beside(row: FitRow, wording: Wording) -> list[ReasonLine]:
     """Saddle, reserve and cut."""
+    codes = _BESIDE if row.girth_verdict in _MISSED else _BESIDE | _CUT
     found = row.clearance
     saddle = CLEARANCE_LOOKS[found.band] if found is not None else _QUIET
     return [
         ReasonLine(sentence(one, wording), saddle if one.code == "clearance" else _QUIET)
         for one in reasons(row)
-        if one.code in _BESIDE
+        if one.code in codes
     ]
 
 

@@ -9,6 +9,7 @@ from charts.schema import Dimension
 from harmonizer.fit_sheet import FitSheet
 from harmonizer.range_table import RangeTable
 from harmonizer.rider import Rider
+from ui.fitting_page.advice_lines import nearest_sentence
 from ui.fitting_page.draft import Draft
 from ui.fitting_page.fit_rows import FOLDED_AT_FIRST, FittingSheet
 from ui.fitting_page.model_groups import ModelGroups
@@ -100,7 +101,7 @@ class Comparison:
         if self._trial:
             readings = {one: head.centre_cm for one, head in measured.heads.items()}
             return self._trial.sentence(readings, self._words)
-        return self._words("nothing-fits") if _is_bare(measured) else ""
+        return nearest_sentence(measured.fit, self._words.wording)
 
     def _compared(self) -> FittingSheet | None:
         if self._compare is None or self.groups is None:

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from PySide6.QtCore import Signal
 from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QHBoxLayout, QStackedWidget, QVBoxLayout, QWidget
@@ -13,6 +15,7 @@ from harmonizer.rider import Needs, Rider
 from ui.controls.banner import Banner
 from ui.controls.empty_state import EmptyState
 from ui.dress import Dress
+from ui.fitting_page.advice_lines import with_advice
 from ui.fitting_page.calls import Calls
 from ui.fitting_page.chosen import reasons_for
 from ui.fitting_page.comparison import Compare, Comparison
@@ -20,6 +23,9 @@ from ui.fitting_page.draft import Draft
 from ui.fitting_page.fit_rows import FittingSheet
 from ui.fitting_page.folded_readings import FoldedReadings
 from ui.fitting_page.model_groups import ModelGroups
+from ui.fitting_page.nothing_yet import offer_sources, say_nothing_yet
+from ui.fitting_page.pair_choice import PairChoice
+from ui.fitting_page.pairing import Pairing
 from ui.fitting_page.readings_panel import ReadingsPanel
 from ui.fitting_page.reasons_panel import ReasonsPanel
 from ui.fitting_page.rows import TAPES, Band, ModelRow
@@ -56,6 +62,7 @@ class FittingPage(QWidget):
         self.strip = FoldedReadings(dress, words, self)
         self.table = FittingTable(words, dress, self)
         self.banner = Banner(dress.colours[Ink.TRYING], dress.colours[Ink.TEXT], self)
+        self.pairing = Pairing(words, dress, self)
         self.reasons = ReasonsPanel(dress, words, self)
         self.empty = EmptyState(dress.type_.large, self)
         self._build()
@@ -64,19 +71,14 @@ class FittingPage(QWidget):
 
     def _build(self) -> None:
         self.strip.hide()
-        self.empty.offer(
-            [
-                ("open-files", self._words("empty-open")),
-                ("open-folder", self._words("empty-folder")),
-                ("demo", self._words("empty-demo")),
-            ]
-        )
+        offer_sources(self.empty, self._words)
         self.stack = QStackedWidget(self)
         whole = QWidget(self.stack)
         column = QVBoxLayout(whole)
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(0)
         column.addWidget(self.banner)
+        column.addWidget(self.pairing.strip)
         column.addWidget(self.table, 1)
         column.addWidget(self.reasons)
         self.stack.addWidget(self.empty)
@@ -98,6 +100,7 @@ class FittingPage(QWidget):
         self.table.line_nudged.connect(self._nudged)
         self.table.put_back.connect(self.put_back)
         self.reasons.wanted_place.connect(self._ask_place)
+        self.pairing.changed.connect(self._pair_changed)
         self.strip.pressed.connect(self.unfold_readings)
         self.empty.pressed.connect(self.wanted)
 
@@ -113,6 +116,7 @@ class FittingPage(QWidget):
         """Compare with another set of charts from now on."""
         self.readings.take_settings(table.settings)
         self._comparison.show_shop(table, compare)
+        self.pairing.compare = compare
         self.refresh()
 
     @property
@@ -144,20 +148,12 @@ class FittingPage(QWidget):
     def _show(self) -> None:
         """Show what the comparison holds."""
         if self.sheet is None:
-            self._show_empty()
+            models = len(self.groups.keys) if self.groups else 0
+            say_nothing_yet(self.empty, self._words, models, self._comparison.sizes)
         self.table.show_sheet(self.sheet)
         self.banner.say(self._comparison.banner)
+        self.pairing.show(self.readings.draft, self.groups)
         self.stack.setCurrentIndex(0 if self.sheet is None else 1)
-
-    def _show_empty(self) -> None:
-        groups = self.groups
-        if groups is None:
-            self.empty.say(self._words("empty-title"), self._words("empty-body"))
-        else:
-            sizes = self._comparison.sizes
-            body = self._words("empty-ready-body", count=len(groups.keys), sizes=sizes)
-            self.empty.say(self._words("empty-ready"), body)
-        self.empty.show_offers(groups is None)
 
     def take_calls(self, calls: Calls) -> None:
         """Go on with calls that another page held."""
@@ -198,11 +194,26 @@ class FittingPage(QWidget):
     def _typing(self) -> None:
         self.table.set_dimmed(True)
 
+    def press_pair(self) -> None:
+        """Take the chosen row for a pair of foam and inflatable."""
+        row = self.table.chosen_row()
+        if row is not None and self.sheet is not None:
+            self.pairing.press(self.sheet, row)
+
+    def _pair_changed(self, choice: PairChoice | None) -> None:
+        self.readings.draft = replace(self.readings.draft, pair=choice)
+        self.refresh()
+
     def _chosen(self, row: ModelRow | None) -> None:
         if row is None or self.sheet is None:
             self.reasons.show_reasons(None)
+            self.reasons.check.show_row(None)
             return
-        self.reasons.show_reasons(reasons_for(self.sheet, row, self._words))
+        said = reasons_for(self.sheet, row, self._words)
+        if not self.is_trying:
+            said = with_advice(said, self.sheet.fit, row.at, self._words.wording)
+        self.reasons.show_reasons(said)
+        self.reasons.check.show_row(self.sheet.fit_row(row))
 
     def _ask_place(self, file: str, place: str) -> None:
         """The cell of the tape under the cursor, else of the first one the chart gives."""

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Sequence
 from typing import Final
 
-from PySide6.QtCore import QRectF, QSize, Qt, Signal
+from PySide6.QtCore import QEvent, QObject, QRectF, QSize, Qt, Signal
 from PySide6.QtGui import QFontMetricsF, QPainter, QPaintEvent, QResizeEvent, QStaticText
 from PySide6.QtWidgets import (
     QFrame,
@@ -18,10 +18,10 @@ from PySide6.QtWidgets import (
 )
 
 from ui.controls.buttons import FlatButton
-from ui.drawing.length_painter import paint_length_check
 from ui.drawing.marks import paint_mark
 from ui.dress import Dress
 from ui.fitting_page.chosen import ChosenReasons, ReasonLine
+from ui.fitting_page.length_check_view import LengthCheckView
 from ui.theme import Ink
 from ui.words import Words
 
@@ -124,46 +124,6 @@ class SentenceList(QWidget):
         painter.end()
 
 
-class LengthCheckView(QWidget):
-    """The drawing with its two lines of words."""
-
-    def __init__(self, dress: Dress, words: Words, parent: QWidget | None = None) -> None:
-        super().__init__(parent)
-        self.dress = dress
-        self._words = words
-        self.setAccessibleName(words("length-check-title"))
-        self.setAccessibleDescription(words("length-check-line"))
-        self.setSizePolicy(QSizePolicy.Policy.Fixed, QSizePolicy.Policy.Expanding)
-
-    def sizeHint(self) -> QSize:
-        """Room for the drawing and the words at its side."""
-        return QSize(self.dress.type_.px(236), self.dress.type_.px(_HEIGHT - 20))
-
-    def paintEvent(self, event: QPaintEvent) -> None:
-        """Drawing left, words right."""
-        del event
-        painter = QPainter(self)
-        type_, colours = self.dress.type_, self.dress.colours
-        side = float(min(self.height(), type_.px(116)))
-        paint_length_check(painter, QRectF(0, 0, side, self.height()), colours)
-        words = QRectF(side + type_.px(10), 0, self.width() - side - type_.px(10), self.height())
-        rows = (
-            ("length-check-title", type_.small_strong, Ink.TEXT),
-            ("length-check-line", type_.small, Ink.TEXT),
-            ("length-check-scale", type_.small, Ink.QUIET),
-        )
-        top = type_.px(8)
-        for code, font, ink in rows:
-            painter.setFont(font)
-            painter.setPen(colours[ink])
-            box = words.adjusted(0, top, 0, 0)
-            drawn = painter.drawText(box, _WRAP, self._words(code))
-            del drawn
-            top += int(QFontMetricsF(font).boundingRect(box, _WRAP, self._words(code)).height())
-            top += type_.px(4)
-        painter.end()
-
-
 class ReasonsPanel(QFrame):
     """Heading, sentences and source of the chosen row.
 
@@ -198,7 +158,10 @@ class ReasonsPanel(QFrame):
         scroll.setWidgetResizable(True)
         scroll.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         scroll.setWidget(self.sentences)
-        scroll.setFocusPolicy(Qt.FocusPolicy.NoFocus)
+        # Arrows and page keys scroll what does not fit; the hairline above says where the keys go.
+        scroll.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
+        scroll.installEventFilter(self)
+        self.room = scroll
         top = QHBoxLayout()
         top.setSpacing(px(10))
         top.addWidget(self.heading)
@@ -218,8 +181,17 @@ class ReasonsPanel(QFrame):
         """A hairline that parts the reasons from the table."""
         super().paintEvent(event)
         painter = QPainter(self)
-        painter.fillRect(0, 0, self.width(), 1, self.dress.colours[Ink.EDGE])
+        focus = self.room.hasFocus()
+        high = self.dress.type_.px(2) if focus else 1
+        ink = Ink.FOCUS if focus else Ink.EDGE
+        painter.fillRect(0, 0, self.width(), high, self.dress.colours[ink])
         painter.end()
+
+    def eventFilter(self, watched: QObject, event: QEvent) -> bool:
+        """Show that the keys scroll the sentences."""
+        if watched is self.room and event.type() in (QEvent.Type.FocusIn, QEvent.Type.FocusOut):
+            self.update()
+        return super().eventFilter(watched, event)
 
     def take_room(self, px: Callable[[float], int], width: int, height: int) -> None:
         """As high as usual, but never more than a share of a low page; the drawing may go."""
@@ -230,6 +202,8 @@ class ReasonsPanel(QFrame):
         """Speak of another row, or of none."""
         self._shown = reasons
         self.heading.setText(reasons.heading if reasons else self._words("reasons-none"))
+        self.room.setAccessibleName(self.heading.text())
+        self.room.verticalScrollBar().setValue(0)
         self.source.setVisible(reasons is not None)
         if reasons is not None:
             self.source.setText(reasons.source)

@@ -1,19 +1,35 @@
-"""What the page says beyond one row: which reading to take again."""
+"""What the page says beyond one row: take again, seasons, nearest, pairs, the saddle to scale."""
 
 from __future__ import annotations
 
+from dataclasses import replace
+from decimal import Decimal
+
 import pytest
+from PySide6.QtCore import Qt
+from PySide6.QtTest import QTest
 from pytestqt.qtbot import QtBot
 
+from charts.model_facts import VestKind
+from charts.schema import Basis, Dimension, FileReading, Kind
 from charts.wording import LANGUAGES, Wording
 from harmonizer.fit import fit
+from harmonizer.fit_sheet import FitSheet
+from harmonizer.offers import offers
+from harmonizer.range_table import RangeTable
 from harmonizer.rider import Measure, Rider, TakenBy
 from tests.ui.fitting_page.test_page import stocked
-from tests.ui.shop import rider_of, shop_table
+from tests.ui.shop import length_range, model_chart, rider_of, shop_table
 from ui.desk import Desk
-from ui.fitting_page.advice_lines import again_sentence
+from ui.dress import Dress
+from ui.fitting_page.advice_lines import again_sentence, with_advice
+from ui.fitting_page.chosen import ChosenReasons
 from ui.fitting_page.draft import Draft
+from ui.fitting_page.length_check_view import LengthCheckView
 from ui.fitting_page.page import FittingPage
+from ui.words import Words
+
+EMPTY = ChosenReasons("", (), "", "", "")
 
 
 def caller(taken_by: TakenBy = TakenBy.HELPER) -> Rider:
@@ -64,3 +80,126 @@ def test_it_speaks_of_what_was_measured_while_a_value_is_tried(desk: Desk, qtbot
     assert dimension is not None
     page.try_value(dimension, 99.0)
     assert page.readings.again.says.text() == before
+
+
+def lines_of(page: FittingPage) -> str:
+    return page.reasons.sentences.accessibleDescription()
+
+
+def test_summer_and_winter_stand_side_by_side_where_layers_go_underneath(desk: Desk) -> None:
+    page = desk.window.fitting
+    table = stocked(page)
+    rider = rider_of(winter_mm=12, chest=92.7, waist=76.0, hip=99.0, back_length=43.0)
+    page.show_draft(Draft(rider))
+    fit_ = fit(rider, table)
+    said = {
+        at: with_advice(EMPTY, fit_, at, Wording()).lines[0].text for at in range(len(table.offers))
+    }
+    kinds = {at: table.offers[at].kind for at in said}
+    layered = [text for at, text in said.items() if kinds[at] == VestKind.INFLATABLE]
+    foam = [text for at, text in said.items() if kinds[at] == VestKind.FOAM]
+    assert any(text.startswith("In summer: ") and "Over the winter" in text for text in layered)
+    assert not any("summer" in text for text in foam)
+
+
+def test_one_verdict_by_two_figures_is_said_with_both(words: Words) -> None:
+    """Tight in both seasons, but by 7.5 cm more over the layers: never called the same."""
+    rider = rider_of(winter_mm=12, chest=110.0, waist=76.0, hip=99.0, back_length=43.0)
+    fit_ = fit(rider, shop_table(2))
+    said = [
+        with_advice(EMPTY, fit_, at, words.wording).lines[0].text
+        for at, offer in enumerate(fit_.table.offers)
+        if offer.kind == VestKind.INFLATABLE and offer.size == "S"
+    ]
+    assert len(said) == 1
+    assert "chest tight 16 cm" in said[0]
+    assert "chest tight 23.5 cm" in said[0]
+
+
+def test_where_nothing_fits_three_are_named_and_each_says_what_to_ask_for(desk: Desk) -> None:
+    page = desk.window.fitting
+    stocked(page)
+    page.show_draft(Draft(rider_of(chest=150.0, waist=140.0, hip=150.0, back_length=43.0)))
+    banner = page.banner.text()
+    assert banner.startswith("Nothing can be tried as it stands. The nearest: ")
+    assert banner.count(",") == 2
+    assert "Ask the maker of " in lines_of(page)
+
+
+def test_while_something_fits_no_maker_is_asked(desk: Desk) -> None:
+    page = desk.window.fitting
+    stocked(page)
+    page.show_draft(Draft(caller()))
+    assert page.banner.text() == ""
+    assert "Ask the maker" not in lines_of(page)
+
+
+def test_a_chosen_row_is_held_against_the_one_that_stands_first(desk: Desk) -> None:
+    page = desk.window.fitting
+    stocked(page)
+    page.show_draft(Draft(caller()))
+    assert "stands first" not in lines_of(page)
+    QTest.keyClick(page.table, Qt.Key.Key_Down)
+    assert lines_of(page).endswith("stands first.")
+
+
+def test_the_cut_is_not_spoken_of_where_the_girths_miss() -> None:
+    stout = rider_of(chest=150.0, waist=160.0, hip=150.0, back_length=43.0)
+    fit_ = fit(stout, shop_table(2))
+    said = [one.text for one in with_advice(EMPTY, fit_, 0, Wording()).lines]
+    assert not any("This cut" in text for text in said)
+
+
+def own_length(back: float) -> FitSheet:
+    """One size whose vest is ``back`` cm long, on a rider 62.4 cm from C7 to the seat."""
+    chart = model_chart("Alderway", "Harrier", sizes=("M",))
+    own = replace(
+        length_range(Dimension.BACK_LENGTH, back, back, Basis.FINISHED),
+        kind=Kind.SINGLE,
+        value=Decimal(str(back)),
+        low=None,
+        high=None,
+    )
+    (size,) = chart.sizes
+    chart = replace(chart, sizes=(replace(size, ranges=(*size.ranges, own)),))
+    table = RangeTable.compiled(offers([FileReading("a/h.csv", (chart,))], ()))
+    rider = rider_of(chest=82.0, waist=68.0, hip=88.0, back_length=41.0, c7_above_seat=62.4)
+    return fit(rider, table)
+
+
+def test_both_lengths_known_draw_the_clearance_to_scale_and_say_it(
+    dress: Dress, words: Words, qtbot: QtBot
+) -> None:
+    view = LengthCheckView(dress, words)
+    qtbot.addWidget(view)
+    assert view.shape is None
+    sheet = own_length(46.0)
+    view.show_row(sheet.row_of(0))
+    assert view.shape is not None
+    assert view.accessibleDescription() == "11.4 cm, which is 1.3 hands of 9 cm"
+    said = [one.text for one in with_advice(EMPTY, sheet, 0, Wording()).lines]
+    assert said[0].startswith("Computed, the lower edge lies 11.4 cm above the saddle")
+    view.show_row(None)
+    assert view.shape is None
+    assert view.accessibleDescription() == words("length-check-line")
+
+
+def test_a_body_range_alone_keeps_the_plain_check(dress: Dress, words: Words, qtbot: QtBot) -> None:
+    view = LengthCheckView(dress, words)
+    qtbot.addWidget(view)
+    rider = rider_of(chest=92.7, waist=76.0, hip=99.0, back_length=43.0, c7_above_seat=62.4)
+    view.show_row(fit(rider, shop_table(2)).row_of(0))
+    assert view.shape is None
+
+
+def test_the_sentences_can_be_scrolled_with_the_keys(desk: Desk, qtbot: QtBot) -> None:
+    page = desk.window.fitting
+    stocked(page)
+    desk.frame.resize(1000, 500)
+    page.show_draft(Draft(caller()))
+    scroll = page.reasons.room
+    bar = scroll.verticalScrollBar()
+    qtbot.waitUntil(lambda: bar.maximum() > 0)
+    scroll.setFocus(Qt.FocusReason.TabFocusReason)
+    QTest.keyClick(scroll, Qt.Key.Key_Down)
+    assert bar.value() > 0
