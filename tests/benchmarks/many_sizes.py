@@ -4,7 +4,8 @@ from __future__ import annotations
 
 import numpy as np
 
-from charts.schema import Dimension
+from charts.model_facts import ModelFacts
+from charts.schema import Dimension, FileReading
 from harmonizer.range_table import RangeTable
 from harmonizer.rider import Rider
 from tests.harmonizer.by_hand import MAIN, chart, rider, size, span, table
@@ -35,7 +36,7 @@ def many_sizes(sizes: int = 5000, per_chart: int = 8, seed: int = 11) -> RangeTa
     return table(*(_one(dice, per_chart) for _ in range(sizes // per_chart)))
 
 
-def _one(dice: np.random.Generator, sizes: int):  # type: ignore[no-untyped-def]
+def _one(dice: np.random.Generator, sizes: int) -> tuple[FileReading, ModelFacts]:
     rows = []
     shift = {one: int(dice.integers(-4, 5)) for one in EIGHT}
     for place in range(sizes):

@@ -14,6 +14,7 @@ from collections.abc import Callable
 import numpy as np
 import numpy.typing as npt
 import pytest
+from pytest_benchmark.fixture import BenchmarkFixture
 
 from harmonizer.crowd import Crowd, best_sizes
 from harmonizer.estimates import COLUMNS, population
@@ -82,8 +83,8 @@ def unrelated(count: int) -> Crowd:
 
 
 @pytest.mark.parametrize("population_of", [crowd_of, unrelated])
-def test_within_three_times_bare_margins(  # type: ignore[no-untyped-def]
-    benchmark, population_of: Callable[[int], Crowd]
+def test_within_three_times_bare_margins(
+    benchmark: BenchmarkFixture, population_of: Callable[[int], Crowd]
 ) -> None:
     table, crowd = many_sizes(SIZES), population_of(RIDERS)
     readings = np.concatenate([crowd.readings, crowd.readings]).astype(np.float32)
@@ -101,7 +102,7 @@ def test_within_three_times_bare_margins(  # type: ignore[no-untyped-def]
     assert ours / reference <= 3, f"{ours / reference:.2f} times"
 
 
-def test_memory_stays_under_500_mb(benchmark) -> None:  # type: ignore[no-untyped-def]
+def test_memory_stays_under_500_mb(benchmark: BenchmarkFixture) -> None:
     table, crowd = many_sizes(SIZES), crowd_of(RIDERS)
     tracemalloc.start()
     benchmark.pedantic(best_sizes, (crowd, table), rounds=1, iterations=1)
@@ -110,7 +111,7 @@ def test_memory_stays_under_500_mb(benchmark) -> None:  # type: ignore[no-untype
     assert peak < 500e6, f"{peak / 1e6:.0f} MB"
 
 
-def test_linear_in_riders_and_in_sizes(benchmark) -> None:  # type: ignore[no-untyped-def]
+def test_linear_in_riders_and_in_sizes(benchmark: BenchmarkFixture) -> None:
     small, large = many_sizes(1000), many_sizes(4000)
     few, many = crowd_of(20_000), crowd_of(80_000)
     base = seconds(lambda: best_sizes(few, small), 3)

@@ -11,6 +11,7 @@ from collections.abc import Callable
 from statistics import median
 
 import pytest
+from pytest_benchmark.fixture import BenchmarkFixture
 
 from charts.schema import Dimension
 from harmonizer.fit import fit
@@ -42,18 +43,18 @@ def typical_seconds(run: Callable[[], object], rounds: int) -> float:
     return median(times)
 
 
-def test_fit(benchmark) -> None:  # type: ignore[no-untyped-def] # pytest-benchmark has no types
+def test_fit(benchmark: BenchmarkFixture) -> None:
     benchmark(fit, RIDERS[0], TABLE)
 
 
-def test_everything_inside_five_milliseconds(benchmark) -> None:  # type: ignore[no-untyped-def]
+def test_everything_inside_five_milliseconds(benchmark: BenchmarkFixture) -> None:
     benchmark.pedantic(fit, (RIDERS[1], TABLE), rounds=5, iterations=1, warmup_rounds=1)
     # The quietest of several groups: the machine may be doing something else besides.
     seconds = min(typical_seconds(lambda: fit(RIDERS[1], TABLE), 8) for _ in range(10))
     assert seconds < 0.005, f"{1000 * seconds:.1f} ms"
 
 
-def test_25_times_faster_than_plain_python(benchmark) -> None:  # type: ignore[no-untyped-def]
+def test_25_times_faster_than_plain_python(benchmark: BenchmarkFixture) -> None:
     sizes, who = plain_sizes(TABLE), plain(0)
 
     def slowly() -> list[int]:

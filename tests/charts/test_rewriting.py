@@ -9,6 +9,8 @@ from __future__ import annotations
 import os
 import random
 from collections import Counter
+from collections.abc import Sequence
+from typing import SupportsFloat
 
 import pytest
 
@@ -45,9 +47,9 @@ def silent_and_asked(of: Plan, reading: FileReading) -> tuple[list[Reading], int
     return wrong + lost, doubted
 
 
-def _near(due: tuple[object, ...], got: tuple[object, ...]) -> bool:
+def _near(due: Sequence[SupportsFloat | None], got: Sequence[SupportsFloat | None]) -> bool:
     return all(
-        one is not None and abs(float(one) - float(other)) < TOLERANCE  # type: ignore[arg-type]
+        one is not None and other is not None and abs(float(one) - float(other)) < TOLERANCE
         for one, other in zip(got, due, strict=True)
     )
 

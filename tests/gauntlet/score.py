@@ -27,7 +27,7 @@ from judging import (  # noqa: E402 - the folder is put on the path just above
     judge,
     load_expected,
 )
-from workbooks import WORKBOOKS, workbook_bytes  # noqa: E402
+from workbooks import WORKBOOKS, workbook_bytes  # noqa: E402 - found through the path set above
 
 
 @dataclass(frozen=True, slots=True)

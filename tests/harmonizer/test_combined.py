@@ -47,7 +47,12 @@ def chart(*sizes: Size, place: str = "A1:C9", **more: object) -> Chart:
         "supplier": Said("Tarnwhistle", "A1"),
         "model": Said("Fellrunner", "A1"),
     }
-    return Chart(place, None, sizes, **(given | more))  # type: ignore[arg-type]
+    return Chart(
+        place,
+        None,
+        sizes,
+        **(given | more),  # type: ignore[arg-type]  # named fields of a Chart
+    )
 
 
 def made(*readings: FileReading, facts: tuple[ModelFacts, ...] = ()) -> InHouseChart:

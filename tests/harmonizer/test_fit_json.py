@@ -81,7 +81,9 @@ def test_rider_r_in_m_reads_as_in_the_agreed_example() -> None:
 def test_every_word_is_one_of_the_agreed_words(
     who: Rider, made: tuple[tuple[FileReading, ModelFacts], ...]
 ) -> None:
-    for row in document(who, *made)["rows"]:
+    rows = document(who, *made)["rows"]
+    assert rows
+    for row in rows:
         assert row["verdict"] in set(Verdict)
         assert row["girth_verdict"] in set(GirthState)
         assert row["length_verdict"] in set(LengthState)

@@ -71,7 +71,11 @@ def row(size: str, *values: Range, **more: object) -> InHouseRow:
         "dated": WRITTEN_ON,
         "season": "spring 2027",
     }
-    return InHouseRow(size=size, measures=measures, **(given | more))  # type: ignore[arg-type]
+    return InHouseRow(
+        size=size,
+        measures=measures,
+        **(given | more),  # type: ignore[arg-type]  # named fields of a InHouseRow
+    )
 
 
 FACTS = ModelFacts(

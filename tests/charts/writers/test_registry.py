@@ -37,7 +37,7 @@ def test_what_we_write_is_known_as_ours_and_passed_over_among_suppliers_files(
 
 
 def test_a_face_may_bring_a_kind_of_its_own(tmp_path: Path, chart: InHouseChart) -> None:
-    writers = {**WRITERS, ".pdf": lambda chart, wording: chart.version.encode()}
+    writers = {**WRITERS, ".pdf": lambda chart, _wording: chart.version.encode()}
     write_chart(chart, tmp_path / "wall.PDF", ENGLISH, writers)
     assert (tmp_path / "wall.PDF").read_bytes() == chart.version.encode()
     with pytest.raises(NotWrittenError) as caught:

@@ -61,7 +61,11 @@ def row(size: str | None, *values: Range, **more: object) -> InHouseRow:
         "dated": date(2026, 11, 3),
         "season": "spring 2027",
     }
-    return InHouseRow(size=size, measures=measures, **(given | more))  # type: ignore[arg-type]
+    return InHouseRow(
+        size=size,
+        measures=measures,
+        **(given | more),  # type: ignore[arg-type]  # named fields of a InHouseRow
+    )
 
 
 def _open_ends() -> list[InHouseRow]:

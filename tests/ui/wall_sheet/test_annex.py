@@ -38,6 +38,7 @@ def test_every_cell_of_the_workbook_stands_in_it(
     chart: InHouseChart = request.getfixturevalue(which)
     wording = Wording(language)
     table = laid_out(chart, wording)
+    assert table.rows
     pages = pages_titled(ruled(chart, paper, wording), "annex-title", wording)
     said = plain("".join(text for page in pages for text in page.texts))
     for row in table.rows:

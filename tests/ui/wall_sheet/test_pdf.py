@@ -52,6 +52,7 @@ def test_the_paper_is_on_its_side_in_its_iso_size(
 ) -> None:
     """ISO 216: A3 is 297 x 420 mm, A4 is 210 x 297 mm."""
     with opened(printed(chart, paper)) as pdf:
+        assert pdf.pages
         for leaf in pdf.pages:
             assert (round(leaf.width), round(leaf.height)) == size
 

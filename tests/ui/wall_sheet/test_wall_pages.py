@@ -51,6 +51,7 @@ def test_no_word_is_smaller_than_9_points_and_none_stands_on_another(
     printed: Draw, which: str, language: str, paper: Paper, request: pytest.FixtureRequest
 ) -> None:
     pages = printed(request.getfixturevalue(which), paper, Wording(language))
+    assert pages
     for page in pages:
         assert min(each.face.size for each in words(page)) >= SMALLEST
         assert list(collisions(page)) == []
@@ -61,7 +62,9 @@ def test_no_word_is_smaller_than_9_points_and_none_stands_on_another(
 def test_a_language_two_fifths_longer_still_has_room(
     printed: Draw, demo: InHouseChart, paper: Paper
 ) -> None:
-    for page in printed(demo, paper, Longer("en")):
+    pages = printed(demo, paper, Longer("en"))
+    assert pages
+    for page in pages:
         assert list(collisions(page)) == []
         assert list(outside(page)) == []
 
