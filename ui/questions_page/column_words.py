@@ -33,11 +33,16 @@ class ColumnWord:
     act: Act
 
 
-def column_words(charts: Sequence[Chart], place: str, wording: Wording) -> tuple[ColumnWord, ...]:
-    """What may be said of the column of the value that was read at ``place``; none elsewhere."""
+def column_words(
+    charts: Sequence[Chart], place: str, wording: Wording, printed: str = ""
+) -> tuple[ColumnWord, ...]:
+    """What may be said of the column of the value that was read at ``place``; none elsewhere.
+
+    ``printed`` tells it from the other values of its line, where places are lines.
+    """
     for chart in charts:
         for one in ranges_of(chart):
-            if one.place == place:
+            if one.place == place and printed in ("", one.published):
                 return tuple(_words(chart, one, wording))
     return ()
 

@@ -3,8 +3,16 @@
 from __future__ import annotations
 
 from PySide6.QtCore import QRectF, QSize, Qt, Signal
-from PySide6.QtGui import QAction, QPainter, QPaintEvent, QPalette
-from PySide6.QtWidgets import QHBoxLayout, QLabel, QMenu, QSizePolicy, QVBoxLayout, QWidget
+from PySide6.QtGui import QAction, QPainter, QPaintEvent, QPalette, QResizeEvent
+from PySide6.QtWidgets import (
+    QBoxLayout,
+    QHBoxLayout,
+    QLabel,
+    QMenu,
+    QSizePolicy,
+    QVBoxLayout,
+    QWidget,
+)
 
 from harmonizer.season import State
 from ui.controls.buttons import FlatButton
@@ -106,17 +114,35 @@ class Head(QWidget):
         names.setSpacing(px(1))
         names.addWidget(self.title)
         names.addLayout(below)
-        row = QHBoxLayout(self)
-        row.setContentsMargins(px(12), px(7), px(12), px(7))
-        row.setSpacing(px(8))
-        row.addWidget(self.back)
-        row.addSpacing(px(4))
-        row.addLayout(names, 1)
-        row.addWidget(label)
-        row.addWidget(self.by)
-        row.addSpacing(px(6))
+        left, right = QHBoxLayout(), QHBoxLayout()
+        for side in (left, right):
+            side.setSpacing(px(8))
+        left.addWidget(self.back)
+        left.addSpacing(px(4))
+        left.addLayout(names, 1)
+        right.addStretch(1)
+        right.addWidget(label)
+        right.addWidget(self.by)
+        right.addSpacing(px(6))
         for button in (self.letter, self.aside, self.approve):
-            row.addWidget(button)
+            right.addWidget(button)
+        self._row = QBoxLayout(QBoxLayout.Direction.LeftToRight, self)
+        self._row.setContentsMargins(px(12), px(7), px(12), px(7))
+        self._row.setSpacing(px(8))
+        self._row.addLayout(left, 1)
+        self._row.addLayout(right)
+        self._sides = (left, right)
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Two lines where one has no room: nothing is cut."""
+        super().resizeEvent(event)
+        self._settle()
+
+    def _settle(self) -> None:
+        wide = self._row.contentsMargins().left() * 2 + self._row.spacing()
+        wide += sum(side.sizeHint().width() for side in self._sides)
+        across = QBoxLayout.Direction.LeftToRight
+        self._row.setDirection(across if wide <= self.width() else QBoxLayout.Direction.TopToBottom)
 
     def show_case(self, case: Case, state_words: str, name: str, by: str) -> None:
         """Show the file and how it stands."""
@@ -136,6 +162,7 @@ class Head(QWidget):
         self.letter.setEnabled(bool(asked))
         for button in (self.aside, self.approve):
             button.updateGeometry()
+        self._settle()
 
     def _pressed(self) -> None:
         self.wanted.emit(str(self.sender().property("key")))

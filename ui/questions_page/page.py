@@ -15,6 +15,7 @@ from charts.corrections import Correction
 from charts.day_words import day_words
 from charts.places import cells_at
 from charts.regions import SheetRegions
+from charts.sheet import Addressing
 from charts.sources import Progress
 from harmonizer.arrival import Arrival
 from harmonizer.season import State
@@ -300,8 +301,10 @@ class QuestionsPage(QWidget):
         at, one = self._here()
         if at is None or one is None or self.case is None:
             return ()
+        lines = one.sheet.addressing is Addressing.LINE
+        printed = one.sheet.text(*at).strip() if lines else ""
         place = one.sheet.place(*at)
-        return column_words(self.case.reading.charts, place, self._words.wording)
+        return column_words(self.case.reading.charts, place, self._words.wording, printed)
 
     def _offer_column_words(self) -> None:
         self._keys.offer([word.text for word in self._column_words()])

@@ -11,6 +11,7 @@ from enum import StrEnum
 from charts.answers import Act, CellReads, Corrected, Edge, LeftOut, Part, Turned
 from charts.places import Rectangle, rectangle_in
 from charts.regions import SheetRegions
+from charts.sheet import Addressing
 
 At = tuple[int, int]
 
@@ -31,6 +32,8 @@ class TableAct(StrEnum):
 
 def act_at(kind: TableAct, one: SheetRegions, at: At) -> Act | None:
     """The act for the cell ``at`` of a sheet; None where it has no meaning there."""
+    if kind in _BY_CELLS and one.sheet.addressing is Addressing.LINE:
+        return None
     maker = _MAKERS.get(kind)
     return maker(one, at) if maker is not None else _edge(kind, one, at)
 
@@ -110,6 +113,10 @@ def _edge(kind: TableAct, one: SheetRegions, at: At) -> Act | None:
     return Edge(place, becomes)
 
 
+_BY_CELLS = frozenset(
+    {TableAct.TOP, TableAct.BOTTOM, TableAct.LEFT, TableAct.RIGHT, TableAct.OUT_COLUMN}
+)
+"""What needs an address of its own for each cell; a line has only one."""
 _MAKERS: dict[TableAct, Callable[[SheetRegions, At], Act | None]] = {
     TableAct.TURN: _turn,
     TableAct.OUT_ROW: _out_row,

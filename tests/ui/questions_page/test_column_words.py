@@ -47,3 +47,14 @@ def test_the_unit_is_offered_for_the_column_but_not_the_one_it_has() -> None:
 
 def test_nothing_is_offered_where_no_value_was_read() -> None:
     assert not offered("A1")
+
+
+def test_a_line_of_several_values_is_told_by_what_is_printed() -> None:
+    mail = (
+        b"Size S: chest 84-92 cm | hip 90-98 cm\nSize M: chest 92-98 cm | hip 98-104 cm\n"
+        b"Size L: chest 98-104 cm | hip 104-110 cm\n"
+    )
+    charts = read_bytes(mail, "alder/mail.txt").charts
+    hip = next(one for one in charts[0].sizes[0].ranges if one.dimension is Dimension.HIP)
+    words = column_words(charts, hip.place, EN, hip.published)
+    assert "Hip: at the seat" in {word.text for word in words}

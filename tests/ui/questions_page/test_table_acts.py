@@ -66,3 +66,14 @@ def test_a_cell_reads_otherwise(one: SheetRegions) -> None:
     assert act == Corrected((CellReads("B4", "84-92", "85-92"),))
     assert reads(one, (3, 1), "84-92") is None
     assert reads(one, (1, 1), "84-92") is None
+
+
+def test_a_source_of_lines_has_no_edges_to_move() -> None:
+    mail = (
+        b"Dear shop,\n\nSize S: chest 84-92 cm | waist 68-76 cm\n"
+        b"Size M: chest 92-98 cm | waist 76-82 cm\nSize L: chest 98-104 cm | waist 82-90 cm\n"
+    )
+    (lines,) = regions(mail, "alder/mail.txt")
+    assert lines.sheet.place(3, 0).startswith("line ")
+    assert act_at(TableAct.BOTTOM, lines, (3, 0)) is None
+    assert act_at(TableAct.OUT_COLUMN, lines, (3, 1)) is None
