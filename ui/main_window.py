@@ -124,9 +124,11 @@ class MainWindow(QObject):
         self.top.riders.wanted_new.connect(self.fitting.new_rider)
         self.top.kind_picked.connect(self._kind_picked)
         self.top.level_picked.connect(self.fitting.ask_level)
+        self.top.stock_picked.connect(self.fitting.ask_stock)
         self.fitting.riders_changed.connect(self._show_riders)
         self.fitting.wanted_place.connect(self.show_place)
         self.fitting.wanted.connect(self.wanted)
+        self.fitting.pairing.refused.connect(self.notice.say)
         self.charts.wanted.connect(self.wanted)
         self.charts.told.connect(self.notice.say)
         self.charts.turned.connect(self.charts_turned)
@@ -140,7 +142,7 @@ class MainWindow(QObject):
     def _workspace_changed(self, parts: frozenset[str]) -> None:
         workspace = self.workspace
         self.settings.show_settings(workspace.settings)
-        if parts & {"charts", "season", "settings"}:
+        if parts & {"charts", "season", "settings", "stock"}:
             self._levels = tuple(sorted({fact.level for fact in workspace.facts if fact.level}))
             self.fitting.show_shop(workspace.table, workspace.fit)
         if parts & {"charts", "season"}:
@@ -187,13 +189,15 @@ class MainWindow(QObject):
         calls = self.fitting.calls
         names = tuple(draft.given.name for draft in calls.drafts)
         needs = calls.current.given.needs
-        shown = (names, calls.at, needs, self._levels)
+        has_stock = bool(self.workspace.stock)
+        shown = (names, calls.at, needs, self._levels, has_stock)
         if shown == self._shown:
             return  # a reading was typed: the strip says the same as before
         self._shown = shown
         self.top.riders.show_riders(names, calls.at)
         kind = needs.kind.value if needs.kind else ANY
         self.top.show_needs(kind, needs.level or "", self._levels)
+        self.top.show_stock(has_stock, needs.in_stock)
 
     def _kind_picked(self, key: str) -> None:
         self.fitting.ask_kind(None if key == ANY else VestKind(key))

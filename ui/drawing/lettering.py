@@ -27,7 +27,7 @@ class Lettering:
         self._font = font
         self._metrics = QFontMetricsF(font)
         self._known: dict[str, Laid] = {}
-        self._shortened: dict[tuple[str, int], str] = {}
+        self._shortened: dict[tuple[str, int, Qt.TextElideMode], str] = {}
 
     def width(self, text: str) -> float:
         """How wide ``text`` is, in pixels."""
@@ -36,6 +36,11 @@ class Lettering:
     def left(self, painter: QPainter, box: QRectF, text: str, colour: QColor) -> None:
         """Write ``text`` at the left of ``box``, in the middle of its height."""
         laid = self._fitting(text, box.width())
+        self._draw(painter, box.left(), box, laid, colour)
+
+    def name(self, painter: QPainter, box: QRectF, text: str, colour: QColor) -> None:
+        """Write ``text`` at the left; a long name keeps its end, which tells it from others."""
+        laid = self._fitting(text, box.width(), Qt.TextElideMode.ElideMiddle)
         self._draw(painter, box.left(), box, laid, colour)
 
     def right(self, painter: QPainter, box: QRectF, text: str, colour: QColor) -> None:
@@ -54,14 +59,16 @@ class Lettering:
         y = box.top() + (box.height() - laid.height) / 2
         painter.drawStaticText(QPointF(x, y), laid.text)
 
-    def _fitting(self, text: str, width: float) -> Laid:
+    def _fitting(
+        self, text: str, width: float, left_out: Qt.TextElideMode = Qt.TextElideMode.ElideRight
+    ) -> Laid:
         laid = self._laid(text)
         if laid.width <= width + 1:
             return laid
-        key = (text, int(width))
+        key = (text, int(width), left_out)
         short = self._shortened.get(key)
         if short is None:
-            short = self._metrics.elidedText(text, Qt.TextElideMode.ElideRight, width)
+            short = self._metrics.elidedText(text, left_out, width)
             self._shortened[key] = short
         return self._laid(short)
 

@@ -52,7 +52,7 @@ class CellPainter:
         if not self._tall:
             below = [SEPARATOR.join(below)]
         name, *lines = self._lines(spot.box.adjusted(PAD_LEFT * unit, 0, -4 * unit, 0), below)
-        dress.strong.left(spot.painter, name, row.model, dress.colours[Ink.TEXT])
+        dress.strong.name(spot.painter, name, row.model, dress.colours[Ink.TEXT])
         after = dress.strong.width(row.model) + 6 * unit
         if row.wearer and after + dress.small.width(row.wearer) <= name.width():
             rest = name.adjusted(after, 0, 0, 0)

@@ -78,7 +78,7 @@ class TapeHeadView(QHeaderView):
         box.setTop(rect.bottom() - type_.px(_TITLE + 2))
         self.dress.small.left(painter, box, self._title(column), self.dress.colours[Ink.QUIET])
         sheet = self._rows.sheet
-        if column is Column.MODEL and sheet is not None:
+        if column in (Column.MODEL, Column.SIZE) and sheet is not None:
             self._paint_summary(painter, rect, sheet.summary)
         if column is Column.VERDICT:
             self._paint_units(painter, rect)
@@ -116,9 +116,13 @@ class TapeHeadView(QHeaderView):
         self.dress.small.left(painter, room, head.remark, self.dress.colours[Ink.QUIET])
 
     def _paint_summary(self, painter: QPainter, rect: QRect, lines: tuple[str, str]) -> None:
-        """How much was compared."""
+        """How much was compared, over the first two columns; each of them paints its own part."""
         type_ = self.dress.type_
-        box = QRectF(rect).adjusted(type_.px(PAD_LEFT), type_.px(5), -type_.px(2), 0)
+        first = self.sectionViewportPosition(Column.MODEL)
+        wide = self.sectionSize(Column.MODEL) + self.sectionSize(Column.SIZE)
+        box = QRectF(first, rect.top(), wide, rect.height())
+        box.adjust(type_.px(PAD_LEFT), type_.px(5), -type_.px(2), 0)
+        painter.setClipRect(rect)
         box.setHeight(type_.line * 1.1)
         hands = ((self.dress.strong, Ink.TEXT), (self.dress.small, Ink.QUIET))
         for text, (letters, ink) in zip(reversed(lines), hands, strict=True):

@@ -59,7 +59,8 @@ class PairStrip(QFrame):
     def _line(self, code: str, type_: Type) -> FramedLine:
         line = FramedLine(self)
         line.echo.setFont(type_.small)
-        line.edit.setPlaceholderText(self._say(code))
+        line.echo.setText(self._say(f"{code}-echo"))
+        line.edit.setPlaceholderText(self._say("unknown"))
         line.edit.setAccessibleName(self._say(f"{code}-name"))
         line.edit.setToolTip(self._say(f"{code}-name"))
         line.setFixedWidth(type_.px(168))
@@ -103,7 +104,7 @@ class PairStrip(QFrame):
     def _over_edited(self) -> None:
         typed = interpret(self.over.edit.text(), Measure.CHEST_OVER_FOAM)
         empty = typed.standing is Standing.EMPTY
-        self._take(self.over, typed.standing is Standing.PLAIN or empty)
+        self._take(self.over, "over-foam", typed.standing is Standing.PLAIN or empty)
         if empty:
             self.over_foam.emit(None)
         elif typed.standing is Standing.PLAIN and typed.value is not None:
@@ -112,13 +113,13 @@ class PairStrip(QFrame):
     def _thick_edited(self) -> None:
         text = self.thick.edit.text().strip()
         value = thickness_in_mm(text)
-        self._take(self.thick, value is not None or not text)
+        self._take(self.thick, "thickness", value is not None or not text)
         if value is not None or not text:
             self.thickness.emit(value)
 
-    def _take(self, line: FramedLine, good: bool) -> None:
+    def _take(self, line: FramedLine, code: str, good: bool) -> None:
         line.want(not good)
-        line.echo.setText("" if good else self._say("refused"))
+        line.echo.setText(self._say(f"{code}-echo" if good else "refused"))
 
     def _say(self, code: str) -> str:
         return self._words.wording.say("pair", code)
