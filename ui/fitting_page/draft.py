@@ -107,12 +107,12 @@ def _reading(measure: Measure, typed: Typed, felt: bool) -> Reading:
         value=typed.value if typed.value is not None else Decimal(0),
         text=typed.text,
         unit=typed.unit,
-        definition=_asked_definition(measure),
+        definition=asked_definition(measure),
         c7_felt=felt,
     )
 
 
-def _asked_definition(measure: Measure) -> Definition:
+def asked_definition(measure: Measure) -> Definition:
     """How the line under the field told the client to measure: as the shop's settings have it."""
     dimension = measure.dimension
     return DEFAULTS.default_definition(dimension) if dimension else Definition.UNKNOWN

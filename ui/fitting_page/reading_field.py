@@ -112,6 +112,16 @@ class ReadingField(QWidget):
         """Say at the line's end how the value was understood."""
         self.line.echo.setText(echo)
 
+    def show_estimate(self, sentence: str) -> None:
+        """Show in grey what is to be expected while nothing is typed; it never counts."""
+        if self.line.edit.placeholderText() == sentence:
+            return
+        self.line.edit.setPlaceholderText(sentence)
+        said = self._hint()
+        if sentence:
+            said = self._words.wording.say("advice", "hint-estimate", hint=said, estimate=sentence)
+        self.line.edit.setAccessibleDescription(said)
+
     def show_doubt(self, doubt: Doubt | None) -> None:
         """Ask beside the line about a reading that counts, or stop asking."""
         self.doubt.show_doubt(doubt)

@@ -25,6 +25,7 @@ from ui.fitting_page.again_line import AgainLine
 from ui.fitting_page.doubts import doubts_on
 from ui.fitting_page.draft import ASKED, Draft, other_system, text_of
 from ui.fitting_page.echo import figure_in
+from ui.fitting_page.estimated import estimated
 from ui.fitting_page.reading_field import ReadingField
 from ui.fitting_page.typed import Typed
 from ui.words import Words
@@ -177,8 +178,10 @@ class ReadingsPanel(QScrollArea):
             field.spoken = spoken
         helper = self.draft.given.taken_by is TakenBy.HELPER
         doubts = doubts_on(self.draft, self._words.wording, self.settings)
+        expected = estimated(self.draft, self._words.wording, self.settings)
         for measure, field in self.fields.items():
             field.show_doubt(doubts.get(measure))
+            field.show_estimate(expected.get(measure, ""))
         self._felt.setVisible(helper and self.draft.reading(Measure.BACK_LENGTH) is not None)
         self._show_winter()
 
