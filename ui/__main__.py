@@ -67,7 +67,8 @@ def _window(request: Request, wording: Wording) -> int:
         _complain(wording.say("faces", "window-not-possible", reason=str(fault)))
         return _NOT_USABLE
     if request.picture is None:
-        return open_window(demo=request.verb == "demo")
+        language = request.language if request.language_named else None
+        return open_window(demo=request.verb == "demo", language=language)
     try:
         pages = draw_pages(Path(request.picture))
     except (FileExistsError, NotADirectoryError):

@@ -6,6 +6,7 @@ Only what the bare frame needs is imported here; the pages come with ``ui.desk``
 from __future__ import annotations
 
 import sys
+from dataclasses import replace
 from pathlib import Path
 
 from PySide6.QtCore import QStandardPaths, Qt
@@ -21,9 +22,10 @@ _SHARE_OF_SCREEN = 0.9
 class Opening:
     """The frame on its way to a furnished window."""
 
-    def __init__(self, application: QApplication, demo: bool) -> None:
+    def __init__(self, application: QApplication, demo: bool, language: str | None = None) -> None:
         self._application = application
         self._demo = demo
+        self._language = language
         self._furnished = False
         self.desk: object = None
         dark = application.styleHints().colorScheme() is Qt.ColorScheme.Dark
@@ -42,18 +44,24 @@ class Opening:
 
         kind = QStandardPaths.StandardLocation.AppConfigLocation
         file = Path(QStandardPaths.writableLocation(kind)) / "screen.json"
-        desk = make_desk(self._application, self.frame, read_preferences(file), file)
+        chosen = read_preferences(file)
+        if self._language is not None:
+            chosen = replace(chosen, language=self._language)
+        desk = make_desk(self._application, self.frame, chosen, file)
         self.desk = desk
         FaultTeller(desk.window).install()
         if self._demo:
             desk.commands.open_demo()
 
 
-def open_window(demo: bool) -> int:
-    """Open the window, on the demo scenario if ``demo``; returns when it is closed."""
+def open_window(demo: bool, language: str | None = None) -> int:
+    """Open the window, on the demo scenario if ``demo``; returns when it is closed.
+
+    ``language`` goes before what was chosen last; None follows that, or the desktop.
+    """
     application = QApplication(sys.argv[:1])
     application.setApplicationName(_NAME)
-    opening = Opening(application, demo)
+    opening = Opening(application, demo, language)
     opening.frame.show()
     return application.exec()
 

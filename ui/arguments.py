@@ -39,7 +39,10 @@ class UsageError(Exception):
 
 @dataclass(frozen=True, slots=True)
 class Request:
-    """One command. ``verb`` is None for the window."""
+    """One command. ``verb`` is None for the window.
+
+    ``language_named`` tells a language that was asked for from the one taken for want of it.
+    """
 
     verb: str | None
     sources: tuple[str, ...] = ()
@@ -50,6 +53,7 @@ class Request:
     as_json: bool = False
     every_size: bool = False
     language: str = "en"
+    language_named: bool = False
     help: bool = False
 
 
@@ -71,7 +75,7 @@ def understood(words: Sequence[str]) -> Request:
         return Request(None, language=language_of(words), help=True)
     if unknown:
         raise UsageError("usage-unknown-option", option=unknown[0])
-    if given.language not in LANGUAGES:
+    if given.language not in (None, *LANGUAGES):
         raise UsageError("usage-language", languages=", ".join(LANGUAGES))
     verb = given.words[0] if given.words else None
     if verb is not None and verb not in VERBS:
@@ -88,7 +92,8 @@ def understood(words: Sequence[str]) -> Request:
         shop=given.shop,
         as_json=given.json,
         every_size=given.all,
-        language=given.language,
+        language=given.language or LANGUAGES[0],
+        language_named=given.language is not None,
     )
     _check_whole(request)
     return request
@@ -125,5 +130,5 @@ def _parser() -> _Parser:
     parser.add_argument("--out")
     parser.add_argument("--picture")
     parser.add_argument("--shop")
-    parser.add_argument("--language", default=LANGUAGES[0])
+    parser.add_argument("--language")
     return parser

@@ -42,6 +42,11 @@ def test_every_size_may_be_asked_for() -> None:
     assert not asked("fit --rider r.toml a.csv").every_size
 
 
+def test_a_language_that_was_named_is_told_from_one_that_was_not() -> None:
+    assert asked("demo --language en") == Request("demo", language_named=True)
+    assert asked("demo") == Request("demo", language="en")
+
+
 def test_a_dash_is_a_source() -> None:
     assert asked("read -").sources == ("-",)
 

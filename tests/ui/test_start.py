@@ -62,6 +62,15 @@ def test_the_first_painted_frame_needs_neither_numbers_nor_charts(tmp_path: Path
     assert not loaded_after(FRAME, tmp_path).intersection({"numpy", "charts", "harmonizer"})
 
 
+@pytest.mark.parametrize(("language", "title"), [("de", "Anprobe"), ("en", "Fitting")])
+def test_the_window_speaks_the_language_it_was_opened_in(
+    language: str, title: str, tmp_path: Path
+) -> None:
+    opened = FURNISHED.replace("demo=False", f"demo=False, language={language!r}")
+    told = "print('title', opening.desk.window.words('page-fitting'));"
+    assert {"title", title} <= loaded_after(opened + told, tmp_path)
+
+
 def test_the_binding_does_not_eat_references_to_none(qtbot: QtBot) -> None:
     """PySide6 6.12.0 on Python 3.11 loses one reference a call until the process aborts."""
     widget = QWidget()
