@@ -54,6 +54,7 @@ ACTIONS: Final = (
     ActionFact("letter-page-en", "chart"),
     ActionFact("letter-page-de", "chart"),
     ActionFact("model-facts", "chart", "Ctrl+M", line_before=True),
+    ActionFact("type-chart", "chart", "Ctrl+Shift+T"),
     ActionFact("page-fitting", "view", "Ctrl+1", "page"),
     ActionFact("page-charts", "view", "Ctrl+2", "page"),
     ActionFact("page-settings", "view", "Ctrl+,", "page"),

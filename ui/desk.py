@@ -26,6 +26,7 @@ from ui.sheet_commands import SheetCommands
 from ui.shop_keeping import FOLDER_NAME, ShopKeeping
 from ui.stock_commands import StockCommands
 from ui.theme import Theme
+from ui.typing_commands import TypingCommands
 from ui.view_commands import ViewCommands
 from ui.wall_sheet.editions_file import BOOK_NAME
 from ui.wall_sheet.wall_commands import WallCommands
@@ -44,6 +45,7 @@ class Desk:
     wall: WallCommands
     chart: ChartCommands
     models: ModelCommands
+    typing: TypingCommands
     shop: ShopKeeping
     settings: SettingsDesk
     stock: StockCommands
@@ -72,6 +74,7 @@ def make_desk(
         WallCommands(window, commands.asker, file.with_name(BOOK_NAME) if file else None),
         ChartCommands(window, commands.asker),
         ModelCommands(window, commands.asker, commands.open_paths),
+        TypingCommands(window, commands.asker, commands.open_paths),
         ShopKeeping(window, file.with_name(FOLDER_NAME) if file else None),
         SettingsDesk(window, file.with_name(FOLDER_NAME) / SETTINGS_NAME if file else None),
         StockCommands(window),
