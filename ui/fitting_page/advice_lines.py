@@ -13,7 +13,7 @@ from harmonizer.explain import sentence
 from harmonizer.fit_row import FitRow
 from harmonizer.fit_sheet import FitSheet
 from harmonizer.no_fit import asks, measure_first, nearest_rows, nothing_fits
-from harmonizer.rider import Observed
+from harmonizer.rider import Measure, Observed
 from harmonizer.row_reasons import reasons
 from harmonizer.seasons import Seasons, both_seasons
 from harmonizer.states import GirthState
@@ -78,12 +78,17 @@ def with_advice(reasons_: ChosenReasons, fit: FitSheet, at: int, wording: Wordin
 
 def nearest_sentence(fit: FitSheet, wording: Wording) -> str:
     """The three nearest sizes by name where nothing fits; "" where something does."""
-    near = nearest_rows(fit) if nothing_fits(fit) else []
+    near = nearest_rows(fit) if _misses_all(fit) else []
     if not near:
         return ""
     mark = wording.say("settings", "list-mark")
     names = mark.join(_full_name(row, wording) for row in near)
     return wording.say("advice", "nothing-fits", names=names)
+
+
+def _misses_all(fit: FitSheet) -> bool:
+    """Whether nothing fits; before a chest is read nothing can, and nobody is to be asked."""
+    return bool(fit.rider.of(Measure.CHEST)) and nothing_fits(fit)
 
 
 def _full_name(row: FitRow, wording: Wording) -> str:
@@ -131,7 +136,7 @@ def _beside(row: FitRow, wording: Wording) -> list[ReasonLine]:
 
 def _what_to_ask(fit: FitSheet, row: FitRow, wording: Wording) -> list[ReasonLine]:
     """Where nothing fits: what to measure again first, and what to ask the maker for."""
-    if not nothing_fits(fit):
+    if not _misses_all(fit):
         return []
     found = (*measure_first(fit, row), *asks(fit, row))
     return [ReasonLine(sentence(one, wording), _QUIET) for one in found]

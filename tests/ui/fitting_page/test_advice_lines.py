@@ -126,6 +126,14 @@ def test_where_nothing_fits_three_are_named_and_each_says_what_to_ask_for(desk: 
     assert "Ask the maker of " in lines_of(page)
 
 
+def test_before_the_chest_is_read_nothing_is_said_to_miss(desk: Desk) -> None:
+    page = desk.window.fitting
+    stocked(page)
+    page.show_draft(Draft(rider_of(waist=76.0, hip=99.0)))
+    assert page.banner.text() == ""
+    assert "Ask the maker" not in lines_of(page)
+
+
 def test_while_something_fits_no_maker_is_asked(desk: Desk) -> None:
     page = desk.window.fitting
     stocked(page)

@@ -122,3 +122,11 @@ def test_typing_anew_puts_the_question_away_and_escape_asks_again(desk: Desk) ->
     assert not field.doubt.isVisible()
     QTest.keyClick(field.line.edit, Qt.Key.Key_Escape)
     assert field.doubt.isVisible()
+
+
+def test_centimetres_typed_as_inches_offer_the_figure_as_centimetres() -> None:
+    """93 typed as inches is 236 cm; the question and the button speak of the same 93 cm."""
+    doubt = doubts_on(Draft(rider_of(chest=236.22)), WORDING)[Measure.CHEST]
+    assert doubt.asks.endswith("It would be 93 cm.")
+    assert doubt.other is not None
+    assert doubt.other.value == 93
