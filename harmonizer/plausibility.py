@@ -23,7 +23,6 @@ from harmonizer.states import SLACK
 GIRTHS: Final = (Measure.CHEST, Measure.WAIST, Measure.HIP)
 Z_ASK: Final = 2.5
 Z_ALARM: Final = 3.0
-_INCH: Final = float(factor(Unit.IN))
 
 
 class Weight(StrEnum):
@@ -74,6 +73,11 @@ def _ask(measure: Measure, code: str, /, **values: object) -> Check:
     return Check(Weight.ASK, (measure,), Reason(code, {"dimension": measure, **values}))
 
 
+def _inch_cm() -> float:
+    """An inch in cm. Asked for only where it is needed: behind it stands a heavy library."""
+    return float(factor(Unit.IN))
+
+
 def _units(rider: Rider, known: Sequence[Settled]) -> Iterator[Check]:
     """Inches typed as centimetres, centimetres as inches, millimetres as centimetres."""
     for one in known:
@@ -81,9 +85,9 @@ def _units(rider: Rider, known: Sequence[Settled]) -> Iterator[Check]:
         if length and one.value > 300:
             yield _ask(one.measure, "millimetres", x=one.value, other=one.value / 10)
         elif one.measure in GIRTHS and one.value > 160:
-            yield _ask(one.measure, "cm-as-inches", x=one.value, other=one.value / _INCH)
+            yield _ask(one.measure, "cm-as-inches", x=one.value, other=one.value / _inch_cm())
         elif one.measure in GIRTHS and one.value < 60 and rider.figure is not BodyFigure.CHILD:
-            yield _ask(one.measure, "inches", x=one.value, other=one.value * _INCH)
+            yield _ask(one.measure, "inches", x=one.value, other=one.value * _inch_cm())
 
 
 def _equal(known: Sequence[Settled]) -> Iterator[Check]:

@@ -4,14 +4,13 @@ from __future__ import annotations
 
 import os
 import sys
-import tempfile
-import traceback
 from collections.abc import Sequence
 from pathlib import Path
 from typing import Final
 
 from charts.wording import Wording
 from ui.arguments import Request, UsageError, language_of, understood
+from ui.fault_file import written_down
 from ui.terminal_text import make_printable
 
 _NOT_USABLE: Final = 2
@@ -40,8 +39,9 @@ def main(words: Sequence[str] | None = None) -> int:
         return 0
     except OSError as fault:
         _complain(wording.say("faces", "system-refused", reason=fault.strerror or str(fault)))
-    except Exception:  # noqa: BLE001 - the one place where a fault of ours meets a person
-        _complain(wording.say("faces", "our-fault", path=str(_written_down())))
+    except Exception as fault:  # noqa: BLE001 - the one place where a fault of ours meets a person
+        path = written_down(type(fault), fault, fault.__traceback__)
+        _complain(wording.say("faces", "our-fault", path=str(path)))
     return _NOT_USABLE
 
 
@@ -80,15 +80,6 @@ def _window(request: Request, wording: Wording) -> int:
         return _NOT_USABLE
     sys.stdout.write("".join(f"{page}\n" for page in pages))
     return 0
-
-
-def _written_down() -> Path:
-    """The fault in full, in a file that a person can send to us."""
-    with tempfile.NamedTemporaryFile(
-        "w", prefix="harmonizer-fault-", suffix=".txt", delete=False, encoding="utf-8"
-    ) as file:
-        traceback.print_exc(file=file)
-    return Path(file.name)
 
 
 def _complain(line: str) -> None:

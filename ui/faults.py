@@ -3,11 +3,9 @@
 from __future__ import annotations
 
 import sys
-import tempfile
-import traceback
-from pathlib import Path
 from types import TracebackType
 
+from ui.fault_file import written_down
 from ui.main_window import MainWindow
 
 
@@ -31,14 +29,3 @@ class FaultTeller:
         path = written_down(kind, fault, trace)
         said = self._window.words.wording.say("faces", "our-fault", path=str(path))
         self._window.notice.say(said)
-
-
-def written_down(
-    kind: type[BaseException], fault: BaseException, trace: TracebackType | None
-) -> Path:
-    """The fault in full, in a file that a person can send to us."""
-    with tempfile.NamedTemporaryFile(
-        "w", prefix="harmonizer-fault-", suffix=".txt", delete=False, encoding="utf-8"
-    ) as file:
-        traceback.print_exception(kind, fault, trace, file=file)
-    return Path(file.name)
