@@ -58,7 +58,7 @@ class CellPainter:
             rest = name.adjusted(after, 0, 0, 0)
             dress.small.left(spot.painter, rest, row.wearer, dress.colours[Ink.QUIET])
         for line, text in zip(lines, below, strict=True):
-            dress.small.left(spot.painter, line, text, dress.colours[Ink.QUIET])
+            dress.small.name(spot.painter, line, text, dress.colours[Ink.QUIET])
 
     def size(self, spot: Spot, row: ModelRow) -> None:
         """The best size with its length, and below it the next one that can be tried."""

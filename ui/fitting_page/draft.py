@@ -36,7 +36,8 @@ class Draft:
     An empty field takes back what the file had. ``c7_felt``: the helper felt for the neck bone as
     told, which is what makes a helper's back length worth more. ``confirmed`` are the doubts about
     readings that were answered with "it is right".
-    ``pair`` is the foam and the inflatable tried together.
+    ``pair`` is the foam and the inflatable tried together. ``takers`` are those who hold the tape
+    for one reading alone; None for whoever holds it for all.
     """
 
     given: Rider = NOBODY
@@ -44,6 +45,7 @@ class Draft:
     c7_felt: bool = False
     confirmed: frozenset[str] = frozenset()
     pair: PairChoice | None = None
+    takers: Mapping[Measure, TakenBy | None] = field(default_factory=dict)
 
     def typing(self, measure: Measure, typed: Typed) -> Draft:
         """The draft with ``measure`` as it was typed now."""
@@ -56,6 +58,19 @@ class Draft:
     def with_given(self, **changes: object) -> Draft:
         """The draft with another name, figure, taker or layers."""
         return replace(self, given=replace(self.given, **changes))  # type: ignore[arg-type]  # dataclasses.replace checks the names when it runs
+
+    def own_taker(self, measure: Measure) -> TakenBy | None:
+        """Who holds the tape for ``measure`` alone; None where it is whoever holds it for all."""
+        if measure in self.takers:
+            return self.takers[measure]
+        return next((one.taken_by for one in self.given.of(measure)), None)
+
+    def turning_taker(self, measure: Measure) -> Draft:
+        """The draft with the next one in turn holding the tape for ``measure``."""
+        turns = (None, *(one for one in TakenBy if one is not self.given.taken_by))
+        own = self.own_taker(measure)
+        following = turns[(turns.index(own) + 1) % len(turns)] if own in turns else None
+        return replace(self, takers=MappingProxyType({**self.takers, measure: following}))
 
     @property
     def is_child(self) -> bool:
@@ -88,10 +103,11 @@ class Draft:
             for measure, typed in self.typed.items()
             if typed.standing is Standing.PLAIN
         ]
-        return replace(self.given, readings=(*kept, *made))
+        readings = [replace(one, taken_by=self.own_taker(one.measure)) for one in (*kept, *made)]
+        return replace(self.given, readings=tuple(readings))
 
     def _felt(self, measure: Measure) -> bool:
-        helper = self.given.taken_by is TakenBy.HELPER
+        helper = (self.own_taker(measure) or self.given.taken_by) is TakenBy.HELPER
         return self.c7_felt and helper and measure is Measure.BACK_LENGTH
 
     def _unit_of(self, measure: Measure) -> Unit | None:

@@ -31,6 +31,7 @@ class ReadingField(QWidget):
         taken_back(): what did not count yet is gone again.
         advance(): Enter was pressed and the next field is due.
         confirmed(str): the doubt of this key was answered: the reading is right.
+        taker_wanted(): another one is to hold the tape for this reading alone.
     """
 
     edited = Signal()
@@ -38,6 +39,7 @@ class ReadingField(QWidget):
     taken_back = Signal()
     advance = Signal()
     confirmed = Signal(str)
+    taker_wanted = Signal()
 
     def __init__(self, measure: Measure, words: Words, small: QFont, parent: QWidget) -> None:
         super().__init__(parent)
@@ -46,6 +48,7 @@ class ReadingField(QWidget):
         self.setBackgroundRole(QPalette.ColorRole.Button)
         self.setAutoFillBackground(True)
         self.spoken: Unit | None = None
+        self._taker = ""
         self._words = words
         self._counted = Typed(Standing.EMPTY)
         self._typed = self._counted
@@ -61,6 +64,7 @@ class ReadingField(QWidget):
         self.line = FramedLine(self)
         self.line.echo.setFont(small)
         self.label.setBuddy(self.line.edit)
+        self.label.setToolTip(self._words.wording.say("takers", "key"))
         self.line.edit.setAccessibleName(self.label.text())
         self.line.edit.setAccessibleDescription(self._hint())
         self.line.edit.textEdited.connect(self._text_edited)
@@ -112,6 +116,14 @@ class ReadingField(QWidget):
         """Say at the line's end how the value was understood."""
         self.line.echo.setText(echo)
 
+    def show_taker(self, sentence: str) -> None:
+        """Say below the line who holds the tape for this reading alone; "" for all alike."""
+        if sentence != self._taker:
+            self._taker = sentence
+            self.line.edit.setAccessibleDescription(self._hint())
+            if self._asked is None:
+                self.hint.setText(self._hint())
+
     def show_estimate(self, sentence: str) -> None:
         """Show in grey what is to be expected while nothing is typed; it never counts."""
         if self.line.edit.placeholderText() == sentence:
@@ -141,7 +153,10 @@ class ReadingField(QWidget):
             self.line.edit.setText(text)
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
-        """Enter counts and moves on; Escape takes back what does not count yet."""
+        """Enter counts, Escape takes back what does not count yet, F9 turns who holds the tape."""
+        if event.key() == Qt.Key.Key_F9:
+            self.taker_wanted.emit()
+            return
         if event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter):
             self.count_now()
             if not self.pending:
@@ -244,4 +259,4 @@ class ReadingField(QWidget):
                 widget.deleteLater()
 
     def _hint(self) -> str:
-        return self._words(f"hint-{self.measure.value}")
+        return self._taker or self._words(f"hint-{self.measure.value}")

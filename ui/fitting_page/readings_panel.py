@@ -101,6 +101,7 @@ class ReadingsPanel(QScrollArea):
         field.taken_back.connect(self.changed)
         field.advance.connect(self._advance)
         field.confirmed.connect(self._field_confirmed)
+        field.taker_wanted.connect(self._turn_taker)
         self.fields[measure] = field
         return field
 
@@ -176,10 +177,13 @@ class ReadingsPanel(QScrollArea):
         for field in self.fields.values():
             field.child = self.draft.is_child
             field.spoken = spoken
-        helper = self.draft.given.taken_by is TakenBy.HELPER
+        back = self.draft.own_taker(Measure.BACK_LENGTH) or self.draft.given.taken_by
+        helper = back is TakenBy.HELPER
         doubts = doubts_on(self.draft, self._words.wording, self.settings)
         expected = estimated(self.draft, self._words.wording, self.settings)
         for measure, field in self.fields.items():
+            own = self.draft.own_taker(measure)
+            field.show_taker(self._words(f"taker-{own.value}") if own else "")
             field.show_doubt(doubts.get(measure))
             field.show_estimate(expected.get(measure, ""))
         self._felt.setVisible(helper and self.draft.reading(Measure.BACK_LENGTH) is not None)
@@ -222,6 +226,12 @@ class ReadingsPanel(QScrollArea):
             places[following].line.edit.selectAll()
         else:
             self.taken_by.setFocus(Qt.FocusReason.TabFocusReason)
+
+    def _turn_taker(self) -> None:
+        field = self.sender()
+        if isinstance(field, ReadingField):
+            field.count_now()
+            self._changed(self.draft.turning_taker(field.measure))
 
     def _name_edited(self, name: str) -> None:
         self._changed(self.draft.with_given(name=name))
