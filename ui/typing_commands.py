@@ -14,6 +14,8 @@ from ui.main_window import MainWindow
 from ui.typed_chart.dialog import TypedChartDialog
 from ui.typed_chart.typed_file import TypedChart, open_typed, save_typed
 
+_PICTURES = frozenset({".png", ".jpg", ".jpeg", ".bmp", ".gif", ".webp"})
+
 
 class TypingCommands(QObject):
     """Opens the grid: empty, or with the typed chart that is chosen in the list.
@@ -41,7 +43,7 @@ class TypingCommands(QObject):
         self._path = file.path if file is not None and window.page == "charts" else None
         chart = open_typed(self._path) if self._path is not None else None
         if chart is None:
-            self._path, chart = None, TypedChart()
+            chart, self._path = _new_chart(self._path), None
         self.dialog = TypedChartDialog(chart, window.words, window.dress, window.frame)
         self.dialog.wanted_picture.connect(self._ask_picture)
         self.dialog.wanted_save.connect(self._ask_target)
@@ -86,3 +88,9 @@ class TypingCommands(QObject):
             self.dialog.saved()
         window.show_page("charts")
         self._open_paths([paths[0]])
+
+
+def _new_chart(chosen: Path | None) -> TypedChart:
+    """An empty grid; beside a picture that is chosen in the list, that picture."""
+    is_picture = chosen is not None and chosen.suffix.lower() in _PICTURES
+    return TypedChart(picture=str(chosen) if is_picture else "")

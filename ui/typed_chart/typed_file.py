@@ -7,7 +7,7 @@ from __future__ import annotations
 
 import csv
 import io
-import json
+import tomllib
 from collections.abc import Mapping
 from dataclasses import dataclass, field
 from pathlib import Path
@@ -15,10 +15,12 @@ from typing import Any, Final
 
 from charts.places import rectangle_of
 from charts.sheet import column_letters
+from charts.toml_writing import Plain, table_text
 from charts.writers.whole_file import write_whole
 
 ENDING: Final = ".tsv"
-PLACES_ENDING: Final = ".places.json"
+PLACES_ENDING: Final = ".places.toml"
+"""An ending that is never taken for a supplier's file."""
 FORMAT: Final = 1
 At = tuple[int, int]
 Spot = tuple[int, int, int, int]
@@ -57,22 +59,22 @@ def save_typed(path: Path, chart: TypedChart) -> None:
         return
     picture = Path(chart.picture)
     name = picture.name if picture.parent == path.parent else str(picture)
-    places = {
-        f"{column_letters(column)}{row + 1}": list(spot)
+    places: dict[str, Plain | None] = {
+        f"{column_letters(column)}{row + 1}": " ".join(str(part) for part in spot)
         for (row, column), spot in sorted(chart.spots.items())
     }
-    saved = {"format": FORMAT, "picture": name, "turned": chart.turned, "places": places}
-    write_whole(places_path(path), json.dumps(saved, indent=1, ensure_ascii=False).encode())
+    head = table_text("", {"format": FORMAT, "picture": name, "turned": chart.turned})
+    write_whole(places_path(path), (head + table_text("[places]", places)).encode())
 
 
 def open_typed(path: Path) -> TypedChart | None:
     """The typed chart at ``path``; None where it is no typed chart or cannot be used."""
     try:
-        saved = json.loads(places_path(path).read_text(encoding="utf-8"))
+        saved = tomllib.loads(places_path(path).read_text(encoding="utf-8"))
         text = path.read_text(encoding="utf-8")
     except (OSError, ValueError):
         return None
-    if not isinstance(saved, dict) or saved.get("format") != FORMAT:
+    if saved.get("format") != FORMAT:
         return None
     rows = csv.reader(io.StringIO(text), delimiter="\t")
     texts = {
@@ -90,9 +92,8 @@ def _spots(saved: dict[str, Any]) -> dict[At, Spot]:
     places = saved.get("places")
     found: dict[At, Spot] = {}
     for place, spot in places.items() if isinstance(places, dict) else ():
-        area = rectangle_of(place)
-        whole = isinstance(spot, list) and [type(part) for part in spot] == [int] * 4
-        if area is not None and whole:
-            left, top, wide, high = spot
+        area, parts = rectangle_of(place), str(spot).split()
+        if area is not None and len(parts) == 4 and all(part.isdecimal() for part in parts):
+            left, top, wide, high = (int(part) for part in parts)
             found[area.top, area.left] = (left, top, wide, high)
     return found

@@ -13,8 +13,10 @@ from PySide6.QtWidgets import QApplication, QLineEdit
 from pytestqt.qtbot import QtBot
 
 from tests.ui.test_commands import Answers
+from tests.ui.test_commands import opened as files_opened
 from ui.desk import Desk
 from ui.typed_chart.dialog import TypedChartDialog
+from ui.typed_chart.typed_file import TypedChart, save_typed
 
 pytestmark = pytest.mark.qt_log_ignore("propagateSizeHints", extend=True)
 ROWS = (("Size", "Chest (cm)"), ("S", "84-92"), ("M", "92-98"), ("L", "98-104"))
@@ -142,6 +144,24 @@ def test_it_is_saved_opened_and_gone_on_with(
     assert again.grid.texts[3, 1] == "98-104"
     assert (again.picture.path, again.picture.turned) == (str(picture), 90)
     assert again.chart.spots == {(0, 0): (10, 20, 30, 12)}
+
+
+def test_a_picture_that_came_among_the_files_is_typed_from(
+    desk: Desk, qtbot: QtBot, picture: Path
+) -> None:
+    files_opened(desk, qtbot, picture)
+    desk.window.show_page("charts")
+    assert opened(desk).picture.path == str(picture)
+
+
+def test_a_folder_with_a_typed_chart_has_no_file_that_cannot_be_read(
+    desk: Desk, qtbot: QtBot, tmp_path: Path, picture: Path
+) -> None:
+    folder = tmp_path / "alder"
+    folder.mkdir()
+    save_typed(folder / "typed.tsv", TypedChart({(0, 0): "Size"}, {}, str(picture)))
+    files_opened(desk, qtbot, folder)
+    assert [file.reading.file for file in desk.window.workspace.files] == ["typed.tsv"]
 
 
 def test_what_is_not_saved_is_thrown_away_only_when_asked_twice(desk: Desk) -> None:

@@ -38,7 +38,7 @@ def test_a_file_that_was_not_typed_here_is_none(tmp_path: Path) -> None:
 def test_damaged_places_cost_the_places_and_no_more(tmp_path: Path) -> None:
     (tmp_path / "typed.tsv").write_text("Size\tChest\n", encoding="utf-8")
     places_path(tmp_path / "typed.tsv").write_text(
-        '{"format": 1, "picture": "p.png", "turned": 7, "places": {"B2": [1, "x"], "C1": 5}}',
+        'format = 1\npicture = "p.png"\nturned = 7\n[places]\nB2 = "1 x 3 4"\nC1 = 5\n',
         encoding="utf-8",
     )
     chart = open_typed(tmp_path / "typed.tsv")
