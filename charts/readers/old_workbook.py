@@ -10,6 +10,7 @@ from typing import TYPE_CHECKING, Final
 from charts.findings import FindingLog
 from charts.readers.hidden import note_hidden
 from charts.readers.merged_areas import Area, expand_merged
+from charts.readers.old_box import BOX_MARK, stream_of
 from charts.readers.old_workbook_cells import BookCells
 from charts.readers.old_workbook_size import refuse_if_swollen
 from charts.readers.plain_text import tidy
@@ -21,7 +22,6 @@ if TYPE_CHECKING:
     from xlrd.book import Book
     from xlrd.sheet import Sheet as BookSheet
 
-_BOX: Final = b"\xd0\xcf\x11\xe0\xa1\xb1\x1a\xe1"
 _STREAMS: Final = ("Workbook", "Book")
 _BARE: Final = (b"\x09\x00\x04\x00", b"\x09\x02\x06\x00", b"\x09\x04\x06\x00")
 """The first record of a workbook older than the box that later ones lie in."""
@@ -45,7 +45,7 @@ def _claims(source: Source) -> Claim:
     data = source.data
     if data.startswith(_BARE):
         return Claim.CERTAIN
-    boxed = data.startswith(_BOX) and any(_holds(data, name) for name in _STREAMS)
+    boxed = data.startswith(BOX_MARK) and any(_holds(data, name) for name in _STREAMS)
     return Claim.CERTAIN if boxed and not any(_holds(data, name) for name in _LOCKS) else Claim.NONE
 
 
@@ -74,30 +74,19 @@ def _book(data: bytes) -> Book:
     from xlrd import XLRDError, open_workbook
     from xlrd.compdoc import CompDocError
 
+    records = stream_of(data, _STREAMS) if data.startswith(BOX_MARK) else data
+    if not records or records.startswith(BOX_MARK):
+        raise UnusableSourceError("truncated")
+    refuse_if_swollen(records)
     try:
-        refuse_if_swollen(_stream(data))
         return open_workbook(
-            logfile=io.StringIO(), file_contents=data, formatting_info=True, ragged_rows=True
+            logfile=io.StringIO(), file_contents=records, formatting_info=True, ragged_rows=True
         )
     except XLRDError as problem:
         locked = "encrypt" in str(problem).lower()
         raise UnusableSourceError("locked" if locked else "truncated") from problem
     except (CompDocError, *_BROKEN) as problem:
         raise UnusableSourceError("truncated") from problem
-
-
-def _stream(data: bytes) -> bytes:
-    """The records of the book, taken out of the box that it lies in."""
-    from xlrd.compdoc import CompDoc
-
-    if not data.startswith(_BOX):
-        return data
-    box = CompDoc(data, logfile=io.StringIO())
-    for name in _STREAMS:
-        memory, base, length = box.locate_named_stream(name)
-        if memory is not None:
-            return bytes(memory[base : base + length])
-    return b""
 
 
 def _read(sheet: BookSheet, cells: BookCells, log: FindingLog) -> Sheet | None:
