@@ -14,6 +14,7 @@ from charts.checks_doubt import Column, Doubt, applied, columns
 from charts.checks_order import order
 from charts.checks_proportions import out_of_proportion
 from charts.checks_steps import borders, label_steps, leaps, step_breaks
+from charts.checks_strides import far_ends, twice_entered
 from charts.findings import LEVELS, FindingLog, Level
 from charts.schema import Chart
 
@@ -21,7 +22,15 @@ Check = Callable[[Chart, Sequence[Column]], list[Doubt]]
 
 BLOCKS: Final[tuple[Check, ...]] = (slipped_rows, turned_blocks, out_of_proportion)
 """What explains a whole block comes first, and its values are left out of what follows."""
-CHECKS: Final[tuple[Check, ...]] = (order, leaps, step_breaks, label_steps, borders)
+CHECKS: Final[tuple[Check, ...]] = (
+    order,
+    leaps,
+    far_ends,
+    step_breaks,
+    twice_entered,
+    label_steps,
+    borders,
+)
 """What sees single values."""
 
 

@@ -1,0 +1,88 @@
+"""One wrong figure in a sound chart: each way of going wrong is asked about at its own value."""
+
+from __future__ import annotations
+
+import random
+
+import pytest
+
+from charts.schema import Range
+from tests.charts.read_text import figures, questions, ranges, table
+
+LETTERS = (["S", "M", "L"], ["XS", "S", "M", "L"], ["XS", "S", "M", "L", "XL", "XXL"])
+MEASURES = (("Chest", 80, 4), ("Waist", 62, 4), ("Hips", 86, 6), ("Height", 152, 6))
+FACTORS = {"ten times": 10, "a tenth": 0.1, "twice": 2, "half": 0.5, "in inches": 1 / 2.54}
+CHARTS = 60
+
+Cells = list[list[list[float]]]
+
+
+def sound_chart(rng: random.Random) -> tuple[list[str], list[str], Cells]:
+    """Sizes, measures, and the ends of each cell by row and column."""
+    sizes, single = rng.choice(LETTERS), rng.random() < 0.5
+    measures = rng.sample(MEASURES, rng.choice((1, 2, 3)))
+    cells: Cells = [
+        [
+            [base + row * step, base + (row + 1) * step][: 1 if single else 2]
+            for _, base, step in measures
+        ]
+        for row in range(len(sizes))
+    ]
+    return sizes, [name for name, _, _ in measures], cells
+
+
+def printed(sizes: list[str], names: list[str], cells: Cells) -> str:
+    """The chart as text."""
+    lines = ["Size | " + " | ".join(f"{name} (cm)" for name in names)]
+    for size, row in zip(sizes, cells, strict=True):
+        lines.append(
+            f"{size} | " + " | ".join("-".join(f"{round(x, 1):g}" for x in c) for c in row)
+        )
+    return "\n".join(lines)
+
+
+def value_at(values: list[Range], row: int, column: int) -> Range | None:
+    """The value of a cell, if one was kept."""
+    place = f"{'ABCDE'[column + 1]}{row + 2}"
+    return next((value for value in values if value.place == place), None)
+
+
+def unasked(cells: Cells, sizes: list[str], names: list[str], row: int, column: int) -> bool:
+    """Whether the cell's figure was stored and nothing is asked about it."""
+    value = value_at(ranges(table(printed(sizes, names, cells))), row, column)
+    return value is not None and figures(value) is not None and not value.findings
+
+
+@pytest.mark.parametrize("way", FACTORS)
+def test_a_figure_out_by_a_factor_is_asked_about(way: str) -> None:
+    rng = random.Random(way)  # noqa: S311 - a seed, so that a failure comes back
+    for _ in range(CHARTS):
+        sizes, names, cells = sound_chart(rng)
+        row, column = rng.randrange(len(sizes)), rng.randrange(len(names))
+        cells[row][column] = [end * FACTORS[way] for end in cells[row][column]]
+        assert not unasked(cells, sizes, names, row, column), printed(sizes, names, cells)
+
+
+def test_the_same_charts_without_a_mistake_are_not_asked_about() -> None:
+    rng = random.Random(1)  # noqa: S311 - a seed, so that a failure comes back
+    for _ in range(CHARTS):
+        text = printed(*sound_chart(rng))
+        assert questions(table(text)) == [], text
+
+
+def test_exchanged_digits_far_from_the_series_are_asked_about_at_an_end() -> None:
+    reading = table("Size | Height (cm)\nXS | 125\nS | 158\nM | 164\nL | 170\nXL | 176")
+    value = value_at(ranges(reading), 0, 0)
+    assert value is not None
+    assert value.findings
+
+
+@pytest.mark.parametrize(
+    "rows", ["XS | 62-66\nS | 62-66\nM | 70-74\nL | 74-78", "S | 62-68\nM | 74-80\nL | 74-80"]
+)
+def test_a_range_entered_twice_that_leaves_a_hole_is_asked_about(rows: str) -> None:
+    assert questions(table(f"Size | Waist (cm)\n{rows}")) == ["step-broken"]
+
+
+def test_two_equal_sizes_without_a_hole_are_sound() -> None:
+    assert questions(table("Size | Waist (cm)\nS | 62-66\nM | 66-70\nL | 66-70\nXL | 70-74")) == []
