@@ -11,7 +11,7 @@ from typing import Final
 from charts.quantities import METRIC, Family, Unit
 from charts.schema import Definition
 from harmonizer.rider import BodyFigure, Measure, Reading, Rider, TakenBy
-from harmonizer.settings import DEFAULTS
+from harmonizer.settings import DEFAULTS, Settings
 from ui.fitting_page.pair_choice import PairChoice
 from ui.fitting_page.typed import Standing, Typed, tidy
 
@@ -37,7 +37,8 @@ class Draft:
     told, which is what makes a helper's back length worth more. ``confirmed`` are the doubts about
     readings that were answered with "it is right".
     ``pair`` is the foam and the inflatable tried together. ``takers`` are those who hold the tape
-    for one reading alone; None for whoever holds it for all.
+    for one reading alone; None for whoever holds it for all. ``asked`` says where the client was
+    told to measure when a reading was typed: a reading keeps that when the shop asks otherwise.
     """
 
     given: Rider = NOBODY
@@ -46,10 +47,16 @@ class Draft:
     confirmed: frozenset[str] = frozenset()
     pair: PairChoice | None = None
     takers: Mapping[Measure, TakenBy | None] = field(default_factory=dict)
+    asked: Mapping[Measure, Definition] = field(default_factory=dict)
 
-    def typing(self, measure: Measure, typed: Typed) -> Draft:
-        """The draft with ``measure`` as it was typed now."""
-        return replace(self, typed=MappingProxyType({**self.typed, measure: typed}))
+    def typing(self, measure: Measure, typed: Typed, definition: Definition | None = None) -> Draft:
+        """The draft with ``measure`` as it was typed now, and where it was asked to be taken."""
+        asked = definition or asked_definition(measure)
+        return replace(
+            self,
+            typed=MappingProxyType({**self.typed, measure: typed}),
+            asked=MappingProxyType({**self.asked, measure: asked}),
+        )
 
     def confirming(self, key: str) -> Draft:
         """The draft with a doubt answered: the reading is right."""
@@ -99,12 +106,22 @@ class Draft:
         """The rider as the engine takes one."""
         kept = [one for one in self.given.readings if one.measure not in self.typed]
         made = [
-            _reading(measure, typed, self._felt(measure))
+            self._reading(measure, typed)
             for measure, typed in self.typed.items()
             if typed.standing is Standing.PLAIN
         ]
         readings = [replace(one, taken_by=self.own_taker(one.measure)) for one in (*kept, *made)]
         return replace(self.given, readings=tuple(readings))
+
+    def _reading(self, measure: Measure, typed: Typed) -> Reading:
+        return Reading(
+            measure=measure,
+            value=typed.value if typed.value is not None else Decimal(0),
+            text=typed.text,
+            unit=typed.unit,
+            definition=self.asked.get(measure, asked_definition(measure)),
+            c7_felt=self._felt(measure),
+        )
 
     def _felt(self, measure: Measure) -> bool:
         helper = (self.own_taker(measure) or self.given.taken_by) is TakenBy.HELPER
@@ -117,21 +134,10 @@ class Draft:
         return next((reading.unit for reading in self.given.of(measure)), None)
 
 
-def _reading(measure: Measure, typed: Typed, felt: bool) -> Reading:
-    return Reading(
-        measure=measure,
-        value=typed.value if typed.value is not None else Decimal(0),
-        text=typed.text,
-        unit=typed.unit,
-        definition=asked_definition(measure),
-        c7_felt=felt,
-    )
-
-
-def asked_definition(measure: Measure) -> Definition:
-    """How the line under the field told the client to measure: as the shop's settings have it."""
+def asked_definition(measure: Measure, settings: Settings = DEFAULTS) -> Definition:
+    """Where the line under the field tells the client to measure: as the shop's settings say."""
     dimension = measure.dimension
-    return DEFAULTS.default_definition(dimension) if dimension else Definition.UNKNOWN
+    return settings.default_definition(dimension) if dimension else Definition.UNKNOWN
 
 
 def text_of(reading: Reading) -> str:

@@ -26,7 +26,7 @@ def estimated(
         for one in found
         if one.measure in ASKED
         and draft.reading(one.measure) is None
-        and one.definition is asked_definition(one.measure)
+        and one.definition is asked_definition(one.measure, settings)
     }
 
 

@@ -10,12 +10,14 @@ from PySide6.QtGui import QFont, QKeyEvent, QPalette
 from PySide6.QtWidgets import QGridLayout, QHBoxLayout, QLabel, QWidget
 
 from charts.quantities import Unit
+from charts.schema import Definition
 from harmonizer.rider import Measure
 from ui.controls.buttons import FlatButton
 from ui.controls.field import FramedLine
 from ui.controls.strokes import px
 from ui.fitting_page.doubt_box import DoubtBox
 from ui.fitting_page.doubts import Doubt
+from ui.fitting_page.draft import asked_definition
 from ui.fitting_page.typed import Standing, Typed, interpret, tidy, with_unit
 from ui.words import Words
 
@@ -44,6 +46,7 @@ class ReadingField(QWidget):
     def __init__(self, measure: Measure, words: Words, small: QFont, parent: QWidget) -> None:
         super().__init__(parent)
         self.measure = measure
+        self.definition = asked_definition(measure)
         self.child = False
         self.setBackgroundRole(QPalette.ColorRole.Button)
         self.setAutoFillBackground(True)
@@ -115,6 +118,14 @@ class ReadingField(QWidget):
     def show_echo(self, echo: str) -> None:
         """Say at the line's end how the value was understood."""
         self.line.echo.setText(echo)
+
+    def ask_for(self, definition: Definition) -> None:
+        """Tell the client to measure there from now on."""
+        if definition is not self.definition:
+            self.definition = definition
+            self.line.edit.setAccessibleDescription(self._hint())
+            if self._asked is None:
+                self.hint.setText(self._hint())
 
     def show_taker(self, sentence: str) -> None:
         """Say below the line who holds the tape for this reading alone; "" for all alike."""
@@ -259,4 +270,9 @@ class ReadingField(QWidget):
                 widget.deleteLater()
 
     def _hint(self) -> str:
-        return self._taker or self._words(f"hint-{self.measure.value}")
+        if self._taker:
+            return self._taker
+        if self.definition is asked_definition(self.measure):
+            return self._words(f"hint-{self.measure.value}")
+        code = f"hint-{self.measure.value}-{self.definition.value}"
+        return self._words.wording.say("advice", code)

@@ -23,7 +23,7 @@ from ui.controls.segments import Choice, Segments
 from ui.controls.strokes import px
 from ui.fitting_page.again_line import AgainLine
 from ui.fitting_page.doubts import doubts_on
-from ui.fitting_page.draft import ASKED, Draft, other_system, text_of
+from ui.fitting_page.draft import ASKED, Draft, asked_definition, other_system, text_of
 from ui.fitting_page.echo import figure_in
 from ui.fitting_page.estimated import estimated
 from ui.fitting_page.reading_field import ReadingField
@@ -183,6 +183,7 @@ class ReadingsPanel(QScrollArea):
         expected = estimated(self.draft, self._words.wording, self.settings)
         for measure, field in self.fields.items():
             own = self.draft.own_taker(measure)
+            field.ask_for(asked_definition(measure, self.settings))
             field.show_taker(self._words(f"taker-{own.value}") if own else "")
             field.show_doubt(doubts.get(measure))
             field.show_estimate(expected.get(measure, ""))
@@ -206,7 +207,7 @@ class ReadingsPanel(QScrollArea):
         field = self.sender()
         if not isinstance(field, ReadingField):
             return
-        self._changed(self.draft.typing(field.measure, typed))
+        self._changed(self.draft.typing(field.measure, typed, field.definition))
         field.show_echo(self._echo(field.measure))
 
     def _field_confirmed(self, key: str) -> None:
