@@ -14,6 +14,7 @@ from ui.drawing.row_shape import Density
 from ui.dress import Dress
 from ui.frame import Frame
 from ui.preferences import Preferences
+from ui.questions_page.case import SheetShelf
 from ui.theme import Scheme, Theme
 from ui.words import Words
 
@@ -26,6 +27,12 @@ def application(qapp: QApplication) -> QApplication:
     appearance.load_fonts()
     appearance.apply(qapp, Theme(Scheme.LIGHT), appearance.fonts())
     return qapp
+
+
+@pytest.fixture(autouse=True)
+def quick(monkeypatch: pytest.MonkeyPatch) -> None:
+    """Every file counts as quick to read: acts are done when they return, on a busy machine too."""
+    monkeypatch.setattr(SheetShelf, "is_slow", lambda _shelf, _file: False)
 
 
 @pytest.fixture

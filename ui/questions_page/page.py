@@ -2,34 +2,29 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Sequence
+from collections.abc import Callable
 from functools import partial
-from typing import Final, cast
+from typing import Final
 
 from PySide6.QtCore import Qt, QTimer, Signal
 from PySide6.QtGui import QResizeEvent, QShowEvent
 from PySide6.QtWidgets import QHBoxLayout, QSplitter, QVBoxLayout, QWidget
 
-from charts.answers import Act, Answer, Question
 from charts.corrections import Correction
 from charts.day_words import day_words
 from charts.places import cells_at
-from charts.regions import SheetRegions
-from charts.sheet import Addressing
 from charts.sources import Progress
-from harmonizer.arrival import Arrival
 from harmonizer.season import State
 from ui.dress import Dress
-from ui.file_states import maker_of, name_of, state_words
-from ui.questions_page.case import Bench, Case, SheetShelf, case_of, read_with, today
-from ui.questions_page.column_words import ColumnWord, column_words
+from ui.file_states import name_of, state_words
+from ui.questions_page.acting import Acting
+from ui.questions_page.case import Bench, Case, SheetShelf, case_of, today
 from ui.questions_page.head import Head
 from ui.questions_page.page_keys import PageKeys
 from ui.questions_page.panes import SheetPane, UnderstoodPane
 from ui.questions_page.question_panel import QuestionPanel
-from ui.questions_page.question_rows import QuestionRow, answers_to, question_rows
+from ui.questions_page.question_rows import QuestionRow, question_rows
 from ui.questions_page.source_shape import cells_asked
-from ui.questions_page.table_acts import TableAct, act_at, reads
 from ui.questions_page.understood import understood
 from ui.words import Words
 
@@ -58,11 +53,11 @@ class QuestionsPage(QWidget):
         self._dress = dress
         self._bench = bench
         self._shelf = SheetShelf()
-        self.case: Case | None = None
         self.head = Head(words, dress, self)
         self.source = SheetPane(words, dress, self._correction_words, self)
         self.understood = UnderstoodPane(words, dress, self)
         self.panel = QuestionPanel(words, dress, self)
+        self.acting = Acting(self.source, self.panel, words, bench, self._shelf)
         self._lay()
         self._keys = PageKeys(self, words, self.source.table_button)
         self._connect()
@@ -89,19 +84,20 @@ class QuestionsPage(QWidget):
         self.head.wanted.connect(self.wanted)
         self.head.signed.connect(self._bench.signature.sign)
         self.panel.chosen.connect(self._frame)
-        self.panel.act_taken.connect(self._take_act)
-        self.panel.took_back.connect(self._take_back)
-        self.panel.typed.connect(self._typed)
+        self.panel.act_taken.connect(self.acting.take_act)
+        self.panel.took_back.connect(self.acting.take_back)
+        self.panel.typed.connect(self.acting.type_cell)
+        self.panel.replied.connect(self.acting.note_reply)
+        self.acting.told.connect(self.told)
         self.source.view.went.connect(self._cell_chosen)
         self.source.sheet_picked.connect(self._show_sheet)
         self.understood.view.went.connect(self.show_place)
-        self._keys.table_act.connect(self.take_table_act)
+        self._keys.table_act.connect(self.acting.take_table_act)
         self._keys.back.connect(self._leave)
         self._keys.type_cell.connect(self.panel.start_typing)
         self._keys.opening.connect(self._offer_column_words)
-        self._keys.column_word.connect(self._take_column_word)
+        self._keys.column_word.connect(self.acting.take_column_word)
         self.source.view.menu_wanted.connect(self._keys.popup)
-        self.panel.replied.connect(self._note_reply)
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         """Side by side where there is room, else one above the other."""
@@ -114,6 +110,9 @@ class QuestionsPage(QWidget):
             share = _SHARE_BESIDE if wide else 0.5
             self._tables.setSizes([round(room * share), round(room * (1 - share))])
 
+    def _offer_column_words(self) -> None:
+        self._keys.offer(self.acting.column_texts())
+
     def _leave(self) -> None:
         """Leave the line first, then the file."""
         if self.panel.line.edit.hasFocus():
@@ -122,6 +121,11 @@ class QuestionsPage(QWidget):
             self.panel.list.setFocus(Qt.FocusReason.OtherFocusReason)
         else:
             self.wanted.emit("back")
+
+    @property
+    def case(self) -> Case | None:
+        """The file that is open."""
+        return self.acting.case
 
     # What is shown
 
@@ -159,7 +163,7 @@ class QuestionsPage(QWidget):
         case = case_of(self._bench.workspace, name, self._shelf)
         if case is None:
             return False
-        self.case = None
+        self.acting.case = None
         self._show(case)
         self.panel.list.setFocus(Qt.FocusReason.OtherFocusReason)
         return True
@@ -170,14 +174,14 @@ class QuestionsPage(QWidget):
             return False
         case = case_of(self._bench.workspace, self.case.name, self._shelf)
         if case is None:
-            self.case = None
+            self.acting.case = None
             return False
         self._show(case)
         return True
 
     def _show(self, case: Case) -> None:
         again = self.case is not None
-        self.case = case
+        self.acting.case = case
         workspace = self._bench.workspace
         stage = partial(workspace.stage, case.name)
         said = state_words(case.state, workspace.record(case.name), self._words)
@@ -259,103 +263,6 @@ class QuestionsPage(QWidget):
             by=correction.by, day=day,
         )  # fmt: skip
 
-    # What is done
-
-    def _take_act(self, number: int) -> None:
-        row, case = self.panel.current, self.case
-        if row is None or case is None or number >= len(row.acts):
-            return
-        by = self._bench.signature.name
-        self._answer(answers_to(row, row.acts[number].choice, case.reading, by, today()))
-
-    def _take_back(self) -> None:
-        row, case = self.panel.current, self.case
-        if row is None or case is None:
-            return
-        workspace = self._bench.workspace
-        given = workspace.record(case.name).answers
-        workspace.withdraw(case.name, [one for one in given if one.about in row.questions])
-
-    def _typed(self, text: str) -> None:
-        at, one = self._here()
-        act = reads(one, at, text) if one is not None and at is not None else None
-        if act is None:
-            self.told.emit(self._words.wording.say("questions", "nothing-to-correct"))
-            return
-        row = self.panel.current
-        framed = self.source.view.framed
-        current = self.source.view.currentIndex()
-        about = (current.row(), current.column()) in framed and row is not None and row.is_open
-        self._say(act, row.questions[0] if row is not None and about else None)
-
-    def take_table_act(self, key: str) -> None:
-        """Do one act of the table's menu at the cell the keyboard is on."""
-        at, one = self._here()
-        act = act_at(TableAct(key), one, at) if one is not None and at is not None else None
-        if act is None:
-            self.told.emit(self._words.wording.say("questions", "not-here"))
-            return
-        self._say(act, None)
-
-    def _column_words(self) -> tuple[ColumnWord, ...]:
-        at, one = self._here()
-        if at is None or one is None or self.case is None:
-            return ()
-        lines = one.sheet.addressing is Addressing.LINE
-        printed = one.sheet.text(*at).strip() if lines else ""
-        place = one.sheet.place(*at)
-        return column_words(self.case.reading.charts, place, self._words.wording, printed)
-
-    def _offer_column_words(self) -> None:
-        self._keys.offer([word.text for word in self._column_words()])
-
-    def _take_column_word(self, number: int) -> None:
-        """Say of the whole column what was chosen for it."""
-        offered = self._column_words()
-        if 0 <= number < len(offered):
-            self._say(offered[number].act, None)
-
-    def _note_reply(self, text: str) -> None:
-        """Keep what the maker answered with the chosen question and its equals."""
-        row, case = self.panel.current, self.case
-        if row is None or case is None:
-            return
-        by = maker_of(case.file)
-        for question in row.questions:
-            self._bench.workspace.replied(case.name, question, text, by, today())
-
-    def _here(self) -> tuple[tuple[int, int] | None, SheetRegions | None]:
-        """The chosen cell of the sheet, and the sheet."""
-        case, view = self.case, self.source.view
-        index, shape = view.currentIndex(), view.cells.shape
-        if case is None or shape is None or not index.isValid():
-            return None, None
-        return shape.there(index.row(), index.column()), case.sheets[self.source.number]
-
-    def _say(self, act: Act, about: Question | None) -> None:
-        self._answer((Answer(act, self._bench.signature.name, today(), about),))
-
-    def _answer(self, answers: Sequence[Answer]) -> None:
-        """Take one act: at once, or beside the screen where reading takes long."""
-        case, bench = self.case, self._bench
-        if case is None or not answers:
-            return
-        work = partial(read_with, bench.workspace, case.name, answers, self._shelf)
-        if not self._shelf.is_slow(case.file):
-            bench.workspace.take(work())
-            return
-
-        def beside(progress: Progress) -> object:
-            progress(case.name, 0.2)
-            return work()
-
-        says = self._words.wording.say("questions", "job-again")
-        if not bench.operations.run(says, beside, self._taken):
-            self.told.emit(self._words("job-busy"))
-
-    def _taken(self, result: object) -> None:
-        self._bench.workspace.take(cast("Arrival", result))
-
     # Closing a file
 
     def approve(self) -> bool:
@@ -365,14 +272,3 @@ class QuestionsPage(QWidget):
             return False
         self._bench.workspace.approve(case.name, self._bench.signature.name, today())
         return True
-
-    def keep_aside(self) -> None:
-        """Keep the file from being compared and printed."""
-        if self.case is not None:
-            by = self._bench.signature.name
-            self._bench.workspace.keep_aside(self.case.name, by, today())
-
-    def reopen(self) -> None:
-        """Take approval or keeping aside back."""
-        if self.case is not None:
-            self._bench.workspace.reopen(self.case.name)

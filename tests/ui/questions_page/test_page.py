@@ -156,7 +156,7 @@ def test_escape_leaves_the_line_and_then_the_file(shop: Desk, qtbot: QtBot) -> N
 def test_a_tables_edge_is_moved_from_the_chosen_cell(shop: Desk, qtbot: QtBot) -> None:
     page = open_file(shop, qtbot, "clean.csv")
     page.source.view.setCurrentIndex(page.source.view.cells.index(2, 1))
-    page.take_table_act("bottom")
+    page.acting.take_table_act("bottom")
     assert page.case is not None
     labels = [size.label for size in page.case.reading.charts[0].sizes]
     assert labels == ["S", "M"]
