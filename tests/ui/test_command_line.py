@@ -6,70 +6,18 @@ import io
 import json
 import sys
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass
 from pathlib import Path
-from typing import Any
 
 import pytest
 
+from tests.ui.command_desk import CLEAN, DOUBTFUL, Desk, Ran, one_line
 from ui import command_line
 from ui.__main__ import main
-
-CLEAN = (
-    "Size;Chest (cm);Waist (cm);Hip (cm);Back length (cm)\n"
-    "S;84-92;68-76;90-98;40-43\nM;90-98;74-82;96-104;42-45\nL;96-104;80-90;102-110;44-47\n"
-)
-DOUBTFUL = CLEAN.replace("Waist (cm)", "Wombat (cm)")
-RIDER = (
-    'format = 1\nname = "Rider 7"\ntaken_by = "fitter"\n[readings]\nchest = "93 cm"\n'
-    'waist = "80 cm"\nhip = "101 cm"\nback_length = "45 cm"\n'
-)
-
-
-@dataclass(frozen=True)
-class Ran:
-    """One run: its exit status and what it printed."""
-
-    status: int
-    out: str
-    err: str
-
-    @property
-    def document(self) -> dict[str, Any]:
-        return json.loads(self.out)
-
-
-class Desk:
-    """A folder of files and a way to give commands on them."""
-
-    def __init__(self, folder: Path, capture: pytest.CaptureFixture[str]) -> None:
-        self.folder = folder
-        self.capture = capture
-
-    def file(self, name: str, content: str | bytes = CLEAN) -> str:
-        path = self.folder / name
-        path.parent.mkdir(parents=True, exist_ok=True)
-        path.write_bytes(content if isinstance(content, bytes) else content.encode())
-        return str(path)
-
-    def run(self, *words: str) -> Ran:
-        status = main(words)
-        printed = self.capture.readouterr()
-        assert "Traceback" not in printed.out + printed.err
-        return Ran(status, printed.out, printed.err)
 
 
 @pytest.fixture
 def desk(tmp_path: Path, capfd: pytest.CaptureFixture[str]) -> Desk:
     return Desk(tmp_path, capfd)
-
-
-def one_line(ran: Ran, *parts: str) -> None:
-    """Standard output is empty, standard error is one line that names all ``parts``."""
-    assert ran.out == ""
-    assert ran.err.count("\n") == 1
-    for part in parts:
-        assert part in ran.err
 
 
 # read
@@ -154,87 +102,6 @@ def test_pasted_text_comes_from_standard_input(desk: Desk, monkeypatch: pytest.M
     assert len(ran.document["files"][0]["charts"][0]["sizes"]) == 3
 
 
-# fit
-
-
-def test_a_rider_is_compared_with_every_size_best_first(desk: Desk) -> None:
-    rider = desk.file("r.toml", RIDER)
-    ran = desk.run("fit", "--rider", rider, desk.file("a.csv"), "--json")
-    assert (ran.status, ran.err) == (0, "")
-    assert [row["size"] for row in ran.document["rows"]] == ["M", "S", "L"]
-    assert ran.document["rider"]["name"] == "Rider 7"
-
-
-def test_the_report_gives_words_margin_reasons_and_cautions(desk: Desk) -> None:
-    ran = desk.run("fit", "--rider", desk.file("r.toml", RIDER), desk.file("a.csv"))
-    assert "girths fit" in ran.out
-    assert "Back length 0 left" in ran.out
-    assert "Chest 93 cm lies in 90 to 98" in ran.out
-    assert "No vest prevents all injuries" in ran.out
-
-
-def test_nothing_that_fits_makes_status_1(desk: Desk) -> None:
-    far = RIDER.replace("93 cm", "140 cm")
-    ran = desk.run("fit", "--rider", desk.file("r.toml", far), desk.file("a.csv"), "--json")
-    assert ran.status == 1
-    assert len(ran.document["rows"]) == 3
-
-
-def test_an_open_question_in_the_charts_makes_status_1_and_is_told(desk: Desk) -> None:
-    ran = desk.run("fit", "--rider", desk.file("r.toml", RIDER), desk.file("a.csv", DOUBTFUL))
-    assert ran.status == 1
-    assert "One question is open" in ran.err
-
-
-@pytest.mark.parametrize(
-    ("old", "new", "line", "reason"),
-    [
-        ('waist = "80 cm"', 'waist = "eighty"', "line 6", "eighty"),
-        ('waist = "80 cm"', 'waist = "80"', "line 6", "unit"),
-        ('waist = "80 cm"', 'waist = "80 kg"', "line 6", "kg"),
-        ('waist = "80 cm"', 'wiast = "80 cm"', "line 6", "wiast"),
-        ('waist = "80 cm"', 'waist = "80 cm', "line 6", ""),
-        ("format = 1", "format = 2", "line 1", ""),
-    ],
-)
-def test_an_impossible_rider_file_is_one_line_with_its_line_and_reason(
-    desk: Desk, old: str, new: str, line: str, reason: str
-) -> None:
-    rider = desk.file("r.toml", RIDER.replace(old, new))
-    ran = desk.run("fit", "--rider", rider, desk.file("a.csv"))
-    assert ran.status == 2
-    one_line(ran, "r.toml", line, reason)
-
-
-@pytest.mark.parametrize("content", [b"\x89PNG\r\n\x1a\n\xff", b"\xff\xfe\x00\x01"])
-def test_a_rider_file_that_is_no_text_is_one_line(desk: Desk, content: bytes) -> None:
-    ran = desk.run("fit", "--rider", desk.file("r.toml", content), desk.file("a.csv"))
-    assert ran.status == 2
-    one_line(ran, "r.toml")
-
-
-def test_a_rider_file_that_is_not_there_is_one_line(desk: Desk) -> None:
-    ran = desk.run("fit", "--rider", str(desk.folder / "no.toml"), desk.file("a.csv"))
-    assert ran.status == 2
-    one_line(ran, "no.toml")
-
-
-def test_files_that_could_not_be_read_are_told_beside_the_result(desk: Desk) -> None:
-    rider = desk.file("out/r.toml", RIDER)
-    desk.file("in/a.csv")
-    desk.file("in/b.xlsx", b"PK\x03\x04 half a workbook")
-    ran = desk.run("fit", "--rider", rider, str(desk.folder / "in"), "--json")
-    assert ran.status == 1
-    assert len(ran.document["rows"]) == 3
-    assert "b.xlsx" in ran.err
-
-
-def test_sizes_that_do_not_fit_are_folded_unless_all_are_asked_for(desk: Desk) -> None:
-    words = "fit", "--rider", desk.file("r.toml", RIDER.replace("93", "140")), desk.file("a.csv")
-    assert "2 more sizes are not listed" in desk.run(*words).out
-    assert "not listed" not in desk.run(*words, "--all").out
-
-
 # combine
 
 
@@ -280,7 +147,26 @@ def test_combining_twice_in_the_suppliers_folder_does_not_read_its_own_chart(
     assert out.read_bytes() == first
 
 
+# letter
+
+
+def test_letters_are_not_written_over_a_file(desk: Desk) -> None:
+    ran = desk.run("letter", desk.file("a.csv", DOUBTFUL), "--out", desk.file("b.csv"))
+    assert ran.status == 2
+    one_line(ran, "b.csv is a file; name a folder.")
+    assert (desk.folder / "b.csv").read_text() == CLEAN
+
+
 # everything
+
+
+def test_a_closed_standard_output_is_no_fault_of_ours(
+    desk: Desk, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.setattr(sys, "stdout", None)
+    ran = desk.run("read", desk.file("a.csv"))
+    sys.stdout.close()  # the nothing that was opened in its place
+    assert ran == Ran(0, "", "")
 
 
 @pytest.mark.parametrize("words", [("--help",), ("fit", "--help"), ("-h", "--language", "de")])
