@@ -50,7 +50,7 @@ def test_the_ending_does_not_matter() -> None:
 
 def test_a_small_stream_that_goes_in_a_ring_is_damaged_and_not_followed() -> None:
     data = book()
-    entry = data.index(NAME)
+    entry = data.rindex(NAME)
     struct.pack_into("<iI", data, entry + START, 0, 1_000)
     (table,) = struct.unpack_from("<i", data, SMALL_TABLE)
     struct.pack_into("<ii", data, 512 + table * 512, 1, 0)
@@ -61,7 +61,7 @@ def test_a_small_stream_that_goes_in_a_ring_is_damaged_and_not_followed() -> Non
 
 def test_a_stream_that_goes_in_a_ring_is_damaged_and_not_followed() -> None:
     data = book()
-    (first,) = struct.unpack_from("<i", data, data.index(ROOT) + START)
+    (first,) = struct.unpack_from("<i", data, data.rindex(ROOT) + START)
     (table,) = struct.unpack_from("<i", data, 76)
     struct.pack_into("<i", data, 512 + table * 512 + first * 4, first)
     assert read(bytes(data), "formats.xls").codes == ["truncated"]
