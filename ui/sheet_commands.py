@@ -11,7 +11,14 @@ from PySide6.QtPrintSupport import QPrinter
 
 from ui.asking import Asker
 from ui.fitting_page.paper_page import Printed
-from ui.fitting_page.print_sheet import print_on, rows_to_print, write_pdf
+from ui.fitting_page.print_sheet import (
+    LEAST_MODELS,
+    MOST_MODELS,
+    fits_page,
+    print_on,
+    rows_to_print,
+    write_pdf,
+)
 from ui.fitting_page.reply import reply
 from ui.main_window import MainWindow
 
@@ -73,27 +80,36 @@ class SheetCommands(QObject):
         if self._window.fitting.is_trying:
             self._say("trying-wait")
             return False
-        if self._printed() is None:
+        if self.printed() is None:
             self._say("print-not-yet")
             return False
         return True
 
-    def _printed(self) -> Printed | None:
-        """What goes on paper; nothing while nothing is compared or a value is only being tried."""
+    def printed(self) -> Printed | None:
+        """What goes on paper, fewer models where the cautions would run off the page; else nothing.
+
+        Nothing while nothing is compared or a value is only being tried.
+        """
         fitting = self._window.fitting
         if fitting.sheet is None or fitting.is_trying:
             return None
-        rows = rows_to_print(fitting.sheet, fitting.table.chosen_row())
         draft, pair = fitting.readings.draft, fitting.pairing.statement(fitting.readings.draft)
-        return Printed(draft, fitting.sheet, rows, _today(), pair) if rows else None
+        chosen = fitting.table.chosen_row()
+        printed = None
+        for most in range(MOST_MODELS, LEAST_MODELS - 1, -1):
+            rows = rows_to_print(fitting.sheet, chosen, most)
+            printed = Printed(draft, fitting.sheet, rows, _today(), pair) if rows else None
+            if printed is None or fits_page(printed, self._window.words):
+                break
+        return printed
 
     def _print(self, printer: QPrinter) -> None:
-        printed = self._printed()
+        printed = self.printed()
         if printed is not None and not print_on(printer, printed, self._window.words):
             self._say("print-failed")
 
     def _write_pdf(self, paths: list[Path]) -> None:
-        printed = self._printed()
+        printed = self.printed()
         if printed is None or not paths:
             return
         done = write_pdf(str(paths[0]), printed, self._window.words)

@@ -56,8 +56,8 @@ class PaperPage:
         self._dress = dress
         self._cells = CellPainter(dress)
 
-    def paint(self, size: QSizeF, printed: Printed) -> None:
-        """The whole page."""
+    def paint(self, size: QSizeF, printed: Printed) -> float:
+        """The whole page; returns where its last caution ends."""
         notes = printed.sheet.has_notes
         longest = max(
             self._dress.small_strong.width(word) for word in RowWords(self._words).all_verdicts()
@@ -69,7 +69,7 @@ class PaperPage:
         for row in printed.rows:
             top = self._paint_row(top, columns, printed.sheet, row)
         top = self._paint_reasons(top + 14 * self._dress.unit, size, printed)
-        self._paint_cautions(max(top, 0.0), size, printed)
+        return self._paint_cautions(max(top, 0.0), size, printed)
 
     def _paint_title(self, width: float, printed: Printed) -> float:
         type_, words = self._dress.type_, self._words
@@ -179,8 +179,8 @@ class PaperPage:
         self._write(title, self._words.wording.say("pair", "title"), type_.title)
         return self._paint_lines(room.translated(0, title.height() + 8 * unit), lines)
 
-    def _paint_cautions(self, top: float, size: QSizeF, printed: Printed) -> None:
-        """All cautions in two columns at the foot of the page."""
+    def _paint_cautions(self, top: float, size: QSizeF, printed: Printed) -> float:
+        """All cautions in two columns at the foot of the page; returns where they end."""
         said = cautions_for(printed.draft.rider(), self._words.wording)
         half = -(-len(said) // 2)
         wide = size.width() / 2 - 12 * self._dress.unit
@@ -188,8 +188,9 @@ class PaperPage:
         start = max(top + 10 * self._dress.unit, size.height() - high)
         self._painter.fillRect(QRectF(0, start, size.width(), 1), self._dress.colours[Ink.EDGE])
         start += 6 * self._dress.unit
-        self._paint_lines(QRectF(0, start, wide, 400), said[:half])
-        self._paint_lines(QRectF(size.width() - wide, start, wide, 400), said[half:])
+        left = self._paint_lines(QRectF(0, start, wide, 400), said[:half])
+        right = QRectF(size.width() - wide, start, wide, 400)
+        return max(left, self._paint_lines(right, said[half:]))
 
     def _paint_lines(self, box: QRectF, lines: Sequence[str]) -> float:
         """Small lines one below the other; returns where they end."""

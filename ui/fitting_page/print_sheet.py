@@ -5,7 +5,7 @@ from __future__ import annotations
 from typing import Final
 
 from PySide6.QtCore import QMarginsF, QSizeF
-from PySide6.QtGui import QPageLayout, QPageSize, QPainter, QPdfWriter
+from PySide6.QtGui import QPageLayout, QPageSize, QPainter, QPdfWriter, QPicture
 from PySide6.QtPrintSupport import QPrinter
 
 from ui.appearance import paper_fonts
@@ -18,16 +18,30 @@ from ui.theme import Scheme, Theme
 from ui.words import Words
 
 MOST_MODELS: Final = 5
+LEAST_MODELS: Final = 2
 DOTS_PER_INCH: Final = 96
 
 
-def rows_to_print(sheet: FittingSheet, chosen: ModelRow | None) -> tuple[ModelRow, ...]:
-    """The chosen model and the best of the others, five at most, in the order of the table."""
+def rows_to_print(
+    sheet: FittingSheet, chosen: ModelRow | None, most: int = MOST_MODELS
+) -> tuple[ModelRow, ...]:
+    """The chosen model and the best of the others, ``most`` in all, in the table's order."""
     rows = [row for at in range(len(sheet)) if isinstance(row := sheet.row(at), ModelRow)]
-    kept = rows[:MOST_MODELS]
+    kept = rows[:most]
     if chosen is not None and chosen.key not in {row.key for row in kept}:
         kept[-1:] = [row for row in rows if row.key == chosen.key]
     return tuple(kept)
+
+
+def fits_page(printed: Printed, words: Words) -> bool:
+    """Whether everything, to the last caution, stands on one page of A4."""
+    page = _layout().paintRectPixels(DOTS_PER_INCH)
+    tried = QPicture()
+    painter = QPainter(tried)
+    size = QSizeF(page.width(), page.height())
+    bottom = PaperPage(painter, _paper_dress(), words).paint(size, printed)
+    painter.end()
+    return bottom <= size.height()
 
 
 def write_pdf(path: str, printed: Printed, words: Words) -> bool:

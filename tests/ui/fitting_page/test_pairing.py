@@ -11,11 +11,13 @@ from harmonizer.fit import fit
 from harmonizer.offers import offers
 from harmonizer.range_table import RangeTable
 from harmonizer.rider import Rider
-from tests.ui.shop import model_chart, rider_of
+from tests.ui.hard_pages import pair_up
+from tests.ui.shop import model_chart, rider_of, shop_table
 from ui.desk import Desk
 from ui.fitting_page.draft import Draft
 from ui.fitting_page.page import FittingPage
 from ui.fitting_page.pair_strip import thickness_in_mm
+from ui.fitting_page.print_sheet import fits_page
 from ui.fitting_page.rows import ModelRow
 
 
@@ -153,3 +155,18 @@ def test_the_kind_filter_leaves_the_pair_alone(desk: Desk, page: FittingPage) ->
     before = page.pairing.strip.says.text()
     page.ask_kind(VestKind.INFLATABLE)
     assert page.pairing.strip.says.text() == before
+
+
+def test_on_paper_the_pair_leaves_room_for_every_caution(desk: Desk, page: FittingPage) -> None:
+    table = shop_table(40)
+
+    def compare(rider: Rider) -> object:
+        return fit(rider, table)
+
+    page.show_shop(table, compare)  # type: ignore[arg-type]  # the fit's own type, seen as object here
+    pair_up(desk)
+    printed = desk.sheet.printed()
+    assert printed is not None
+    assert any("outermost" in line for line in printed.pair)
+    assert 2 <= len(printed.rows) < 5
+    assert fits_page(printed, desk.window.words)
