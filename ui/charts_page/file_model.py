@@ -14,7 +14,7 @@ from PySide6.QtCore import (
     QRectF,
     Qt,
 )
-from PySide6.QtGui import QPainter, QPen
+from PySide6.QtGui import QColor, QPainter, QPen
 from PySide6.QtWidgets import QStyle, QStyledItemDelegate, QStyleOptionViewItem
 
 from ui.charts_page.file_rows import FileRow
@@ -117,10 +117,20 @@ class FileDelegate(QStyledItemDelegate):
         painter.fillRect(box, ground)
         rule = QRectF(box.left(), box.bottom() - 1, box.width(), 1)
         painter.fillRect(rule, dress.colours[Ink.RULE])
-        column = Column(index.column())
-        if chosen and column is Column.MAKER:
+        if chosen and index.column() == Column.MAKER:
             bar = QRectF(box.left(), box.top(), 3.5 * dress.unit, box.height() - 1)
             painter.fillRect(bar, dress.colours[Ink.ACCENT])
+        self._paint_words(painter, box, index, row, ground)
+        if option.state & QStyle.StateFlag.State_HasFocus:
+            painter.setBrush(Qt.BrushStyle.NoBrush)
+            painter.setPen(QPen(dress.colours[Ink.FOCUS], 1.5 * dress.unit))
+            painter.drawRect(box.adjusted(1, 1, -2, -2))
+        painter.restore()
+
+    def _paint_words(
+        self, painter: QPainter, box: QRectF, index: Index, row: FileRow, ground: QColor
+    ) -> None:
+        dress, column = self._dress, Column(index.column())
         inner = box.adjusted(INDENT * dress.unit, 0, -6 * dress.unit, 0)
         if column is Column.STATE:
             side = 10 * dress.unit
@@ -131,8 +141,3 @@ class FileDelegate(QStyledItemDelegate):
         letters = dress.strong if column in (Column.MAKER, Column.STATE) else dress.plain
         quiet = column is Column.GAVE
         letters.left(painter, inner, text, dress.colours[Ink.QUIET if quiet else Ink.TEXT])
-        if option.state & QStyle.StateFlag.State_HasFocus:
-            painter.setBrush(Qt.BrushStyle.NoBrush)
-            painter.setPen(QPen(dress.colours[Ink.FOCUS], 1.5 * dress.unit))
-            painter.drawRect(box.adjusted(1, 1, -2, -2))
-        painter.restore()

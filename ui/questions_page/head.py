@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
+
 from PySide6.QtCore import QRectF, QSize, Qt, Signal
 from PySide6.QtGui import QAction, QPainter, QPaintEvent, QPalette, QResizeEvent
 from PySide6.QtWidgets import (
@@ -114,6 +116,10 @@ class Head(QWidget):
         names.setSpacing(px(1))
         names.addWidget(self.title)
         names.addLayout(below)
+        self._part(label, names, px)
+
+    def _part(self, label: QLabel, names: QVBoxLayout, px: Callable[[float], int]) -> None:
+        """Two sides, beside each other where there is room."""
         left, right = QHBoxLayout(), QHBoxLayout()
         for side in (left, right):
             side.setSpacing(px(8))

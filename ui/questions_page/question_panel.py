@@ -74,6 +74,17 @@ class QuestionPanel(QWidget):
         self.list.setAccessibleName(self._say("questions", "list-name"))
         self.list.installEventFilter(self)
         self.list.selectionModel().currentChanged.connect(self._current_changed)
+        self._build_lines()
+        column = QVBoxLayout(self)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.setSpacing(0)
+        column.addWidget(self.title)
+        column.addWidget(self.list, 3)
+        column.addWidget(self._answer_box(), 2)
+
+    def _build_lines(self) -> None:
+        """The lines to type in, and what stands over them."""
+        dress = self._dress
         self.head.setFont(dress.type_.small_strong)
         self.head.setForegroundRole(QPalette.ColorRole.PlaceholderText)
         self.head.setWordWrap(True)
@@ -85,12 +96,6 @@ class QuestionPanel(QWidget):
         self.reply_label.setForegroundRole(QPalette.ColorRole.PlaceholderText)
         self.reply_label.setBuddy(self.reply.edit)
         self.reply.edit.returnPressed.connect(self._replied)
-        column = QVBoxLayout(self)
-        column.setContentsMargins(0, 0, 0, 0)
-        column.setSpacing(0)
-        column.addWidget(self.title)
-        column.addWidget(self.list, 3)
-        column.addWidget(self._answer_box(), 2)
 
     def _answer_box(self) -> QWidget:
         px = self._dress.type_.px
