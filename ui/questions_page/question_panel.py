@@ -25,10 +25,11 @@ from ui.questions_page.question_rows import QuestionRow, Weight
 from ui.words import Words
 
 _MOST_KEYS: Final = 9
+_TAKE_BACK: Final = (Qt.Key.Key_Delete, Qt.Key.Key_Backspace)
 
 
 class QuestionPanel(QWidget):
-    """Up and Down go through the questions, 1 to 9 take an act.
+    """Up and Down go through the questions, 1 to 9 take an act, Delete takes an answer back.
 
     Signals:
         chosen(object): the QuestionRow that is chosen now, or None.
@@ -181,7 +182,7 @@ class QuestionPanel(QWidget):
         for number, text in enumerate(texts, 1):
             self._add(ActButton(number if number <= _MOST_KEYS else 0, text, self), number - 1)
         if row is not None and row.weight is Weight.SETTLED:
-            self._add(ActButton(1, self._say("questions", "take-back"), self), 0)
+            self._add(ActButton(0, self._say("questions", "take-back"), self), 0)
 
     def _add(self, button: ActButton, number: int) -> None:
         button.setProperty("act", number)
@@ -200,6 +201,17 @@ class QuestionPanel(QWidget):
             self.took_back.emit()
         else:
             self.act_taken.emit(number)
+
+    def _take_by_key(self, number: int) -> None:
+        """One figure too many answers nothing, and takes nothing back either."""
+        row = self.current
+        if row is not None and row.weight is not Weight.SETTLED:
+            self.take(number)
+
+    def _take_back_by_key(self) -> None:
+        row = self.current
+        if row is not None and row.weight is Weight.SETTLED:
+            self.took_back.emit()
 
     def _clicked(self) -> None:
         self.take(int(self.sender().property("act")))
@@ -225,6 +237,9 @@ class QuestionPanel(QWidget):
             )
             figure = event.text() if event.type() is QEvent.Type.KeyPress and bare else ""
             if figure and figure in "123456789":
-                self.take(int(figure) - 1)
+                self._take_by_key(int(figure) - 1)
+                return True
+            if event.type() is QEvent.Type.KeyPress and event.key() in _TAKE_BACK:
+                self._take_back_by_key()
                 return True
         return super().eventFilter(watched, event)

@@ -106,6 +106,8 @@ def test_a_settled_question_is_taken_back_by_its_row(shop: Desk, qtbot: QtBot) -
     settled = [at for at, row in enumerate(page.panel.rows.rows) if row.weight is Weight.SETTLED]
     page.panel.choose(settled[0])
     QTest.keyClick(page.panel.list, Qt.Key.Key_1)
+    assert state(shop, "no_unit.csv") is State.READY, "one figure too many takes nothing back"
+    QTest.keyClick(page.panel.list, Qt.Key.Key_Delete)
     assert state(shop, "no_unit.csv") is State.QUESTIONS
 
 
