@@ -71,7 +71,10 @@ def draw(application: QApplication, scene: Scene, arrived: Arrived, folder: Path
         desk.window.notice.hide()
     application.processEvents()
     scene.act(desk)
+    desk.window.fitting.reasons.say_more()
+    desk.window.fitting.readings.again.say_now()
     application.processEvents()
+    application.processEvents()  # a panel that grew takes its height in a second round
     path = folder / f"{scene.name}.png"
     picture = sheet_picture(desk) if scene.name.endswith("on-paper") else frame.grab().toImage()
     if not picture.save(str(path)):

@@ -10,6 +10,7 @@ from harmonizer.fit_sheet import FitSheet
 from ui.appearance import Type
 from ui.controls.strokes import px
 from ui.fitting_page.advice_lines import again_sentence
+from ui.fitting_page.reasons_panel import SOON_MS
 
 
 class AgainLine(QWidget):
@@ -21,8 +22,8 @@ class AgainLine(QWidget):
         self._fit: FitSheet | None = None
         self._soon = QTimer(self)
         self._soon.setSingleShot(True)
-        self._soon.setInterval(0)
-        self._soon.timeout.connect(self._say)
+        self._soon.setInterval(SOON_MS)
+        self._soon.timeout.connect(self.say_now)
         caption = QLabel(wording.say("advice", "again-caption"), self)
         caption.setFont(type_.small_strong)
         self.says = QLabel(self)
@@ -40,7 +41,9 @@ class AgainLine(QWidget):
         self._fit = fit
         self._soon.start()
 
-    def _say(self) -> None:
+    def say_now(self) -> None:
+        """Say it without waiting."""
+        self._soon.stop()
         said = again_sentence(self._fit, self._wording)
         self.says.setText(said)
         self.setAccessibleName(said)

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import replace
+from functools import partial
 
 from PySide6.QtCore import Signal
 from PySide6.QtGui import QResizeEvent
@@ -210,9 +211,8 @@ class FittingPage(QWidget):
             self.reasons.check.show_row(None)
             return
         said = reasons_for(self.sheet, row, self._words)
-        if not self.is_trying:
-            said = with_advice(said, self.sheet.fit, row.at, self._words.wording)
-        self.reasons.show_reasons(said)
+        more = partial(with_advice, said, self.sheet.fit, row.at, self._words.wording)
+        self.reasons.show_reasons(said, None if self.is_trying else more)
         self.reasons.check.show_row(self.sheet.fit_row(row))
 
     def _ask_place(self, file: str, place: str) -> None:

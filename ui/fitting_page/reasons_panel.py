@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Sequence
 from typing import Final
 
-from PySide6.QtCore import QEvent, QObject, QRectF, QSize, Qt, Signal
+from PySide6.QtCore import QEvent, QObject, QRectF, QSize, Qt, QTimer, Signal
 from PySide6.QtGui import QFontMetricsF, QPainter, QPaintEvent, QResizeEvent, QStaticText
 from PySide6.QtWidgets import (
     QFrame,
@@ -24,6 +24,9 @@ from ui.fitting_page.chosen import ChosenReasons, ReasonLine
 from ui.fitting_page.length_check_view import LengthCheckView
 from ui.theme import Ink
 from ui.words import Words
+
+SOON_MS: Final = 80
+"""After the frame that shows the verdicts, and before anybody has read them."""
 
 _HEIGHT: Final = 136.0
 _LEAST: Final = 84.0
@@ -138,6 +141,11 @@ class ReasonsPanel(QFrame):
         self.dress = dress
         self._words = words
         self._shown: ChosenReasons | None = None
+        self._more: Callable[[], ChosenReasons] | None = None
+        self._soon = QTimer(self)
+        self._soon.setSingleShot(True)
+        self._soon.setInterval(SOON_MS)
+        self._soon.timeout.connect(self.say_more)
         self.setFixedHeight(dress.type_.px(_HEIGHT))
         # With a ground of its own, nothing that lies below it is painted when a sentence changes.
         self.setAutoFillBackground(True)
@@ -198,9 +206,14 @@ class ReasonsPanel(QFrame):
         self.setFixedHeight(max(px(_LEAST), min(px(_HEIGHT), round(height * _SHARE))))
         self.check.setVisible(width > px(_NARROW) and height * _SHARE > px(_LEAST))
 
-    def show_reasons(self, reasons: ChosenReasons | None) -> None:
-        """Speak of another row, or of none."""
+    def show_reasons(
+        self, reasons: ChosenReasons | None, more: Callable[[], ChosenReasons] | None = None
+    ) -> None:
+        """Speak of another row, or of none; ``more`` follows once the verdicts are painted."""
         self._shown = reasons
+        self._more = more
+        if more is not None:
+            self._soon.start()
         self.heading.setText(reasons.heading if reasons else self._words("reasons-none"))
         self.room.setAccessibleName(self.heading.text())
         self.room.verticalScrollBar().setValue(0)
@@ -209,6 +222,14 @@ class ReasonsPanel(QFrame):
             self.source.setText(reasons.source)
             self.source.updateGeometry()
         self.sentences.show_lines(reasons.lines if reasons else ())
+
+    def say_more(self) -> None:
+        """Say now what was to follow."""
+        self._soon.stop()
+        more, self._more = self._more, None
+        if more is not None:
+            self._shown = more()
+            self.sentences.show_lines(self._shown.lines)
 
     def ask_place(self) -> None:
         """Ask for the place in the supplier's file."""

@@ -83,6 +83,8 @@ def test_it_speaks_of_what_was_measured_while_a_value_is_tried(desk: Desk, qtbot
 
 
 def lines_of(page: FittingPage) -> str:
+    """Every sentence about the chosen row, those that follow the first frame among them."""
+    page.reasons.say_more()
     return page.reasons.sentences.accessibleDescription()
 
 
@@ -211,3 +213,12 @@ def test_the_sentences_can_be_scrolled_with_the_keys(desk: Desk, qtbot: QtBot) -
     scroll.setFocus(Qt.FocusReason.TabFocusReason)
     QTest.keyClick(scroll, Qt.Key.Key_Down)
     assert bar.value() > 0
+
+
+def test_what_is_beside_the_dimensions_follows_by_itself(desk: Desk, qtbot: QtBot) -> None:
+    page = desk.window.fitting
+    stocked(page)
+    page.show_draft(Draft(caller()))
+    at_once = page.reasons.sentences.accessibleDescription()
+    qtbot.waitUntil(lambda: page.reasons.sentences.accessibleDescription() != at_once)
+    assert page.reasons.sentences.accessibleDescription().startswith(at_once.splitlines()[0])
