@@ -14,7 +14,7 @@ from typing import Final
 from charts.columns_meaning import Column
 from charts.columns_words import Surroundings, is_sentence
 from charts.layout.fields import FieldKind
-from charts.schema import Basis, Dimension
+from charts.schema import Basis, Dimension, UnitFrom
 
 _OF_THE_BODY: Final = frozenset({Dimension.HEIGHT, Dimension.WEIGHT, Dimension.AGE})
 _BODY: Final = re.compile(
@@ -24,6 +24,12 @@ _BODY: Final = re.compile(
     re.IGNORECASE,
 )
 """Titles that say whose measures follow."""
+_BODY_OUTRIGHT: Final = re.compile(
+    r"\bbody\b|\bto fit\b|\bfits\b|\bkörper|\bcorps\b|corporel|lichaam|\bcorpo\b|cuerpo|corporal"
+    r"|\bkropp|\bkrop|\bciała\b|\btěl",
+    re.IGNORECASE,
+)
+"""Words of a heading that name the body itself, not only a girth."""
 _NOT_THE_GARMENT: Final = re.compile(
     r"\b(?:not|no|nicht|keine|pas|niet|non|inte|ikke|nie)\b[\w\s]{0,12}"
     r"(?:garment|finished|vest|jacket|product|kleidung|fertigma|produktma|westen|vêtement|gilet"
@@ -64,8 +70,8 @@ def with_basis(columns: Sequence[Column], around: Surroundings) -> list[Column]:
     return [_doubted(column, around) for column in found]
 
 
-def _titled(column: Column, around: Surroundings) -> Basis:
-    """What the nearest words around the table say that hold for the column.
+def _titled(column: Column, around: Surroundings) -> tuple[Basis, bool]:
+    """What the nearest words around the table say that hold for the column; whether as a title.
 
     Words that name one measure hold for that measure only.
     """
@@ -75,16 +81,15 @@ def _titled(column: Column, around: Surroundings) -> Basis:
         if is_sentence(words.text):
             said = _sentence(words.text)
             if said is not Basis.UNKNOWN:
-                return said
+                return said, False
             continue
-        if _NOT_THE_GARMENT.search(words.text) or (
-            reading.basis is Basis.UNKNOWN and _BODY.search(words.text)
-        ):
-            return Basis.BODY
+        of_the_body = _BODY.search(words.text) and not _GARMENT.search(words.text)
+        if _NOT_THE_GARMENT.search(words.text) or of_the_body:
+            return Basis.BODY, True
         of_all = reading.dimension in {None, Dimension.OTHER, column.dimension}
         if reading.basis is not Basis.UNKNOWN and of_all and _plainly(reading.basis, words.text):
-            return reading.basis
-    return around.answers.basis
+            return reading.basis, words.kind is not UnitFrom.NOTE
+    return around.answers.basis, True
 
 
 def _plainly(basis: Basis, text: str) -> bool:
@@ -101,8 +106,11 @@ def _sentence(text: str) -> Basis:
     return Basis.FINISHED if _GARMENT.search(text) else Basis.UNKNOWN
 
 
-def _resolved(column: Column, titled: Basis, *, beside: bool, toleranced: bool) -> Column:
-    if column.basis is not Basis.UNKNOWN:
+def _resolved(
+    column: Column, said: tuple[Basis, bool], *, beside: bool, toleranced: bool
+) -> Column:
+    titled, as_title = said
+    if column.basis is not Basis.UNKNOWN and not (as_title and _outspoken(column, titled)):
         return column
     if column.dimension in _OF_THE_BODY:
         return replace(column, basis=Basis.BODY)
@@ -114,6 +122,16 @@ def _resolved(column: Column, titled: Basis, *, beside: bool, toleranced: bool) 
     if beside and column.dimension not in _SILENT and not column.garment_sign:
         return replace(column, basis=Basis.BODY)
     return column
+
+
+def _outspoken(column: Column, titled: Basis) -> bool:
+    """Whether a title says garment where the heading below it only sounds like a body.
+
+    A vest has a girth as well: "tour de poitrine" under "mesures du vêtement fini" is the vest's.
+    """
+    sounds = column.basis is Basis.BODY and _BODY_OUTRIGHT.search(column.heading) is None
+    of_the_vest = titled in {Basis.FINISHED, Basis.FLAT}
+    return sounds and of_the_vest and column.dimension not in _OF_THE_BODY
 
 
 def _doubted(column: Column, around: Surroundings) -> Column:

@@ -20,8 +20,8 @@ _UPPER: Final = re.compile(
     r"equal (?:to )?or (?:below|less|smaller|under)|(?:below|less than|smaller than|under) or equal"
     r"|\bup to\b|or (?:below|less|smaller)\b|at most|no more than|\bmaxim\w*|\bmax\b"
     r"|upper (?:limit|end|bound)|not exceed|no (?:taller|bigger|larger|more) than|largest|tallest"
-    r"|\b(?:bis|tot|do|til|till|à)\s+\d|\bbis zu\b|höchstens|obergrenze|gleich oder kleiner"
-    r"|kleiner oder gleich|nicht größer"
+    r"|\b(?:bis|tot|do|til|till|à)\s+\d|\bbis zu[rm]?\b|\bpast tot\b|höchstens|obergrenze"
+    r"|gleich oder kleiner|kleiner oder gleich|nicht größer"
     r"|jusqu|au maximum|au plus|égal ou inférieur|inférieur ou égal|hasta|como máximo"
     r"|igual o inferior|fino a|al massimo|tot en met|maximaal|hoogstens|upp till|högst|op til"
     r"|højst|opp til|até",

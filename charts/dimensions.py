@@ -6,6 +6,7 @@ mean twice comes back as candidates; an unknown heading is offered near ones and
 
 from __future__ import annotations
 
+import re
 from collections.abc import Sequence
 from functools import cache, lru_cache
 from typing import Final, TypeVar
@@ -33,6 +34,11 @@ __all__ = [
 
 _T = TypeVar("_T")
 _LONGEST: Final = 200
+_WORN: Final = re.compile(
+    r"\b([^\W\d_]{3,}?)-?(?:west(?:e|en)|jacken?|hosen?|hemd(?:en)?|shirts?|(?:be)?kleidung|kleider"
+    r"|schutz|protektor(?:en)?|vest(?:en|er)?|vast(?:ar)?|jack(?:en|a|or)|jakker?|bodyprotectors?)\b"
+)
+"""A compound that names who wears what: Kinderwesten, Damenjacke, barnväst."""
 _NEAR_SORTED: Final = 80
 _NEAR_SET: Final = 90
 _NEAR_COUNT: Final = 3
@@ -167,7 +173,12 @@ def _known_headings() -> tuple[str, ...]:
 
 def read_band(text: str) -> str | None:
     """The band ``text`` names: women, men, girls, boys, kids, baby, unisex; or None."""
-    hits = hits_of(normal(clean(text[:_LONGEST])), only_bands=True)
+    words = normal(clean(text[:_LONGEST]))
+    return _band_in(words) or _band_in(" ".join(found[1] for found in _WORN.finditer(words)))
+
+
+def _band_in(words: str) -> str | None:
+    hits = hits_of(words, only_bands=True)
     return _band_of({band for hit in hits if hit.entry for band in hit.entry.bands})
 
 

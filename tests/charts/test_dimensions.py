@@ -344,3 +344,18 @@ def test_nothing_near_is_offered_for_what_resembles_nothing() -> None:
 def test_the_band_of_a_text(text: str, band: str | None) -> None:
     assert read_band(text) == band
     assert read_heading(text).band == band
+
+
+@pytest.mark.parametrize(
+    ("words", "band"),
+    [
+        ("Kinderwesten", "kids"),
+        ("Damenjacke", "women"),
+        ("Herren-Hose", "men"),
+        ("Barnväst", "kids"),
+        ("Sicherheitswesten", None),
+        ("Mannschaftsjacke", None),
+    ],
+)
+def test_a_compound_may_name_who_wears_it(words: str, band: str | None) -> None:
+    assert read_band(words) == band
