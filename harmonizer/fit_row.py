@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import dataclass
+from functools import lru_cache
 from types import MappingProxyType
 
 from charts.schema import Dimension
@@ -113,14 +114,21 @@ class FitRow:
     @property
     def dimensions(self) -> Mapping[Dimension, DimensionFit]:
         """The four that count and whatever else this size lists, by dimension."""
-        return MappingProxyType(
-            {
-                dimension: dimension_fit(self.arrays, row, self.at)
-                for row, dimension in enumerate(self.arrays.dimensions)
-                if row <= BACK or self._lists(row)
-            }
-        )
+        return _dimensions(self.arrays, self.at)
 
-    def _lists(self, row: int) -> bool:
-        lane = self.arrays.choice.lane[row, self.at]
-        return bool(self.arrays.table.absent[lane, self.at] != Absent.NOT_LISTED)
+
+@lru_cache(maxsize=4)
+def _dimensions(arrays: FitArrays, at: int) -> Mapping[Dimension, DimensionFit]:
+    """Made once for the few rows that are being spoken of: each sentence asks for them."""
+    return MappingProxyType(
+        {
+            dimension: dimension_fit(arrays, place, at)
+            for place, dimension in enumerate(arrays.dimensions)
+            if place <= BACK or _lists(arrays, place, at)
+        }
+    )
+
+
+def _lists(arrays: FitArrays, place: int, at: int) -> bool:
+    lane = arrays.choice.lane[place, at]
+    return bool(arrays.table.absent[lane, at] != Absent.NOT_LISTED)

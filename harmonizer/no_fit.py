@@ -6,17 +6,22 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 from typing import Final
 
+import numpy as np
+
 from charts.reason import Reason
-from charts.schema import Dimension
+from harmonizer.comparison import BACK as BACK_ROW
+from harmonizer.comparison import CHEST
 from harmonizer.dimension_fit import DimensionFit
 from harmonizer.fit_row import FitRow
 from harmonizer.fit_sheet import FitSheet
 from harmonizer.lanes import GIRTH_DIMENSIONS, MAIN
-from harmonizer.states import SLACK, GirthState, LengthState, Verdict
+from harmonizer.states import GIRTHS, LENGTHS, SLACK, GirthState, LengthState, Verdict
 from harmonizer.take_again import worth_measuring_first
 from harmonizer.verdict_words import BACK, side_of, size_name
 
 NEAREST: Final = 3
+_CHEST_FITS: Final = (GirthState.INSIDE, GirthState.EDGE)
+_BACK_FITS: Final = (LengthState.CLEAR, LengthState.CHECK)
 _STANDING: Final = (Verdict.FITS, Verdict.EDGE, Verdict.CHECK_LENGTH, Verdict.LENGTH_UNKNOWN)
 
 
@@ -127,20 +132,20 @@ def _ask_length(row: FitRow, back: DimensionFit, model: str) -> Iterator[Reason]
 
 def _conflict(sheet: FitSheet, row: FitRow) -> Reason | None:
     """The chest asks for one size, the back for another: the short torso, mostly."""
-    chart = row.offer.chart
-    rows = [one for one in sheet.rows if one.offer.chart == chart]
-    chest = [one for one in rows if _chest_fits(one)]
-    back = [one for one in rows if one.length_verdict in (LengthState.CLEAR, LengthState.CHECK)]
-    if not chest or not back or {one.at for one in chest} & {one.at for one in back}:
+    places = _of_chart(sheet, row.offer.chart)
+    chest = [at for at in places if GIRTHS[sheet.states[CHEST, at]] in _CHEST_FITS]
+    back = [at for at in places if LENGTHS[sheet.states[BACK_ROW, at]] in _BACK_FITS]
+    if not chest or not back or set(chest) & set(back):
         return None
-    return Reason(
-        "no-size-of-model",
-        {"model": row.offer.model, "chest": size_name(chest[0]), "back": size_name(back[0])},
-    )
+    first, other = (size_name(sheet.row_of(at)) for at in (chest[0], back[0]))
+    return Reason("no-size-of-model", {"model": row.offer.model, "chest": first, "back": other})
 
 
-def _chest_fits(row: FitRow) -> bool:
-    return row.dimensions[Dimension.CHEST].state in (GirthState.INSIDE, GirthState.EDGE)
+def _of_chart(sheet: FitSheet, chart: int) -> list[int]:
+    """The offers of one chart, best first; by arrays, for a table may hold thousands."""
+    own = np.array([offer.chart == chart for offer in sheet.table.offers], np.bool_)
+    places: list[int] = sheet.order[own[sheet.order]].tolist()
+    return places
 
 
 def measure_first(sheet: FitSheet, row: FitRow) -> Iterator[Reason]:
