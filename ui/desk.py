@@ -21,7 +21,7 @@ from ui.main_window import MainWindow
 from ui.model_commands import ModelCommands
 from ui.preferences import Preferences
 from ui.questions_page.signature import FILE_NAME
-from ui.settings_page.settings_desk import SettingsDesk
+from ui.settings_desk import SettingsDesk
 from ui.sheet_commands import SheetCommands
 from ui.shop_keeping import FOLDER_NAME, ShopKeeping
 from ui.stock_commands import StockCommands
