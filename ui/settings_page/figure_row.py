@@ -21,7 +21,7 @@ _TOP: Final = Qt.AlignmentFlag.AlignTop
 _BAR: Final = 4.0
 _ANY: Final = (1 << 24) - 1
 _NOTE: Final = 290.0
-_COLUMNS: Final = {2: 262.0, 3: _NOTE, 4: 142.0}
+_COLUMNS: Final = {2: 262.0, 3: _NOTE, 4: 200.0}
 
 
 class FigureRow(QWidget):

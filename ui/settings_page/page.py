@@ -16,8 +16,8 @@ from ui.dress import Dress
 from ui.settings_page.figure_row import FigureRow
 from ui.words import Words
 
-_WIDEST: Final = 1180
-_WIDE: Final = 1000
+_WIDEST: Final = 1260
+_WIDE: Final = 1120
 
 
 class SettingsPage(QWidget):
