@@ -70,6 +70,8 @@ class Draft:
         """Who holds the tape for ``measure`` alone; None where it is whoever holds it for all."""
         if measure in self.takers:
             return self.takers[measure]
+        if measure in self.typed:
+            return None  # typed now: what the file said of its own reading is over
         return next((one.taken_by for one in self.given.of(measure)), None)
 
     def turning_taker(self, measure: Measure) -> Draft:
@@ -110,8 +112,12 @@ class Draft:
             for measure, typed in self.typed.items()
             if typed.standing is Standing.PLAIN
         ]
-        readings = [replace(one, taken_by=self.own_taker(one.measure)) for one in (*kept, *made)]
-        return replace(self.given, readings=tuple(readings))
+        readings = (*kept, *made)
+        if self.takers:
+            takers = [self.own_taker(one.measure) for one in readings]
+            pairs = zip(readings, takers, strict=True)
+            readings = tuple(replace(one, taken_by=taker) for one, taker in pairs)
+        return replace(self.given, readings=readings)
 
     def _reading(self, measure: Measure, typed: Typed) -> Reading:
         return Reading(

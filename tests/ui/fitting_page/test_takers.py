@@ -12,6 +12,7 @@ from tests.ui.shop import rider_of
 from ui.desk import Desk
 from ui.fitting_page.draft import Draft
 from ui.fitting_page.reading_field import ReadingField
+from ui.fitting_page.typed import interpret
 
 
 def on_the_line(desk: Desk, draft: Draft) -> ReadingField:
@@ -69,3 +70,12 @@ def test_a_typed_reading_keeps_its_taker(desk: Desk) -> None:
     QTest.keyClicks(field.line.edit, "43 cm")
     press(field)
     assert takers(desk) == {Measure.BACK_LENGTH: TakenBy.FITTER}
+
+
+def test_a_figure_typed_over_a_files_reading_is_by_who_holds_it_for_all() -> None:
+    rider = rider_of(chest=93)
+    readings = tuple(replace(one, taken_by=TakenBy.SELF) for one in rider.readings)
+    typed = interpret("95 cm", Measure.CHEST)
+    draft = Draft(replace(rider, readings=readings)).typing(Measure.CHEST, typed)
+    assert draft.own_taker(Measure.CHEST) is None
+    assert [one.taken_by for one in draft.rider().readings] == [None]
