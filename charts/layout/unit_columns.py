@@ -107,37 +107,34 @@ def unit_at(at: At, dimension: Dimension | None) -> Unit | None:
 
 
 def _rows_joined(fields: list[Field]) -> list[Field]:
-    """Two rows of one size in two systems of units as one line."""
-    lines = len(fields[0].cells) if fields else 0
-    pairs = {
-        line: first for line in range(1, lines) if (first := _first_row(fields, line)) is not None
-    }
-    if not pairs:
-        return fields
-    return [_joined(field, pairs) for field in fields]
-
-
-def _first_row(fields: Sequence[Field], line: int) -> int | None:
-    """The earlier row of the same size in the other system of units.
+    """Two rows of one size in two systems of units as one line.
 
     A row without a size belongs to the one above it; with one it may stand anywhere, as where all
     sizes in cm are followed by all sizes in inches.
     """
     keys = [field for field in fields if field.kind in _KEYS]
+    earlier: dict[tuple[str | None, ...], list[int]] = {}
+    pairs: dict[int, int] = {}
+    for line in range(len(fields[0].cells) if keys else 0):
+        size = tuple(_key(field.cells[line]) for field in keys)
+        alike = earlier.setdefault(size, [])
+        above = [line - 1] if line and not any(size) else alike
+        first = next((one for one in above if _other_system(fields, one, line)), None)
+        if first is not None:
+            pairs[line] = first
+        alike.append(line)
+    return [_joined(field, pairs) for field in fields] if pairs else fields
+
+
+def _key(cell: tuple[At, ...]) -> str | None:
+    return cell[0].text.strip() if cell else None
+
+
+def _other_system(fields: Sequence[Field], first: int, line: int) -> bool:
+    """Whether every value of a line is in the other system of units than an earlier line's."""
     values = [field for field in fields if field.kind is FieldKind.VALUES and field.cells[line]]
-    if not keys or not values:
-        return None
-    blank = not any(field.cells[line] for field in keys)
-    for first in (line - 1,) if blank else range(line):
-        same = blank or all(_same(field.cells[line], field.cells[first]) for field in keys)
-        systems = [(_system(one, first), _system(one, line)) for one in values]
-        if same and all(None not in pair and pair[0] is not pair[1] for pair in systems):
-            return first
-    return None
-
-
-def _same(cell: tuple[At, ...], other: tuple[At, ...]) -> bool:
-    return bool(cell) is bool(other) and (not cell or cell[0].text.strip() == other[0].text.strip())
+    systems = [(_system(one, first), _system(one, line)) for one in values]
+    return bool(values) and all(None not in pair and pair[0] is not pair[1] for pair in systems)
 
 
 def _system(field: Field, line: int) -> bool | None:
