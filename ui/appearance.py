@@ -128,6 +128,9 @@ def paper_fonts() -> Type:
         type_.large,
     ):
         font.setPixelSize(round(font.pointSizeF() * 96 / 72))
+        # A figure in another shape than the font's plain one could not be found or copied in a PDF.
+        for feature in ("tnum", "calt", "case"):
+            font.setFeature(QFont.Tag.fromString(feature), 0)
     return type_
 
 

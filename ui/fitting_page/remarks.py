@@ -12,7 +12,7 @@ from ui.words import Words
 
 Remark = tuple[str, dict[str, object]]
 
-_UNITS: Final = {Dimension.WEIGHT: "kg", Dimension.AGE: "years"}
+_UNITS: Final = {Dimension.WEIGHT: "unit-kg", Dimension.AGE: "unit-years"}
 
 
 def remarks_on(row: FitRow, words: Words) -> list[Remark]:
@@ -43,6 +43,6 @@ def _off(dimension: Dimension, lower: float, upper: float, words: Words) -> Rema
         {
             "dimension": words(f"dimension-{dimension.value}"),
             "by": words.margin(min(lower, upper)),
-            "unit": _UNITS.get(dimension, "cm"),
+            "unit": words(_UNITS.get(dimension, "unit-cm")),
         },
     )

@@ -19,7 +19,7 @@ from ui.words import Words
 
 
 def printed_words(desk: Desk, path: Path, settings: Settings, language: str) -> str:
-    """What stands on the sheet; figures of equal width have no text behind them in a PDF."""
+    """What can be found and copied on the sheet."""
     import pdfplumber
 
     page, table = desk.window.fitting, shop_table(6)
@@ -55,3 +55,9 @@ def test_a_sheet_under_the_defaults_names_the_hand_and_no_figure_more(
     said = printed_words(desk, tmp_path / "sheet.pdf", DEFAULTS, "en")
     assert "One hand counts as" in said
     assert "figures in force" not in said
+
+
+def test_figures_on_the_sheet_can_be_found_and_copied(desk: Desk, tmp_path: Path) -> None:
+    said = printed_words(desk, tmp_path / "sheet.pdf", DEFAULTS, "en")
+    assert "92.5" in said
+    assert "(cid:" not in said
