@@ -25,10 +25,14 @@ from ui.frame import Frame
 from ui.loading import Arrived, arrive, demo_paths
 from ui.preferences import Preferences
 from ui.theme import Scheme, Theme
+from ui.wall_sheet.making import made
+from ui.wall_sheet.paper import A3
+from ui.wall_sheet.preview import PageView
 
 SIZE: Final = (1366, 768)
 _SHEET: Final = (1032, 703)  # A4 on its side without its margins, at 96 to the inch
 _MARGIN: Final = 36
+_WALL: Final = 1640  # wide enough to read the smallest type of an A3 page
 USUAL: Final = Preferences("en", Scheme.LIGHT)
 
 
@@ -76,7 +80,8 @@ def draw(application: QApplication, scene: Scene, arrived: Arrived, folder: Path
     application.processEvents()
     application.processEvents()  # a panel that grew takes its height in a second round
     path = folder / f"{scene.name}.png"
-    picture = sheet_picture(desk) if scene.name.endswith("on-paper") else frame.grab().toImage()
+    on_paper = _ON_PAPER.get(scene.name)
+    picture = on_paper(desk) if on_paper is not None else frame.grab().toImage()
     if not picture.save(str(path)):
         raise OSError(None, "the picture could not be written", str(path))
     frame.close()
@@ -103,6 +108,17 @@ def sheet_picture(desk: Desk) -> QImage:
     page.paint(QSizeF(*_SHEET), printed)
     painter.end()
     return image
+
+
+def wall_picture(desk: Desk) -> QImage:
+    """The first page of the wall sheet of all that is loaded."""
+    chart = desk.window.workspace.in_house_chart()
+    page = PageView(made(chart, None, A3, desk.window.words.wording)[0])
+    page.resize(_WALL, page.heightForWidth(_WALL))
+    return page.grab().toImage()
+
+
+_ON_PAPER: Final = {"15-on-paper": sheet_picture, "19-wall-sheet": wall_picture}
 
 
 def _silent(message: str, fraction: float) -> None:
@@ -153,6 +169,7 @@ def _questions(file: str) -> Callable[[Desk], None]:
 
     def act(desk: Desk) -> None:
         desk.window.show_page("charts")
+        desk.window.charts.questions.head.signed.emit("Ylva Marrick")
         desk.window.charts.open_file(file)
 
     return act
@@ -196,4 +213,5 @@ SCENES: Final = (
         "18-questions-of-swapped-units",
         _questions("tarnwhistle/Tarnwhistle size guide SS27.xlsx"),
     ),
+    Scene("19-wall-sheet", _nothing),
 )
