@@ -10,8 +10,8 @@ from typing import Final
 
 from charts.answering import Answering
 from charts.answers import Answer, LeftOut, Meaning, Part, Scope
-from charts.columns_words import family_of, of_family
-from charts.heading_reading import HeadingReading, Role
+from charts.columns.words import family_of, of_family
+from charts.headings.reading import HeadingReading, Role
 from charts.layout.fields import Field, FieldKind, Table
 from charts.model_facts import definitions_of
 from charts.places import rectangle_in

@@ -10,7 +10,7 @@ from dataclasses import replace
 
 from charts.answering import Answering
 from charts.answers import Answer, CellReads, Corrected, LeftOut, Part
-from charts.columns_dates import Undone
+from charts.columns.dates import Undone
 from charts.corrections import Correction
 from charts.places import cells_at, rectangle_in
 from charts.sheet import Cell, Sheet

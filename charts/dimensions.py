@@ -12,10 +12,10 @@ from functools import cache, lru_cache
 from typing import Final, TypeVar
 
 from charts.cell_text import clean
-from charts.heading_meaning import Meant, meant
-from charts.heading_parts import Hit, hits_of, parts_of
-from charts.heading_reading import HeadingReading, Role
-from charts.heading_words import entries
+from charts.headings.meaning import Meant, meant
+from charts.headings.parts import Hit, hits_of, parts_of
+from charts.headings.reading import HeadingReading, Role
+from charts.headings.words import entries
 from charts.plausible_ranges import plausible, usual
 from charts.quantities import Unit
 from charts.schema import Basis, Definition, Dimension

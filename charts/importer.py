@@ -12,12 +12,12 @@ from charts.answers_settled import with_settled
 from charts.answers_sheets import answered_sheet, left_out
 from charts.answers_tables import answered_tables
 from charts.answers_text import opened
-from charts.checks import checked
-from charts.checks_file import told_apart
-from charts.checks_printed import compared_with_page
-from charts.columns_charts import charts_of
-from charts.columns_dates import without_dates
-from charts.columns_words import Surroundings, far_words, words_around
+from charts.checks.file import told_apart
+from charts.checks.printed import compared_with_page
+from charts.checks.whole import checked
+from charts.columns.charts import charts_of
+from charts.columns.dates import without_dates
+from charts.columns.words import Surroundings, far_words, words_around
 from charts.findings import FindingLog, Level
 from charts.identity import identified
 from charts.layout.fields import Table

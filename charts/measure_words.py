@@ -6,8 +6,8 @@ from functools import cache
 from itertools import pairwise
 from typing import Final
 
-from charts.heading_reading import Role
-from charts.heading_words import entries
+from charts.headings.reading import Role
+from charts.headings.words import entries
 from charts.schema import Dimension
 from charts.vocabulary import normal
 

@@ -14,7 +14,7 @@ from typing import Final
 
 from charts.answers import Answer
 from charts.answers_columns import JOINT
-from charts.columns_dates import undo
+from charts.columns.dates import undo
 from charts.importer import SheetReading, read_sheets
 from charts.layout.fields import Field, FieldKind, Table
 from charts.layout.view import At

@@ -12,11 +12,11 @@ from functools import lru_cache
 from typing import Final
 
 from charts.cell_text import clean
-from charts.label_letters import letters_label
-from charts.label_numbers import numbers_label
-from charts.label_reading import ADULT, INFANT, LENGTHS, LabelKind, SizeLabel, order_of
-from charts.label_slips import suggestion
-from charts.label_words import label_words, length_words, rank_words
+from charts.labels.letters import letters_label
+from charts.labels.numbers import numbers_label
+from charts.labels.reading import ADULT, INFANT, LENGTHS, LabelKind, SizeLabel, order_of
+from charts.labels.slips import suggestion
+from charts.labels.words import label_words, length_words, rank_words
 from charts.vocabulary import normal, unaccented
 
 __all__ = ["LabelKind", "SizeLabel", "read_label", "read_length"]

@@ -13,7 +13,7 @@ from typing import Final
 import numpy as np
 import numpy.typing as npt
 
-from harmonizer.crowd import Crowd, best_sizes
+from harmonizer.crowd.best import Crowd, best_sizes
 from harmonizer.offers import Offer
 from harmonizer.range_table import RangeTable
 from harmonizer.settings import DEFAULTS, Settings

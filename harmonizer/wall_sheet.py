@@ -15,8 +15,8 @@ from typing import Final
 
 from charts.in_house import InHouseChart, InHouseRow
 from charts.schema import Definition, Dimension
-from harmonizer.editions import Edition
 from harmonizer.settings import DEFAULTS, Settings
+from harmonizer.shop.editions import Edition
 from harmonizer.wall_runs import Untold, WallCell, wall_cell
 
 DRAWN: Final = (Dimension.CHEST, Dimension.WAIST, Dimension.HIP, Dimension.BACK_LENGTH)

@@ -19,17 +19,17 @@ from charts.wording import Wording
 from charts.writers.own_files import is_ours
 from charts.writers.registry import WRITERS, Writers, check_ending, write_chart
 from charts.writers.whole_file import NotWrittenError
-from harmonizer.arrival import Arrival, Known, arrive
 from harmonizer.combined import combined
 from harmonizer.fit import fit
 from harmonizer.fit_sheet import FitSheet
-from harmonizer.history import Contents, Listener, Part
 from harmonizer.offers import Offer, offers
 from harmonizer.range_table import RangeTable
 from harmonizer.rider import Rider
-from harmonizer.season import kept_aside, used
-from harmonizer.season_work import SeasonWork
 from harmonizer.settings import Settings
+from harmonizer.shop.arrival import Arrival, Known, arrive
+from harmonizer.shop.history import Contents, Listener, Part
+from harmonizer.shop.season import kept_aside, used
+from harmonizer.shop.season_work import SeasonWork
 from harmonizer.stock import StockLine, stocked
 
 __all__ = ["Contents", "Listener", "Part", "Workspace"]

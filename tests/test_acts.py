@@ -20,8 +20,8 @@ from charts.findings import Finding
 from charts.importer import read_bytes
 from charts.resource_files import resources
 from charts.schema import FileReading
-from harmonizer.season import State, open_questions
-from harmonizer.shop_folder import ShopFolder
+from harmonizer.shop.season import State, open_questions
+from harmonizer.shop.shop_folder import ShopFolder
 from harmonizer.workspace import Workspace
 
 DEMO = Path(str(resources())) / "demo" / "charts"

@@ -14,8 +14,8 @@ from charts.wording import LANGUAGES, Wording
 from charts.writers.letter import Letter, letter_text
 from charts.writers.letter_page import letter_page
 from charts.writers.whole_file import NotWrittenError, write_whole
-from harmonizer.letters import letter_about
-from harmonizer.season import State
+from harmonizer.shop.letters import letter_about
+from harmonizer.shop.season import State
 from ui.asking import Asker
 from ui.file_states import name_of, open_count
 from ui.main_window import MainWindow

@@ -24,7 +24,7 @@ from harmonizer.fit_json import fit_document
 from harmonizer.fit_sheet import FitSheet
 from harmonizer.rider import Rider
 from harmonizer.rider_file import RiderFileError, read_rider
-from harmonizer.shop_folder import ShopFolder
+from harmonizer.shop.shop_folder import ShopFolder
 from harmonizer.states import Verdict
 from harmonizer.workspace import Workspace
 from ui.arguments import Request

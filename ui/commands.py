@@ -14,8 +14,8 @@ from charts.in_house import InHouseChart
 from charts.sources import Progress
 from charts.wording import Wording
 from charts.writers.whole_file import NotWrittenError
-from harmonizer.arrival import Arrival
-from harmonizer.drop_summary import summary_of
+from harmonizer.shop.arrival import Arrival
+from harmonizer.shop.drop_summary import summary_of
 from harmonizer.workspace import Workspace
 from ui.asking import Asker
 from ui.fitting_page.draft import ASKED

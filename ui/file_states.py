@@ -9,7 +9,7 @@ from typing import Final
 from charts.day_words import day_words
 from charts.model_facts import ModelFacts
 from charts.sources import LoadedFile
-from harmonizer.season import FileRecord, FileState, Mark, State
+from harmonizer.shop.season import FileRecord, FileState, Mark, State
 from ui.theme import Ink, Look
 from ui.theme import Mark as Sign
 from ui.words import Words

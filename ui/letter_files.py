@@ -9,8 +9,8 @@ from charts.wording import Wording
 from charts.writers.letter import letter_text
 from charts.writers.letter_page import letter_page
 from charts.writers.whole_file import NotWrittenError, write_whole
-from harmonizer.letters import letter_about
-from harmonizer.season import open_questions
+from harmonizer.shop.letters import letter_about
+from harmonizer.shop.season import open_questions
 from harmonizer.workspace import Workspace
 
 

@@ -10,9 +10,9 @@ from typing import Final
 from charts.resource_files import resources
 from charts.sources import FACTS_FILE, Loaded, Progress
 from charts.wording import Wording
-from harmonizer.arrival import Known
 from harmonizer.rider import Rider
 from harmonizer.rider_file import RiderFileError, read_rider
+from harmonizer.shop.arrival import Known
 from harmonizer.workspace import Workspace
 
 _RIDER_ENDING: Final = ".toml"

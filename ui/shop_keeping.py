@@ -10,7 +10,7 @@ from pathlib import Path
 from PySide6.QtCore import QObject, QTimer
 
 from charts.writers.whole_file import NotWrittenError
-from harmonizer.shop_folder import ShopFolder
+from harmonizer.shop.shop_folder import ShopFolder
 from ui.main_window import MainWindow
 
 FOLDER_NAME = "season"

@@ -16,7 +16,7 @@ import numpy.typing as npt
 import pytest
 from pytest_benchmark.fixture import BenchmarkFixture
 
-from harmonizer.crowd import Crowd, best_sizes
+from harmonizer.crowd.best import Crowd, best_sizes
 from harmonizer.estimates import COLUMNS, population
 from harmonizer.range_table import RangeTable
 from harmonizer.rider import BodyFigure

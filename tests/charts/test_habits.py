@@ -14,7 +14,8 @@ from charts.answers import Answer, LeftOut, Meaning, Part, Question, Scope, Text
 from charts.answers_toml import AnswersFileError
 from charts.choices import answers, choices
 from charts.findings import LEVELS, Finding, Level
-from charts.habits import (
+from charts.habits.applied import departures, habit_answers, text_answers
+from charts.habits.kept import (
     Habits,
     HeadingHabit,
     LabelHabit,
@@ -25,8 +26,7 @@ from charts.habits import (
     pattern_of,
     supplier_of,
 )
-from charts.habits_applied import departures, habit_answers, text_answers
-from charts.habits_toml import read_habits, write_habits
+from charts.habits.toml import read_habits, write_habits
 from charts.importer import read_bytes
 from charts.quantities import Unit
 from charts.schema import Basis, Definition, Dimension, FileReading

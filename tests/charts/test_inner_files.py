@@ -8,7 +8,7 @@ import pytest
 
 from charts.inner_files import parts_of
 from charts.sources import load
-from harmonizer.shelf import shelved
+from harmonizer.shop.shelf import shelved
 from tests.charts.hostile.making import CHART, letter, zipped
 
 NOTES = 'format = 1\n[[model]]\nmodel = "Fellrunner"\nfile = "spring.zip/a.csv"\nlevel = "3"\n'

@@ -12,7 +12,7 @@ from hypothesis import strategies as st
 from charts.model_facts import Elastic, ModelFacts
 from charts.schema import FileReading
 from harmonizer.body import allowance_of
-from harmonizer.crowd import Crowd, best_sizes
+from harmonizer.crowd.best import Crowd, best_sizes
 from harmonizer.fit import fit
 from harmonizer.repeats import settled
 from harmonizer.rider import BodyFigure, Measure, Rider, TakenBy

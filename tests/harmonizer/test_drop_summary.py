@@ -9,8 +9,8 @@ import pytest
 from charts.importer import read_bytes
 from charts.schema import FileReading
 from charts.wording import LANGUAGES, Wording
-from harmonizer.drop_summary import same_charts, summary_of
-from harmonizer.season import State
+from harmonizer.shop.drop_summary import same_charts, summary_of
+from harmonizer.shop.season import State
 from harmonizer.workspace import Workspace
 
 CM = "Size;Chest (cm);Waist (cm)\nS;84-88;68-72\nM;89-93;73-77\nL;94-98;78-82\n"

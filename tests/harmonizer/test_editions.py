@@ -9,7 +9,7 @@ from hypothesis import given
 from hypothesis import strategies as some
 
 from charts.wording import LANGUAGES, Wording
-from harmonizer.editions import (
+from harmonizer.shop.editions import (
     Edition,
     EditionBook,
     EditionsFileError,

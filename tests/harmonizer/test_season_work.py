@@ -15,8 +15,8 @@ from hypothesis import strategies as st
 from charts.answers import Answer, CellReads, Corrected, LeftOut, Meaning, Part, Question, Scope
 from charts.findings import Level
 from charts.quantities import Unit
-from harmonizer.season import Stage, State, key_of, open_questions
-from harmonizer.shop_folder import ShopFolder
+from harmonizer.shop.season import Stage, State, key_of, open_questions
+from harmonizer.shop.shop_folder import ShopFolder
 from harmonizer.workspace import Workspace
 
 DAY = date(2027, 2, 11)

@@ -11,12 +11,12 @@ from hypothesis import strategies as st
 
 from charts.answers import Answer, LeftOut, Part, Question
 from charts.answers_toml import AnswersFileError
-from charts.habits import Habits
+from charts.habits.kept import Habits
 from charts.wording import LANGUAGES, Wording
 from charts.writers.whole_file import NotWrittenError
-from harmonizer.record_toml import read_record, write_record
-from harmonizer.season import Asked, FileRecord, Mark
-from harmonizer.shop_folder import ShopFolder, file_name
+from harmonizer.shop.record_toml import read_record, write_record
+from harmonizer.shop.season import Asked, FileRecord, Mark
+from harmonizer.shop.shop_folder import ShopFolder, file_name
 
 DAY = date(2027, 2, 11)
 TEXTS = st.text(st.characters(exclude_categories=["Cs"]), max_size=12)

@@ -10,7 +10,7 @@ import numpy as np
 import pytest
 
 from harmonizer.coverage import best_set, coverage, empty_cells
-from harmonizer.crowd import Crowd
+from harmonizer.crowd.best import Crowd
 from harmonizer.estimates import COLUMNS, population
 from harmonizer.rider import BodyFigure
 from tests.harmonizer.by_hand import CHART_A, model, rows_chart, table

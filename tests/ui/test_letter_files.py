@@ -9,8 +9,8 @@ import pytest
 
 from charts.choices import answers, choices
 from charts.wording import Wording
-from harmonizer.season import open_questions
-from harmonizer.shop_folder import ShopFolder
+from harmonizer.shop.season import open_questions
+from harmonizer.shop.shop_folder import ShopFolder
 from harmonizer.workspace import Workspace
 from ui.__main__ import main
 

@@ -8,7 +8,7 @@ import pytest
 from PySide6.QtWidgets import QApplication
 from pytestqt.qtbot import QtBot
 
-from harmonizer.season import State
+from harmonizer.shop.season import State
 from tests.ui.test_commands import opened
 from ui.desk import Desk, make_desk
 from ui.frame import Frame

@@ -9,7 +9,7 @@ from charts.finding_sentences import sentence_of
 from charts.findings import Level
 from charts.schema import FileReading
 from charts.sources import LoadedFile
-from harmonizer.season import FileRecord, FileState, State
+from harmonizer.shop.season import FileRecord, FileState, State
 from harmonizer.workspace import Workspace
 from ui.file_states import LOOK_OF, facts_of, maker_of, name_of, state_words
 from ui.theme import Look

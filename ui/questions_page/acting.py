@@ -12,7 +12,7 @@ from charts.answers import Act, Answer, Question
 from charts.regions import SheetRegions
 from charts.sheet import Addressing
 from charts.sources import Progress
-from harmonizer.arrival import Arrival
+from harmonizer.shop.arrival import Arrival
 from ui.file_states import maker_of
 from ui.questions_page.case import Bench, Case, SheetShelf, read_with, today
 from ui.questions_page.column_words import ColumnWord, column_words

@@ -14,8 +14,8 @@ from charts.places import sheet_of
 from charts.regions import SheetRegions, regions
 from charts.schema import Chart, FileReading
 from charts.sources import LoadedFile
-from harmonizer.arrival import Arrival
-from harmonizer.season import FileState
+from harmonizer.shop.arrival import Arrival
+from harmonizer.shop.season import FileState
 from harmonizer.workspace import Workspace
 from ui.operations import Operations
 from ui.questions_page.signature import Signature

@@ -16,7 +16,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from harmonizer.season import State
+from harmonizer.shop.season import State
 from ui.controls.buttons import FlatButton
 from ui.controls.field import FramedLine
 from ui.drawing.marks import paint_mark

@@ -14,7 +14,7 @@ from charts.corrections import Correction
 from charts.day_words import day_words
 from charts.places import cells_at
 from charts.sources import Progress
-from harmonizer.season import State
+from harmonizer.shop.season import State
 from ui.dress import Dress
 from ui.file_states import name_of, state_words
 from ui.questions_page.acting import Acting

@@ -26,7 +26,7 @@ from charts.finding_sentences import sentence_of
 from charts.findings import DANGER, Finding, Level
 from charts.schema import FileReading
 from charts.wording import Wording
-from harmonizer.season import Asked, Stage
+from harmonizer.shop.season import Asked, Stage
 
 StageOf = Callable[[Finding], tuple[Stage, Asked | None]]
 

@@ -20,7 +20,7 @@ from PySide6.QtWidgets import (
 
 from charts.importer import read_bytes
 from charts.places import rectangle_of
-from harmonizer.season import FileRecord, stage_of
+from harmonizer.shop.season import FileRecord, stage_of
 from ui.controls.buttons import FlatButton
 from ui.dress import Dress
 from ui.questions_page.question_model import QuestionDelegate, QuestionModel

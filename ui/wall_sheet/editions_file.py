@@ -8,7 +8,7 @@ from typing import Final
 from charts.in_house import InHouseChart
 from charts.wording import Wording
 from charts.writers.whole_file import NotWrittenError, write_whole
-from harmonizer.editions import (
+from harmonizer.shop.editions import (
     Edition,
     EditionBook,
     EditionsFileError,

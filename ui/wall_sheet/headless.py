@@ -12,7 +12,7 @@ from PySide6.QtGui import QGuiApplication
 
 from charts.in_house import InHouseChart
 from charts.wording import Wording
-from harmonizer.editions import Edition
+from harmonizer.shop.editions import Edition
 from ui import appearance
 from ui.wall_sheet.editions_file import BOOK_NAME, EditionsFile
 from ui.wall_sheet.making import made

@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from charts.in_house import InHouseChart
 from charts.wording import Wording
-from harmonizer.editions import Edition
 from harmonizer.settings import DEFAULTS, Settings
+from harmonizer.shop.editions import Edition
 from harmonizer.wall_sheet import wall_sheet
 from ui.wall_sheet.ink import Page
 from ui.wall_sheet.pages import all_pages

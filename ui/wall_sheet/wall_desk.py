@@ -13,8 +13,8 @@ from charts.in_house import InHouseChart
 from charts.sources import Progress
 from charts.writers.own_files import is_ours
 from charts.writers.whole_file import NotWrittenError, write_whole
-from harmonizer.editions import Edition
 from harmonizer.settings import Settings
+from harmonizer.shop.editions import Edition
 from ui.asking import Asker
 from ui.main_window import MainWindow
 from ui.wall_sheet.editions_file import EditionsFile

@@ -6,7 +6,7 @@ from pathlib import Path
 
 from pytestqt.qtbot import QtBot
 
-from harmonizer.season import State
+from harmonizer.shop.season import State
 from harmonizer.workspace import Workspace
 from tests.ui.test_commands import CHART, opened
 from ui.charts_page.file_rows import FileRow, file_rows

@@ -10,7 +10,7 @@ from PySide6.QtWidgets import QApplication
 from pytestqt.qtbot import QtBot
 
 from charts.resource_files import resources
-from harmonizer.season import State
+from harmonizer.shop.season import State
 from tests.ui.test_commands import opened
 from ui.charts_page.file_rows import WANTING
 from ui.desk import Desk

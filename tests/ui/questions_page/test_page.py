@@ -10,7 +10,7 @@ from PySide6.QtTest import QAbstractItemModelTester, QTest
 from PySide6.QtWidgets import QApplication
 from pytestqt.qtbot import QtBot
 
-from harmonizer.season import Stage, State
+from harmonizer.shop.season import Stage, State
 from tests.ui.test_commands import Answers, opened
 from ui.desk import Desk
 from ui.questions_page.page import QuestionsPage

@@ -9,7 +9,7 @@ from charts.answers import Answer
 from charts.importer import read_bytes
 from charts.schema import FileReading
 from charts.wording import Wording
-from harmonizer.season import FileRecord, stage_of
+from harmonizer.shop.season import FileRecord, stage_of
 from ui.questions_page.question_rows import QuestionRow, Weight, answers_to, question_rows
 
 EN = Wording("en")

@@ -11,7 +11,7 @@ from PySide6.QtWidgets import QApplication
 from charts.in_house import InHouseChart
 from charts.wording import Wording
 from harmonizer.combined import combined
-from harmonizer.editions import Edition
+from harmonizer.shop.editions import Edition
 from harmonizer.wall_sheet import wall_sheet
 from tests.demo_scenario import CHART_FILES, all_offers, reading_of
 from tests.ui.wall_sheet.hard_wall import DAY, hard_chart

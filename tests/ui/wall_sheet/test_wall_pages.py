@@ -9,7 +9,7 @@ import pytest
 from charts.cautions import GENERAL
 from charts.in_house import InHouseChart
 from charts.wording import LANGUAGES, Wording
-from harmonizer.editions import Edition
+from harmonizer.shop.editions import Edition
 from tests.ui.wall_sheet.conftest import Draw
 from tests.ui.wall_sheet.hard_wall import DAY
 from tests.ui.wall_sheet.on_page import (

@@ -1,0 +1,1 @@
+"""Checks of a whole chart: plain functions from a chart to what they doubt."""

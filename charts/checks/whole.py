@@ -1,0 +1,60 @@
+"""Checks of a whole chart: each a plain function from a chart to what it doubts.
+
+A new check is one more function in ``BLOCKS`` or ``CHECKS``. It must be right more often than
+wrong: the false-alarm rate over clean charts is tested.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+from typing import Final
+
+from charts.checks.blocks import slipped_rows, turned_blocks
+from charts.checks.doubt import Column, Doubt, applied, columns
+from charts.checks.order import order
+from charts.checks.proportions import out_of_proportion
+from charts.checks.steps import borders, label_steps, leaps, step_breaks
+from charts.checks.strides import far_ends, twice_entered
+from charts.findings import LEVELS, FindingLog, Level
+from charts.schema import Chart
+
+Check = Callable[[Chart, Sequence[Column]], list[Doubt]]
+
+BLOCKS: Final[tuple[Check, ...]] = (slipped_rows, turned_blocks, out_of_proportion)
+"""What explains a whole block comes first, and its values are left out of what follows."""
+CHECKS: Final[tuple[Check, ...]] = (
+    order,
+    leaps,
+    far_ends,
+    step_breaks,
+    twice_entered,
+    label_steps,
+    borders,
+)
+"""What sees single values."""
+
+
+def checked(chart: Chart, log: FindingLog) -> Chart:
+    """The chart with its doubts logged and listed at the values they bear on."""
+    found: list[Doubt] = []
+    asked = frozenset(one.id for one in log.findings if one.level is Level.QUESTION)
+    read = columns(chart, asked)
+    for check in BLOCKS:
+        found += _new(check(chart, read), found)
+    spoilt = {spot for doubt in found for spot in doubt.spots}
+    rest = [column for column in read if not spoilt.intersection(column.spots)]
+    for check in CHECKS:
+        found += _new(check(chart, rest), found)
+    return applied(chart, found, log)
+
+
+def _new(doubts: Sequence[Doubt], known: Sequence[Doubt]) -> list[Doubt]:
+    """Doubts whose values are not all asked about already by an earlier check."""
+    asked = {
+        spot for doubt in known if LEVELS[doubt.code] is Level.QUESTION for spot in doubt.spots
+    }
+    return [
+        doubt
+        for doubt in doubts
+        if LEVELS[doubt.code] is not Level.QUESTION or not asked.intersection(doubt.spots)
+    ]

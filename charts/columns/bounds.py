@@ -1,0 +1,172 @@
+"""A sentence that says what a single figure means: "up to this number" makes it an upper limit."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterable, Sequence
+from dataclasses import replace
+from decimal import Decimal
+from typing import Final
+
+from charts.columns.values import Filled
+from charts.columns.words import Surroundings, Words
+from charts.dimensions import Role, read_heading
+from charts.findings import listed
+from charts.layout.looks import look
+from charts.quantities import factor
+from charts.schema import Dimension, Kind, Range, UnitFrom
+
+_UPPER: Final = re.compile(
+    r"equal (?:to )?or (?:below|less|smaller|under)|(?:below|less than|smaller than|under) or equal"
+    r"|\bup to\b|or (?:below|less|smaller)\b|at most|no more than|\bmaxim\w*|\bmax\b"
+    r"|upper (?:limit|end|bound)|not exceed|no (?:taller|bigger|larger|more) than|largest|tallest"
+    r"|\b(?:bis|tot|do|til|till|à)\s+\d|\bbis zu[rm]?\b|\bpast tot\b|höchstens|obergrenze"
+    r"|gleich oder kleiner|kleiner oder gleich|nicht größer"
+    r"|jusqu|au maximum|au plus|égal ou inférieur|inférieur ou égal|hasta|como máximo"
+    r"|igual o inferior|fino a|al massimo|tot en met|maximaal|hoogstens|upp till|högst|op til"
+    r"|højst|opp til|até",
+    re.IGNORECASE,
+)
+_FIGURE_ABOVE: Final = re.compile(
+    r"(?:above|over|larger than|bigger than|greater than|higher than|more than)"
+    r" (?:your|you|the body|the wearer|the rider)"
+    r"|(?:largest|biggest|greatest|highest) (?:\w+ ){0,5}(?:fits?|wearer|rider|body|measures?)\b"
+    r"|über (?:ihr|dein|eur|dem eigenen)|gr(?:ö|oe)(?:ß|ss)te[rs]? (?:\w+ ){0,4}(?:passt|umfang)",
+    re.IGNORECASE,
+)
+"""The figure is compared with the wearer, the other way round: it is the larger of the two."""
+_LOWER: Final = re.compile(
+    r"equal (?:to )?or (?:above|more|greater)|(?:above|more than|greater than) or equal"
+    r"|at least|lower limit|minimum|mindestens|untergrenze|au moins|au minimum|como mínimo|almeno",
+    re.IGNORECASE,
+)
+_OF_FIGURES: Final = re.compile(
+    r"number|figure|value|measure|table|chart|listed|given|shown|below|indicated|size|girth"
+    r"|zahl|wert|angabe|angegeben|maß|mass|tabelle|größe|grösse|umfang"
+    r"|chiffre|valeur|mesure|tableau|indiqué|taille|tour|valor|medida|tabla|indicad|talla"
+    r"|misur|tabella|valore|taglia|maat|tabel|waarde|mått|tabell|storlek|mål|størrelse|tamanho",
+    re.IGNORECASE,
+)
+_ALL_FIGURES: Final = re.compile(
+    r"\b(?:numbers?|figures?|values?|measure(?:s|ments?)?|girths?)\b|\bzahl|\bwert|\bangabe|\bmaß"
+    r"|chiffre|valeur|mesure|valor|medida|misur|waarde|\bmaten\b|mått|\bmål\b|wymiar|hodnot",
+    re.IGNORECASE,
+)
+"""Words that mean the figures of a chart at large, where no dimension is named."""
+_OF_THE_CHILD: Final = re.compile(
+    r"\btall\b|\bgroß\b|\bgross\b|\bgrand|\bage[ds]?\b|\byears?\b|\bjahre?\b|\bans\b|\bjaar\b"
+    r"|\banni\b|\baños\b|\blång|\bhøj|\bhoog|\balto|\bwzrost",
+    re.IGNORECASE,
+)
+"""A sentence about how tall or old a child may be says nothing of its girths."""
+_SHORTEST: Final = 12
+"""Characters of a sentence; "max. 30 kg" alone is a limit of the vest and says nothing of cells."""
+_NUMBER: Final = re.compile(r"\d+(?:\.\d+)?")
+_WORD: Final = re.compile(r"[^\W\d_]+(?:[- ][^\W\d_]+)?")
+
+
+def bounded(columns: Sequence[Filled], around: Surroundings) -> list[Filled]:
+    """The columns with single figures made open ends where a sentence says so, noted there."""
+    found = list(columns)
+    for words in around.words:
+        kind = _says(words) or _titled(words)
+        if kind is not None and (fits := _meant(words.text, found)):
+            found = _applied(found, words, kind, fits, around)
+    return found
+
+
+def _says(words: Words) -> Kind | None:
+    """What a sentence about the figures of the table makes of them."""
+    text = words.text
+    if words.kind is UnitFrom.SHEET or len(text) < _SHORTEST:
+        return None
+    if not _OF_FIGURES.search(text) and not _named(text):
+        return None
+    if _FIGURE_ABOVE.search(text):
+        return Kind.AT_MOST
+    upper, lower = _UPPER.search(text), _LOWER.search(text)
+    if upper is None:
+        return Kind.AT_LEAST if lower else None
+    return Kind.AT_MOST if lower is None else None
+
+
+def _titled(words: Words) -> Kind | None:
+    """A title such as "Children's sizes (up to height)" is a heading that says which end it is."""
+    reading = look(words.text).heading
+    if words.kind is not UnitFrom.TITLE or reading.dimension is None:
+        return None
+    return {Role.HIGH_END: Kind.AT_MOST, Role.LOW_END: Kind.AT_LEAST}.get(reading.role)
+
+
+def _meant(text: str, columns: Sequence[Filled]) -> set[int]:
+    """The columns a sentence speaks of.
+
+    Those whose figure it gives as an example ("size 164 for children up to 164 cm"); without a
+    figure those of the dimensions it names, and all where it speaks of the figures at large. A
+    sentence with other figures speaks of something else: a limit of the vest, a price, a date.
+    """
+    figures = {Decimal(number) for number in _NUMBER.findall(text)}
+    if figures:
+        return {n for n, one in enumerate(columns) if figures & _printed(one)}
+    named = _named(text)
+    if named:
+        return {n for n, one in enumerate(columns) if one.column.dimension in named}
+    everything = _ALL_FIGURES.search(text) and not _OF_THE_CHILD.search(text)
+    return set(range(len(columns))) if everything else set()
+
+
+def _printed(one: Filled) -> set[Decimal]:
+    """The single figures of a column as they are printed."""
+    found = set()
+    for value in one.ranges.values():
+        if value.kind is Kind.SINGLE and value.value is not None:
+            by = factor(value.published_unit) if value.published_unit else Decimal(1)
+            found.add((value.value / by).normalize())
+    return found
+
+
+def _applied(
+    columns: Iterable[Filled], words: Words, kind: Kind, meant: set[int], around: Surroundings
+) -> list[Filled]:
+    found = []
+    for number, one in enumerate(columns):
+        single = any(value.kind is Kind.SINGLE for value in one.ranges.values())
+        if number not in meant or not single:
+            found.append(one)
+            continue
+        case = "upper" if kind is Kind.AT_MOST else "lower"
+        ident = around.log.add(
+            "single-values", words.place, key=words.text, case=case, text=words.text
+        )
+        ranges = {line: _bound(value, kind, ident) for line, value in one.ranges.items()}
+        found.append(Filled(one.column, ranges))
+    return found
+
+
+def _named(text: str) -> set[Dimension]:
+    found = set()
+    for match in _WORD.finditer(text):
+        for word in {match[0], *match[0].split()}:
+            reading = read_heading(word)
+            if reading.role is Role.MEASURE and reading.dimension is not None:
+                found.add(reading.dimension)
+    return found - {Dimension.OTHER}
+
+
+def _bound(value: Range, kind: Kind, ident: str) -> Range:
+    if value.kind is not Kind.SINGLE:
+        return value
+    also = value.also_published
+    if also is not None and also.value is not None:
+        ends = (None, also.value) if kind is Kind.AT_MOST else (also.value, None)
+        also = replace(also, low=ends[0], high=ends[1], value=None)
+    low, high = (None, value.value) if kind is Kind.AT_MOST else (value.value, None)
+    return replace(
+        value,
+        kind=kind,
+        low=low,
+        high=high,
+        value=None,
+        also_published=also,
+        findings=listed(*value.findings, ident),
+    )

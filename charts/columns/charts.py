@@ -1,0 +1,93 @@
+"""One table to charts: one per band and model, the sizes in source order."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Sequence
+from dataclasses import replace
+
+from charts.columns.basis import with_basis
+from charts.columns.bounds import bounded
+from charts.columns.leftovers import say_blanks, with_tolerances, without_doubles
+from charts.columns.lines import Line, lines_of
+from charts.columns.meaning import columns_of
+from charts.columns.pairs import paired
+from charts.columns.repeats import without_repeats
+from charts.columns.rows import rows_in_another_unit
+from charts.columns.suspects import suspected
+from charts.columns.units import with_units
+from charts.columns.values import Filled, filled
+from charts.columns.words import Surroundings, is_sentence, notes_of, title_of
+from charts.findings import listed
+from charts.layout.looks import look
+from charts.schema import Chart, Range, Said, Size
+
+Group = tuple[str | None, str | None]
+
+
+def charts_of(around: Surroundings) -> list[Chart]:
+    """Every chart that one table holds, without the checks of whole charts."""
+    columns = with_basis(with_units(columns_of(around), around), around)
+    columns = suspected(columns, around)
+    each = rows_in_another_unit([filled(column, around) for column in columns], around)
+    read = paired(each, around)
+    read = without_doubles(read, around)
+    say_blanks(read, around)
+    read = bounded(with_tolerances(read, around), around)
+    lines = without_repeats(lines_of(around), read, around)
+    charts = []
+    for group in _groups(lines, read):
+        chart = _chart(group, lines, read, around)
+        if chart.sizes:
+            charts.append(chart)
+    return charts
+
+
+def _groups(lines: Sequence[Line], read: Sequence[Filled]) -> list[Group]:
+    """The pairs of band and model that the lines and the columns name, in their order."""
+    bands = dict.fromkeys(one.column.band for one in read if one.column.band)
+    found: dict[Group, None] = {}
+    for line in lines:
+        for band in [line.band] if line.band or not bands else bands:
+            found[band, line.group] = None
+    return list(found)
+
+
+def _chart(
+    group: Group, lines: Sequence[Line], read: Sequence[Filled], around: Surroundings
+) -> Chart:
+    band, model = group
+    own = [line for line in lines if line.group == model and line.band in {None, band}]
+    columns = [one for one in read if one.column.band in {None, band}]
+    sizes = [size for line in own if (size := _size(line, columns)) is not None]
+    return Chart(
+        place=around.table.area,
+        title=title_of(around.table),
+        sizes=tuple(sizes),
+        model=Said(model, "column") if model else None,
+        band=band or _band_around(around),
+        notes=notes_of(around.table),
+    )
+
+
+def _size(line: Line, columns: Iterable[Filled]) -> Size | None:
+    ranges = tuple(one.ranges[line.number] for one in columns if line.number in one.ranges)
+    if not ranges:
+        return None
+    corrected = line.at.cell.corrected if line.at is not None else None
+    found = tuple(_asking(ranges, line.findings))
+    return Size(line.label, found, line.length, line.also, corrected)
+
+
+def _asking(ranges: Iterable[Range], findings: tuple[str, ...]) -> Iterable[Range]:
+    for one in ranges:
+        both = listed(*one.findings, *findings)
+        yield replace(one, findings=both) if findings else one
+
+
+def _band_around(around: Surroundings) -> str | None:
+    """The band that a title, a note, the sheet's or the file's name gives, the nearest first."""
+    for words in around.words:
+        band = look(words.text).band
+        if band is not None and not is_sentence(words.text):
+            return band
+    return None

@@ -1,0 +1,163 @@
+"""What must not go unsaid: figures given twice, blanks below figures, merged cells, tolerances."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import replace
+
+from charts.columns.meaning import Column
+from charts.columns.values import Filled
+from charts.columns.words import Surroundings, family_of
+from charts.findings import Candidate, listed
+from charts.layout.fields import Field, FieldKind
+from charts.layout.view import At
+from charts.notation import Expected, read_cell
+from charts.quantities import FAMILY
+from charts.schema import Dimension, Kind, Range
+
+
+def without_doubles(columns: Sequence[Filled], around: Surroundings) -> list[Filled]:
+    """One column per dimension, definition, basis and band; a second one is asked about."""
+    found: list[Filled] = []
+    for one in columns:
+        first = next((other for other in found if _same(other.column, one.column)), None)
+        if first is None or one.column.dimension is Dimension.OTHER:
+            found.append(one)
+        elif not _agree(first, one):
+            found[found.index(first)] = _asked(first, one, around)
+    return found
+
+
+def _asked(first: Filled, second: Filled, around: Surroundings) -> Filled:
+    """The first of two columns for one measure: the question bears on it too, which is the one?"""
+    ident = around.log.add(
+        "column-unused",
+        second.column.place,
+        key=first.column.place,
+        heading=second.column.heading,
+        other=first.column.heading,
+    )
+    ranges = {
+        line: replace(value, findings=listed(*value.findings, ident))
+        for line, value in first.ranges.items()
+    }
+    return Filled(first.column.asking(ident), ranges)
+
+
+def _same(first: Column, second: Column) -> bool:
+    return (first.dimension, first.definition, first.basis, first.band) == (
+        second.dimension,
+        second.definition,
+        second.basis,
+        second.band,
+    )
+
+
+def _agree(first: Filled, second: Filled) -> bool:
+    """The same figures printed twice need no question."""
+    return all(
+        (other := first.ranges.get(line)) is not None
+        and (value.low, value.high, value.value) == (other.low, other.high, other.value)
+        for line, value in second.ranges.items()
+    )
+
+
+def say_blanks(columns: Sequence[Filled], around: Surroundings) -> None:
+    """Ask once per table about blank cells that stand below a filled one, and note merged ones."""
+    for one in columns:
+        field = one.column.field
+        for line in range(1, len(field.cells)):
+            above = field.cells[line - 1]
+            blank = not field.cells[line] and above and _line_filled(columns, line)
+            if blank and not around.answers.emptied(_next_place(above[0], around)):
+                _ask_blank(one, field.cells[line - 1][0], around)
+                break
+        if any(_shares(field, line) for line in range(1, len(field.cells))):
+            around.log.add("merged-shared", one.column.place, heading=one.column.heading)
+
+
+def _line_filled(columns: Sequence[Filled], line: int) -> bool:
+    return any(one.column.field.cells[line] for one in columns)
+
+
+def _ask_blank(one: Filled, above: At, around: Surroundings) -> None:
+    around.log.add(
+        "blank-inside",
+        _next_place(above, around),
+        key=around.table.area,
+        candidates=(
+            Candidate(above.text.strip(), why="same-as-above"),
+            Candidate("", why="not-given"),
+        ),
+        heading=one.column.heading,
+    )
+
+
+def _next_place(above: At, around: Surroundings) -> str:
+    """The blank cell after ``above`` in the direction in which the sizes run."""
+    if around.table.turned:
+        return around.place(above.row, above.column + 1)
+    return around.place(above.row + 1, above.column)
+
+
+def _shares(field: Field, line: int) -> bool:
+    here, above = field.cells[line], field.cells[line - 1]
+    if len(here) != 1 or len(above) != 1:
+        return False
+    return here[0].origin == above[0].origin and here[0] != above[0]
+
+
+def with_tolerances(columns: Sequence[Filled], around: Surroundings) -> list[Filled]:
+    """The tolerance rows and columns put beside the values of the dimension they name."""
+    found = [_own_tolerance(one, around) for one in columns]
+    for field in around.table.of(FieldKind.TOLERANCE):
+        target = _target(field, found, around)
+        if target is not None:
+            found[target] = _per_line(found[target], field, around)
+    return found
+
+
+def _own_tolerance(one: Filled, around: Surroundings) -> Filled:
+    at = one.column.field.tolerance
+    if at is None:
+        return one
+    ranges = {line: _tolerated(value, at, one.column) for line, value in one.ranges.items()}
+    _say(one.column, at, around)
+    return Filled(one.column, ranges)
+
+
+def _target(field: Field, columns: Sequence[Filled], around: Surroundings) -> int | None:
+    """The column a tolerance names, else the one to its left."""
+    dimension = field.heading.dimension
+    if dimension is not None:
+        for number, one in enumerate(columns):
+            if one.column.dimension is dimension:
+                return number
+    before = around.table.fields[: around.table.fields.index(field)]
+    numbers = [n for n, one in enumerate(columns) if one.column.field in before]
+    return max(numbers, default=None)
+
+
+def _per_line(one: Filled, field: Field, around: Surroundings) -> Filled:
+    ranges = dict(one.ranges)
+    for line, value in one.ranges.items():
+        if field.cells[line]:
+            ranges[line] = _tolerated(value, field.cells[line][0], one.column)
+            _say(one.column, field.cells[line][0], around)
+    return Filled(one.column, ranges)
+
+
+def _tolerated(value: Range, at: At, column: Column) -> Range:
+    quantity = read_cell(at.text, Expected(column.dimension, column.unit)).quantity
+    if quantity is None or value.kind is Kind.UNREAD:
+        return value
+    figure = quantity.tolerance or quantity.value
+    unit = quantity.unit or column.unit
+    if figure is None or unit is None or FAMILY[unit] is not family_of(column.dimension):
+        return value
+    return replace(value, tolerance=figure.in_canonical(unit).value)
+
+
+def _say(column: Column, at: At, around: Surroundings) -> None:
+    place = around.place(at.row, at.column)
+    around.log.add("tolerance-kept", place, key=column.place, heading=column.heading)

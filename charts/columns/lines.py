@@ -1,0 +1,237 @@
+"""The sizes of a table: which column is the key, what else a size is called, band and model."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Sequence
+from dataclasses import dataclass, replace
+from typing import Final
+
+from charts.cell_text import clean
+from charts.columns.words import Surroundings
+from charts.findings import Candidate
+from charts.layout.fields import Field, FieldKind
+from charts.layout.looks import look
+from charts.layout.view import At
+from charts.schema import AlsoLabel
+
+_BRACKET: Final = re.compile(r"\s*\([^()]*\)\s*$")
+
+
+@dataclass(frozen=True, slots=True)
+class Line:
+    """One row of a table as a size. ``at`` is the cell its name stands in."""
+
+    number: int
+    label: str | None
+    length: str | None
+    at: At | None
+    also: tuple[AlsoLabel, ...] = ()
+    band: str | None = None
+    group: str | None = None
+    findings: tuple[str, ...] = ()
+
+
+def lines_of(around: Surroundings) -> list[Line]:
+    """The sizes of a table in source order; a row that nothing names has neither name nor length.
+
+    The key is the first column of labels that is complete and repeats nothing within a band.
+    """
+    table = around.table
+    bands = _filled_down(table.of(FieldKind.BAND), table.lines)
+    if not any(bands):
+        bands = _bands_in_comments(around)
+    lengths = table.of(FieldKind.LENGTH)
+    labels = list(table.of(FieldKind.LABEL))
+    groups = _filled_down(table.of(FieldKind.IDENTITY), table.lines)
+    if not any(groups):
+        groups = _named_groups(around, labels, bands)
+    key = _key(labels, [bands, groups, _texts(lengths)])
+    others = [one for one in labels if one is not key]
+    if key is not None and len(labels) > 1:
+        _say_key(key, others, around)
+    if lengths:
+        around.log.add("second-axis", table.area)
+    lines = [_line(number, key, lengths, others) for number in range(table.lines)]
+    found = [
+        replace(line, band=_band(band), group=group)
+        for line, band, group in zip(lines, bands, groups, strict=True)
+    ]
+    pattern = sum(_mistyped(line) is not None for line in found) > 1
+    return [_doubted(line, around, pattern=pattern) for line in found]
+
+
+def _mistyped(line: Line) -> str | None:
+    """What a label may have been meant to be, None when it is in no doubt."""
+    label = look(line.at.text).label if line.at is not None and line.label is not None else None
+    return label.doubtful if label is not None else None
+
+
+def _bands_in_comments(around: Surroundings) -> list[str | None]:
+    """A comment that names a band at one size holds for the sizes down to the next such comment."""
+    table = around.table
+    said = {place: text for place, text in table.sheet.comments.items() if _band(text)}
+    said |= {
+        (at.row, at.column): at.cell.comment
+        for field in table.fields
+        for cell in field.cells
+        for at in cell
+        if at.cell.comment and _band(at.cell.comment)
+    }
+    held: str | None = None
+    found: list[str | None] = []
+    for line in range(table.lines):
+        places = {(at.row, at.column) for field in table.fields for at in field.cells[line]}
+        held = next((said[place] for place in sorted(places & said.keys())), held)
+        found.append(held)
+    return found
+
+
+def _band(text: str | None) -> str | None:
+    return look(text).band if text else None
+
+
+def _line(
+    number: int, key: Field | None, lengths: Sequence[Field], others: Sequence[Field]
+) -> Line:
+    at = _at(key, number) if key else None
+    length_at = _at(lengths[0], number) if lengths else None
+    also = [AlsoLabel(text, "") for text in (_bracketed(at.text) if at else ())]
+    for one in others:
+        other = _at(one, number)
+        if other is not None:
+            also.append(AlsoLabel(clean(other.text), one.printed_heading))
+    return Line(
+        number,
+        _name(at.text) if at else None,
+        clean(length_at.text) if length_at else None,
+        at or length_at,
+        tuple(also),
+    )
+
+
+def _name(text: str) -> str:
+    """The label of a cell such as ``L``, ``00 (XS)`` or ``L (bis 60 kg)``."""
+    one = look(text)
+    if one.reading.label is not None:
+        return one.reading.label
+    if one.label is None:
+        return clean(text)
+    return _BRACKET.sub("", one.label.text) if one.label.also else one.label.text
+
+
+def _bracketed(text: str) -> tuple[str, ...]:
+    one = look(text)
+    return one.label.also if one.label and one.reading.label is None else ()
+
+
+def _at(one: Field, number: int) -> At | None:
+    cell = one.cells[number]
+    return cell[0] if cell and cell[0].text.strip() else None
+
+
+def _texts(fields: Sequence[Field]) -> list[str | None]:
+    if not fields:
+        return []
+    return [cell[0].text if cell else None for cell in fields[0].cells]
+
+
+def _filled_down(fields: Sequence[Field], lines: int) -> list[str | None]:
+    """A band or a model in a column of its own holds down to the next one."""
+    if not fields:
+        return [None] * lines
+    held: str | None = None
+    found: list[str | None] = []
+    for cell in fields[0].cells:
+        held = cell[0].text if cell else held
+        found.append(held)
+    return found
+
+
+def _named_groups(
+    around: Surroundings, labels: Sequence[Field], bands: Sequence[str | None]
+) -> list[str | None]:
+    """Models under an unknown word: texts that part the rows where the sizes alone repeat."""
+    none: list[str | None] = [None] * around.table.lines
+    if not labels or len(around.table.of(FieldKind.NOTE)) != 1:
+        return none
+    names = _filled_down(labels[:1], around.table.lines)
+    models = _filled_down(around.table.of(FieldKind.NOTE), around.table.lines)
+    alone = list(zip(names, bands, strict=True))
+    together = list(zip(names, bands, models, strict=True))
+    repeats = len(set(alone)) < len(alone) and len(set(together)) == len(together)
+    several = 1 < len(set(models)) < len(models)
+    return models if repeats and several and all(models) else none
+
+
+def _key(labels: Sequence[Field], beside: Sequence[Sequence[str | None]]) -> Field | None:
+    """The first complete column of labels that repeats nothing; the first when none does."""
+    for one in labels:
+        names = [cell[0].text.strip().lower() if cell else "" for cell in one.cells]
+        keys = list(zip(names, *(part for part in beside if part), strict=True))
+        if all(names) and len(set(keys)) == len(keys):
+            return one
+    return labels[0] if labels else None
+
+
+def _say_key(key: Field, others: Sequence[Field], around: Surroundings) -> None:
+    first = key.heads[-1] if key.heads else next(cell[0] for cell in key.cells if cell)
+    around.log.add(
+        "label-key-chosen",
+        around.place(first.row, first.column),
+        key=around.table.area,
+        heading=key.printed_heading,
+        others=", ".join(one.printed_heading for one in others),
+    )
+
+
+def _doubted(line: Line, around: Surroundings, *, pattern: bool) -> Line:
+    """A label that was a date, that may be mistyped, or that fills an uneven part of a grid.
+
+    Doubtful labels that follow a pattern of their own (1X, 2X, 3X) are no slips.
+    """
+    at = line.at
+    if line.label is None and line.length is None:
+        return replace(line, findings=(*line.findings, _nameless(line, around)))
+    if at is None or line.label is None:
+        return line
+    place = around.place(at.row, at.column)
+    undone = around.dates.get(at.origin)
+    found = list(line.findings)
+    if undone is not None:
+        found.append(_was_a_date(line, place, around))
+    meant = _mistyped(line)
+    if meant is not None and not pattern:
+        near = (Candidate(meant, why="label-near"),)
+        found.append(
+            around.log.add("label-mistyped", place, candidates=near, text=line.label, first=meant)
+        )
+    if line.number in around.table.uneven:
+        key = f"grid {around.table.area}"
+        found.append(around.log.add("label-repeated", place, key=key, case="grid", text=line.label))
+    return replace(line, findings=tuple(found))
+
+
+def _nameless(line: Line, around: Surroundings) -> str:
+    """A row of figures whose size is blank: the same as above, or a name that is missing."""
+    cells = [
+        field.cells[line.number][0] for field in around.table.fields if field.cells[line.number]
+    ]
+    place = around.place(cells[0].row, cells[0].column) if cells else around.table.area
+    key = f"nameless {around.table.area}"
+    return around.log.add("blank-inside", place, key=key, case="label")
+
+
+def _was_a_date(line: Line, place: str, around: Surroundings) -> str:
+    undone = around.dates[line.at.origin] if line.at else None
+    shown = undone.shown if undone else ""
+    label = line.label or ""
+    return around.log.add(
+        "was-a-date",
+        place,
+        key=f"labels {around.table.area}",
+        candidates=(Candidate(label, why="day-month"), Candidate(shown, why="as-printed")),
+        text=shown,
+        heading=label,
+        first=label,
+    )

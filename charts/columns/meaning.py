@@ -1,0 +1,299 @@
+"""What each column of values measures: its dimension, definition, and the question if unsure."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Callable, Sequence
+from dataclasses import dataclass, replace
+from decimal import Decimal
+
+from charts.columns.words import Surroundings, dimension_in, of_family
+from charts.dimensions import HeadingReading, Role, plausible, read_heading, usual
+from charts.findings import Candidate
+from charts.layout.fields import Field, FieldKind
+from charts.layout.looks import look
+from charts.notation import Expected, read_cell
+from charts.plausible_ranges import Limits
+from charts.quantities import FAMILY, Unit, factor
+from charts.schema import Basis, Definition, Dimension, UnitFrom
+
+_ENDS = frozenset({Role.LOW_END, Role.HIGH_END})
+_UP_TO = re.compile(
+    r"\((?:up to|bis|max\.?|jusqu['’]?[àa]?|hasta|fino a|tot|do|till|upp till|op til|até)\b",
+    re.IGNORECASE,
+)
+_LENGTH_UNITS = (Unit.CM, Unit.IN, Unit.MM, Unit.M)
+_MASS_UNITS = (Unit.KG, Unit.LB)
+_GARMENT_LENGTH_CM = (Decimal(20), Decimal(110))
+"""What a vest or a coat is long (common practice, no source); a person is taller."""
+
+
+@dataclass(frozen=True, slots=True)
+class Column:
+    """A column of values with its meaning. ``findings`` bear on every value of it.
+
+    ``unit`` is what holds for cells that print none; None until it is resolved. ``laid_flat``
+    says that the figures are asked about as halves, ``doubted`` that they are asked about as
+    another column's, so that they are not called impossible one by one.
+    """
+
+    number: int
+    field: Field
+    heading: str
+    place: str
+    dimension: Dimension
+    role: Role = Role.MEASURE
+    definition: Definition = Definition.UNKNOWN
+    basis: Basis = Basis.UNKNOWN
+    unit: Unit | None = None
+    unit_from: UnitFrom = UnitFrom.INFERRED
+    second_unit: Unit | None = None
+    band: str | None = None
+    garment_sign: bool = False
+    laid_flat: bool = False
+    doubted: bool = False
+    findings: tuple[str, ...] = ()
+
+    def asking(self, *ids: str) -> Column:
+        """The same column with more findings on every value of it."""
+        new = tuple(one for one in ids if one not in self.findings)
+        return replace(self, findings=self.findings + new)
+
+
+def columns_of(surroundings: Surroundings) -> list[Column]:
+    """The columns of values of a table, each with its dimension and the reason recorded."""
+    fields = [*_in_labels(surroundings), *surroundings.table.of(FieldKind.VALUES)]
+    fields = [field for field in fields if any(field.cells)]
+    columns = [_column(number, one, surroundings) for number, one in enumerate(fields)]
+    return _overflowing(columns, surroundings)
+
+
+def _overflowing(columns: list[Column], around: Surroundings) -> list[Column]:
+    """Rows longer than their heading: no figure surely stands under its own heading any more.
+
+    Two figures too many are needed, or one beside a heading over nothing.
+    """
+    headed = [number for number, column in enumerate(columns) if column.heading]
+    behind = columns[headed[-1] + 1 :] if headed else []
+    empty = [
+        field for field in around.table.of(FieldKind.EMPTY) if field.heading.role is Role.MEASURE
+    ]
+    if len(behind) < (1 if empty else 2):
+        return columns
+    ident = around.log.add(
+        "columns-shifted", behind[0].place, key=around.table.area, case="overflow"
+    )
+    return [column.asking(ident) for column in columns]
+
+
+def _in_labels(around: Surroundings) -> list[Field]:
+    """Columns of labels with figures and a unit: ``L (bis 60 kg)``, or under ``Height (cm)``."""
+    found = []
+    for one in around.table.of(FieldKind.LABEL):
+        readings = [look(cell[0].text).reading for cell in one.cells if cell]
+        carried = [reading for reading in readings if reading.quantity]
+        united = bool(carried) and all(r.quantity and r.quantity.unit for r in carried)
+        united = united and not any(r.quantity and r.quantity.unit is Unit.YEARS for r in carried)
+        headed = one.heading.dimension is not None and one.heading.unit is not None
+        if united or headed:
+            found.append(replace(one, kind=FieldKind.VALUES))
+    return found
+
+
+def _in_its_language(one: Field, around: Surroundings) -> HeadingReading:
+    """A false friend between languages, read in the one language the other headings speak."""
+    spoken = {other.heading.language for other in around.table.fields} - {None}
+    of_words = one.heading.candidates == read_heading(one.printed_heading).candidates
+    if not one.heading.candidates or not of_words or len(spoken) != 1:
+        return one.heading
+    settled = read_heading(one.printed_heading, spoken.pop())
+    return settled if settled.dimension and not settled.candidates else one.heading
+
+
+def _column(number: int, one: Field, around: Surroundings) -> Column:
+    reading = _in_its_language(one, around)
+    first = one.heads[-1] if one.heads else next(cell[0] for cell in one.cells if cell)
+    column = Column(
+        number=number,
+        field=one,
+        heading=one.printed_heading,
+        place=around.place(first.row, first.column),
+        dimension=reading.dimension or Dimension.OTHER,
+        role=Role.HIGH_END if _up_to(one, reading) else reading.role,
+        definition=reading.definition,
+        basis=reading.basis,
+        unit=reading.unit,
+        second_unit=reading.second_unit,
+        band=reading.band,
+        garment_sign=reading.garment_sign,
+    )
+    if _stands_in_labels(one, around):
+        return _with_its_figures(column, around)
+    if reading.candidates:
+        return _between_readings(column, around)
+    if reading.dimension is not None:
+        return column
+    if reading.role is Role.LABEL:
+        return _size_over_measures(column, around)
+    return _unnamed(column, around)
+
+
+def _up_to(one: Field, reading: HeadingReading) -> bool:
+    """``Size (up to height)``: the bracket says which end the figures are."""
+    return reading.role is Role.MEASURE and _UP_TO.search(one.printed_heading) is not None
+
+
+def _stands_in_labels(one: Field, around: Surroundings) -> bool:
+    """Whether a column of figures is a column of labels seen for its figures."""
+    labels = around.table.of(FieldKind.LABEL)
+    return any(replace(field, kind=FieldKind.VALUES) == one for field in labels)
+
+
+def _with_its_figures(column: Column, around: Surroundings) -> Column:
+    """Figures in a column of labels: masses are the rider's weight, lengths mostly the height."""
+    if _all_masses(column.field):
+        return replace(column, dimension=Dimension.WEIGHT, unit=None, role=Role.MEASURE)
+    role = column.role if column.role in _ENDS else Role.MEASURE
+    if column.dimension is not Dimension.OTHER:
+        return replace(column, role=role)
+    if fits(column.field, Dimension.HEIGHT, limits=_telling):
+        return replace(column, dimension=Dimension.HEIGHT, role=role)
+    return _unnamed(column, around)
+
+
+def _between_readings(column: Column, around: Surroundings) -> Column:
+    """A false friend: the values decide when they fit one reading only, else a person does."""
+    dimensions = [
+        dim
+        for role, dim in column.field.heading.candidates
+        if role is Role.MEASURE and dim is not None
+    ]
+    fitting = [dim for dim in dimensions if fits(column.field, dim, limits=_telling)]
+    fitting = fitting or [dim for dim in dimensions if fits(column.field, dim)] or dimensions
+    chosen = replace(column, dimension=fitting[0]) if fitting else column
+    if len(fitting) == 1 and (column.role is not Role.LABEL or column.unit is not None):
+        return chosen
+    return _asked(chosen, fitting, around)
+
+
+def _telling(dimension: Dimension, unit: Unit, definition: Definition) -> Limits | None:
+    """The narrower limits that tell two readings apart. What a garment's length can be is ours."""
+    if dimension is Dimension.OTHER:
+        low, high = _GARMENT_LENGTH_CM
+        return low / factor(unit), high / factor(unit)
+    del definition
+    return usual(dimension, unit)
+
+
+def _size_over_measures(column: Column, around: Surroundings) -> Column:
+    """A word for size over measurements: body height where the figures say so, asked always."""
+    fitting = [d for d in (Dimension.HEIGHT, Dimension.CHEST) if fits(column.field, d)]
+    chosen = replace(column, dimension=fitting[0] if fitting else Dimension.OTHER)
+    return _asked(chosen, fitting, around)
+
+
+def _asked(column: Column, fitting: Sequence[Dimension], around: Surroundings) -> Column:
+    ident = around.log.add(
+        "heading-two-readings",
+        column.place,
+        candidates=tuple(Candidate(dim.value, why="heading-fits-values") for dim in fitting),
+        heading=column.heading,
+        first=fitting[0].value if fitting else Dimension.OTHER.value,
+    )
+    return column.asking(ident)
+
+
+def _unnamed(column: Column, around: Surroundings) -> Column:
+    """No dimension in the heading: the title may name it for a lone column; else it is asked.
+
+    A mass can only be the rider's weight.
+    """
+    lone = len(around.table.of(FieldKind.VALUES)) == 1 or _silent(column)
+    united = column.role is Role.UNIT and column.unit in {Unit.KG, Unit.LB, Unit.ST}
+    if united or (not column.heading and _all_masses(column.field)):
+        return replace(column, dimension=Dimension.WEIGHT)
+    if not column.heading and _axis_of_heights(column, around):
+        heights = replace(column, dimension=Dimension.HEIGHT)
+        return _asked(heights, [Dimension.HEIGHT, Dimension.OTHER], around)
+    titled = dimension_in(around) if lone and _silent(column) else None
+    if titled is not None:
+        return replace(column, dimension=titled)
+    return _unknown(column, around)
+
+
+def _axis_of_heights(column: Column, around: Surroundings) -> bool:
+    """A nameless axis of a grid whose bands are usual for a body's height."""
+    return around.table.gridded and fits(column.field, Dimension.HEIGHT, limits=_telling)
+
+
+def _unknown(column: Column, around: Surroundings) -> Column:
+    """A heading that names nothing known: asked, with the known ones it resembles."""
+    near = column.field.heading.near
+    ident = around.log.add(
+        "heading-unknown",
+        column.place,
+        key=column.place if column.heading else around.table.area,
+        candidates=tuple(Candidate(name, why="heading-near") for name in near),
+        case="none" if not column.heading else "near" if near else "",
+        heading=column.heading,
+        near=", ".join(near),
+    )
+    return column.asking(ident)
+
+
+def _silent(column: Column) -> bool:
+    """The heading holds nothing but units, ends of a range, or words for a value or a size."""
+    silent = {Role.UNIT, Role.LOW_END, Role.HIGH_END, Role.BAND}
+    return column.role in silent or not column.heading
+
+
+def _all_masses(one: Field) -> bool:
+    units = [
+        quantity.unit
+        for cell in one.cells
+        for at in cell
+        if (quantity := look(at.text).reading.quantity) is not None
+    ]
+    return bool(units) and all(unit in {Unit.KG, Unit.LB, Unit.ST} for unit in units)
+
+
+def fits(
+    one: Field,
+    dimension: Dimension,
+    unit: Unit | None = None,
+    *,
+    limits: Callable[[Dimension, Unit, Definition], Limits | None] = plausible,
+) -> bool:
+    """Whether every figure of a column can be one of ``dimension``, in its unit or in any.
+
+    ``limits`` is what is plausible at all, or the usual values that tell false friends apart.
+    """
+    figures = printed_figures(one)
+    units = _MASS_UNITS if dimension is Dimension.WEIGHT else _LENGTH_UNITS
+    said = unit or next(iter(of_family((one.heading.unit,), FAMILY[units[0]])), None)
+    definition = one.heading.definition
+    for trial in (said,) if said else units:
+        if figures and all(
+            _within(limits(dimension, own or trial, definition), value) for value, own in figures
+        ):
+            return True
+    return False
+
+
+def _within(limits: Limits | None, value: Decimal) -> bool:
+    return limits is None or limits[0] <= value <= limits[1]
+
+
+def printed_figures(one: Field) -> list[tuple[Decimal, Unit | None]]:
+    """Every figure of a column with the unit its cell prints, as far as cells can be read."""
+    heading = one.heading
+    expected = Expected(heading.dimension, basis=heading.basis, definition=heading.definition)
+    found: list[tuple[Decimal, Unit | None]] = []
+    for cell in one.cells:
+        for at in cell:
+            quantity = read_cell(at.text, expected).quantity
+            if quantity is None:
+                continue
+            ends = (quantity.low, quantity.high, quantity.value)
+            found += [(end.value, quantity.unit) for end in ends if end is not None]
+    return found

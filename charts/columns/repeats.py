@@ -1,0 +1,51 @@
+"""Sizes that stand twice: the same row printed again is dropped and said, another one is asked."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import replace
+
+from charts.columns.lines import Line
+from charts.columns.values import Filled
+from charts.columns.words import Surroundings
+
+_Figures = tuple[object, ...]
+
+
+def without_repeats(
+    lines: Sequence[Line], columns: Sequence[Filled], around: Surroundings
+) -> list[Line]:
+    """The lines with identical rows dropped, and a question at sizes listed with other figures."""
+    kept: list[Line] = []
+    firsts: dict[tuple[str | None, ...], list[Line]] = {}
+    for line in lines:
+        name = (line.label, line.length, line.band, line.group)
+        same = firsts.setdefault(name, []) if line.label is not None or line.length else []
+        figures = _figures(line, columns)
+        if any(_figures(one, columns) == figures for one in same):
+            _say(line, "row-repeated", around)
+            continue
+        same.append(line)
+        kept.append(line)
+    asked = {line.number for same in firsts.values() if len(same) > 1 for line in same}
+    return [_asked(line, asked, around) for line in kept]
+
+
+def _figures(line: Line, columns: Sequence[Filled]) -> _Figures:
+    found: list[object] = []
+    for one in columns:
+        value = one.ranges.get(line.number)
+        found.append((value.low, value.high, value.value, value.kind) if value else None)
+    return tuple(found)
+
+
+def _say(line: Line, code: str, around: Surroundings, key: str | None = None) -> str:
+    place = around.place(line.at.row, line.at.column) if line.at else around.table.area
+    return around.log.add(code, place, key=key, text=line.label or line.length or "")
+
+
+def _asked(line: Line, asked: set[int], around: Surroundings) -> Line:
+    if line.number not in asked:
+        return line
+    ident = _say(line, "label-repeated", around, around.table.area)
+    return replace(line, findings=(*line.findings, ident))

@@ -1,0 +1,214 @@
+"""The unit of a column: heading, title, note, sheet, sibling, and last the values, which is asked.
+
+Order of notation catalogue section 12. A unit that stands in the cell beats all of it and is
+handled where the cell is read.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Mapping, Sequence
+from dataclasses import replace
+from decimal import Decimal
+from typing import Final
+
+from charts.columns.meaning import Column, fits, printed_figures
+from charts.columns.words import Surroundings, family_of, of_family
+from charts.dimensions import find_units
+from charts.findings import Candidate
+from charts.notation import Expected, read_cell
+from charts.quantities import Family, Unit, canonical
+from charts.schema import Dimension, UnitFrom
+
+_TRIED: Final[dict[Family, tuple[Unit, ...]]] = {
+    Family.LENGTH: (Unit.CM, Unit.IN, Unit.MM, Unit.M),
+    Family.MASS: (Unit.KG, Unit.LB),
+    Family.AGE: (Unit.YEARS,),
+}
+_FIGURE_WITH_UNIT: Final = re.compile(r"\d[\d.,/ –-]*(?:[\"'”’″′]|[^\W\d_]{1,6}\b)?")
+_SYSTEMS: Final = (
+    (re.compile(r"\bm[eé]tri(?:c|sch|que|co|ca|sk|czn)", re.IGNORECASE), (Unit.CM, Unit.KG)),
+    (re.compile(r"\bimp[eé]ri(?:al|ale|aux)\b|\bzöllig", re.IGNORECASE), (Unit.IN, Unit.LB)),
+)
+_IMPERIAL: Final = frozenset({Unit.IN, Unit.LB, Unit.FT, Unit.ST})
+
+
+def with_units(columns: Sequence[Column], around: Surroundings) -> list[Column]:
+    """The columns with their units resolved and the source of each unit recorded."""
+    said = [_said(column, around) for column in columns]
+    in_cells = {
+        family: _units_in_cells(said, family)
+        for family in {family_of(column.dimension) for column in said}
+    }
+    extended = [_extended(column, said, in_cells, around) for column in said]
+    return _inferred(extended, around)
+
+
+def _said(column: Column, around: Surroundings) -> Column:
+    """The unit that the heading or the words around the table print."""
+    family = family_of(column.dimension)
+    if family is Family.AGE:
+        return replace(column, unit=Unit.YEARS, unit_from=UnitFrom.HEADING)
+    own = of_family((column.unit,), family) or _of_system(column.heading, family)
+    if own:
+        said = column.field.unit_said or UnitFrom.HEADING
+        return replace(column, unit=own[0], unit_from=said)
+    column = replace(column, unit=None)
+    for words in (*around.words, *around.far):
+        units = of_family(_said_at_large(words.text), family) or _of_system(words.text, family)
+        if len(set(units)) == 1 and fits(column.field, column.dimension, units[0]):
+            return replace(column, unit=units[0], unit_from=words.kind)
+        if len(units) == 2 and _prints_both(column, units):
+            return replace(column, unit=units[0], second_unit=units[1], unit_from=words.kind)
+    return column
+
+
+def _prints_both(column: Column, units: tuple[Unit, ...]) -> bool:
+    """Whether most cells hold two figures that are one in the two units a sentence promises."""
+    expected = Expected(column.dimension, units[0], units[1])
+    cells = [cell[0] for cell in column.field.cells if cell]
+    both = sum(read_cell(at.text, expected).also is not None for at in cells)
+    return 2 * both > len(cells)
+
+
+def _said_at_large(text: str) -> tuple[Unit, ...]:
+    """The units a text names for all figures; "to the nearest 1/2 in" names one for its own."""
+    return find_units(_FIGURE_WITH_UNIT.sub(" ", text))
+
+
+def _of_system(text: str, family: Family) -> tuple[Unit, ...]:
+    """The unit that a word for a whole system means: metric, imperial."""
+    found = [units for pattern, units in _SYSTEMS if pattern.search(text)]
+    return of_family(found[0], family) if len(found) == 1 else ()
+
+
+def needs_unit(column: Column) -> bool:
+    """Whether any cell of the column has no unit of its own, beside it or in it."""
+    if column.field.units and all(column.field.units):
+        return False
+    return any(unit is None for _, unit in printed_figures(column.field))
+
+
+def _cell_units(column: Column) -> set[Unit]:
+    family = family_of(column.dimension)
+    return {
+        unit
+        for _, unit in printed_figures(column.field)
+        if unit is not None and of_family((unit,), family)
+    }
+
+
+def _extended(
+    column: Column,
+    all_columns: Sequence[Column],
+    in_cells: Mapping[Family, set[Unit | None]],
+    around: Surroundings,
+) -> Column:
+    """A unit printed on some cells of the column, or on its siblings, holds for the rest."""
+    if column.unit is not None or not needs_unit(column):
+        return column
+    family = family_of(column.dimension)
+    sources = (
+        _cell_units(column),
+        {one.unit for one in all_columns if one.dimension is column.dimension and one.unit},
+        {one.unit for one in all_columns if family_of(one.dimension) is family and one.unit},
+        in_cells[family],
+    )
+    for units in sources:
+        if len(units) == 1:
+            (unit,) = units
+            if unit is not None and fits(column.field, column.dimension, unit):
+                return _extend(column, unit, around)
+    return column
+
+
+def _units_in_cells(columns: Sequence[Column], family: Family) -> set[Unit | None]:
+    found: set[Unit | None] = set()
+    for one in columns:
+        if family_of(one.dimension) is family:
+            found |= _cell_units(one)
+    return found
+
+
+def _extend(column: Column, unit: Unit, around: Surroundings) -> Column:
+    ident = around.log.add(
+        "unit-extended",
+        column.place,
+        key=f"{around.table.area} {unit}",
+        unit=unit.value,
+        heading=column.heading,
+    )
+    return replace(column, unit=unit, unit_from=UnitFrom.SIBLING).asking(ident)
+
+
+def _inferred(columns: list[Column], around: Surroundings) -> list[Column]:
+    """Units that stand nowhere are taken from the values of all columns together, and asked."""
+    for family in (Family.LENGTH, Family.MASS):
+        bare = [
+            column
+            for column in columns
+            if column.unit is None and family_of(column.dimension) is family and needs_unit(column)
+        ]
+        if not bare:
+            continue
+        told = _told(bare, family, around) or _guessed(bare, columns, family, around)
+        columns = [told[bare.index(one)] if one in bare else one for one in columns]
+    return columns
+
+
+def _told(bare: list[Column], family: Family, around: Surroundings) -> list[Column]:
+    """The columns in the unit that a person gave for the whole file; none where nobody did."""
+    answer, unit = around.answers.unit(family)
+    if answer is None:
+        return []
+    return [replace(one, unit=unit, unit_from=answer.source) for one in bare]
+
+
+def _guessed(
+    bare: list[Column], columns: list[Column], family: Family, around: Surroundings
+) -> list[Column]:
+    unit, others = _likeliest(bare, columns, family)
+    ident = _ask(bare[0], unit, others, around)
+    return [replace(one, unit=unit, unit_from=UnitFrom.INFERRED).asking(ident) for one in bare]
+
+
+def _likeliest(
+    bare: Sequence[Column], columns: Sequence[Column], family: Family
+) -> tuple[Unit, list[Unit]]:
+    """The unit that suits most columns; among equals the system the rest of the chart uses."""
+    known = [column for column in bare if column.dimension is not Dimension.OTHER] or bare
+    imperial = any(
+        one.unit in _IMPERIAL or _cell_units(one) & _IMPERIAL for one in columns if one not in bare
+    )
+
+    def rank(unit: Unit) -> tuple[int, bool]:
+        suited = sum(fits(one.field, one.dimension, unit) for one in known)
+        return suited, imperial and unit in _IMPERIAL
+
+    ranked = sorted(_TRIED[family], key=rank, reverse=True)
+    others = [unit for unit in ranked[1:] if rank(unit)[0] > 0]
+    return ranked[0], others or ranked[1:2]
+
+
+def _ask(column: Column, unit: Unit, others: Sequence[Unit], around: Surroundings) -> str:
+    figures = [value for value, own in printed_figures(column.field) if own is None]
+    sample = figures[:2] if len(figures) > 1 else figures
+    return around.log.add(
+        "unit-missing",
+        column.place,
+        key=f"{around.table.sheet.name} {family_of(column.dimension)} {unit}",
+        candidates=tuple(_candidate(sample, one) for one in (unit, *others)),
+        heading=column.heading,
+        unit=unit.value,
+        other=others[0].value if others else unit.value,
+    )
+
+
+def _candidate(sample: Sequence[Decimal], unit: Unit) -> Candidate:
+    low, high = (canonical(value, unit) for value in (sample[0], sample[-1]))
+    text = " - ".join(f"{value:f}" for value in dict.fromkeys(sample))
+    return Candidate(f"{text} {unit.value}", _canonical_name(unit), low, high, why="column-fits")
+
+
+def _canonical_name(unit: Unit) -> str:
+    return "kg" if of_family((unit,), Family.MASS) else "cm"

@@ -1,0 +1,174 @@
+"""The words around a table, in the order in which they are believed, and what they say of it."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator, Mapping, Sequence
+from dataclasses import dataclass, field, replace
+from typing import Final
+
+from charts.answering import Answering
+from charts.columns.dates import Undone
+from charts.dimensions import HeadingReading, Role
+from charts.findings import FindingLog
+from charts.layout.fields import Table
+from charts.layout.looks import look
+from charts.quantities import FAMILY, Family, Unit
+from charts.schema import Dimension, UnitFrom
+
+_GREETING: Final = re.compile(
+    r"\s*(?:dear|hello|hi|good (?:morning|afternoon|day)|sehr geehrte|liebe[rs]?|hallo|guten"
+    r"|bonjour|madame|chère?|monsieur|geachte|beste|goedemorgen|gentil[ei]|buongiorno|estimad"
+    r"|buenos|hola|hej|kära|bästa|kjære|szanown|dzień dobry|vážen"
+    r"|kind(?:est)? regards|(?:best|warm) (?:regards|wishes)|regards|yours|many thanks|thank you"
+    r"|mit (?:freundlichen|besten)|(?:viele|beste|liebe|freundliche) grüße|cordialement|bien à vous"
+    r"|met vriendelijke|vriendelijke groet|cordiali|distinti|un saludo|saludos|atentamente"
+    r"|vänliga|(?:med )?(?:venlig|vennlig)|pozdraw|s pozdravem)\b",
+    re.IGNORECASE,
+)
+_FURNITURE: Final = re.compile(
+    r"\b(?:shipping|deliver(?:y|ies)|returns? (?:with|policy)|basket|cart|checkout|log ?in|sign in"
+    r"|cookies?|newsletter|discount|on request|subscribe|free of charge|wishlist|customers also"
+    r"|versand|lieferung|lieferzeit|warenkorb|rückgabe|auf anfrage|anmelden|merkzettel|rabatt"
+    r"|livraison|panier|sur demande|verzending|winkelwagen|op aanvraag|spedizion|carrello"
+    r"|su richiesta|envío|carrito|bajo pedido|frakt|varukorg|levering|indkøbskurv|dostawa|koszyk"
+    r"|doprava|košík)",
+    re.IGNORECASE,
+)
+_SENTENCE_END: Final = re.compile(r"(?<=[.!?])\s+(?=[^\W\d_a-z])|\s*[|\n]\s*")
+_LONGEST_TITLE: Final = 60
+_TAB: Final = 12
+"""Characters of a tab's name that is nothing but a band."""
+
+
+@dataclass(frozen=True, slots=True)
+class Words:
+    """One text around a table: a title, a caption, a note, the sheet's or the file's name."""
+
+    text: str
+    kind: UnitFrom
+    place: str
+
+
+@dataclass(frozen=True, slots=True)
+class Surroundings:
+    """One table, the words around it (the nearest first), and where findings go.
+
+    ``far`` are titles and notes of the sheet's other tables: a unit said there holds here too when
+    nothing nearer says one. ``dates`` are the cells that a spreadsheet program had turned into
+    dates. ``answers`` are what a person has said of this file already.
+    """
+
+    table: Table
+    words: tuple[Words, ...]
+    file: str
+    log: FindingLog
+    far: tuple[Words, ...] = ()
+    dates: Mapping[tuple[int, int], Undone] = field(default_factory=dict)
+    answers: Answering = field(default_factory=Answering)
+
+    def place(self, row: int, column: int) -> str:
+        """The place of a cell as a person writes it."""
+        return self.table.sheet.place(row, column)
+
+    def readings(self) -> Iterator[tuple[Words, HeadingReading]]:
+        """Every text around the table with what it says when it is read as a heading."""
+        for words in self.words:
+            yield words, look(words.text).heading
+
+
+def words_around(table: Table, file: str) -> tuple[Words, ...]:
+    """Titles from the nearest up, then captions, notes, the sheet's name, the file's name."""
+    sheet = table.sheet
+    titles = [
+        Words(at.text, UnitFrom.TITLE, sheet.place(at.row, at.column))
+        for at in reversed(table.titles)
+    ]
+    captions = [Words(text, UnitFrom.TITLE, table.area) for text in _without_tabs(sheet.context)]
+    notes = [Words(at.text, UnitFrom.NOTE, sheet.place(at.row, at.column)) for at in table.notes]
+    notes += [Words(text, UnitFrom.NOTE, table.area) for text in sheet.notes]
+    comments = [
+        Words(text, UnitFrom.NOTE, sheet.place(*place)) for place, text in sheet.comments.items()
+    ]
+    names = [Words(sheet.name, UnitFrom.SHEET, table.area), Words(file, UnitFrom.SHEET, file)]
+    found = [*titles, *captions, *notes, *comments]
+    said = [replace(words, text=part) for words in found for part in _sentences(words.text)]
+    return tuple(words for words in (*said, *names) if not _beside(words.text))
+
+
+def title_of(table: Table) -> str | None:
+    """The nearest title or caption as printed; the furniture of a page is none."""
+    titles = [*(at.text for at in reversed(table.titles)), *_without_tabs(table.sheet.context)]
+    return next((text.strip() for text in titles if text.strip() and not _beside(text)), None)
+
+
+def notes_of(table: Table) -> tuple[str, ...]:
+    """The notes of a table as printed."""
+    texts = [*(at.text for at in table.notes), *table.sheet.notes]
+    return tuple(text for text in texts if text.strip())
+
+
+def _sentences(text: str) -> list[str]:
+    """The sentences of a text: one may speak of the figures, the next of the post."""
+    return [part for part in _SENTENCE_END.split(text) if part.strip()]
+
+
+def _beside(text: str) -> bool:
+    """Words that say nothing of the table: a greeting in a letter, the furniture of a page."""
+    if text.rstrip().endswith(",") or _GREETING.match(text) is not None:
+        return True
+    return _FURNITURE.search(text) is not None
+
+
+def is_sentence(text: str) -> bool:
+    """Whether a text is a sentence: it says something, where a title names what follows."""
+    return len(text) > _LONGEST_TITLE or text.rstrip().endswith((".", "!", "?"))
+
+
+def _without_tabs(context: Sequence[str]) -> list[str]:
+    """The captions from the nearest out, without names of tabs: bands that follow each other.
+
+    Of several band words in a row none is this table's more than another's.
+    """
+    kept: list[str] = []
+    for text in reversed(context):
+        one = look(text)
+        band = one.band is not None and len(one.text) <= _TAB
+        if band and kept and look(kept[-1]).band not in {None, one.band} and len(kept[-1]) <= _TAB:
+            kept = [word for word in kept if look(word).band is None or len(word) > _TAB]
+            continue
+        kept.append(text)
+    return kept
+
+
+def far_words(table: Table, tables: Sequence[Table]) -> tuple[Words, ...]:
+    """Titles of the tables before this one, the nearest first, and notes of all the others."""
+    before = tables[: tables.index(table)]
+    titles = [at for one in reversed(before) for at in reversed(one.titles)]
+    notes = [at for one in tables if one is not table for at in one.notes]
+    sheet = table.sheet
+    return tuple(
+        Words(at.text, kind, sheet.place(at.row, at.column))
+        for kind, cells in ((UnitFrom.TITLE, titles), (UnitFrom.NOTE, notes))
+        for at in cells
+    )
+
+
+def family_of(dimension: Dimension | None) -> Family:
+    """What a dimension is measured in: weight in mass, age in years, all else in length."""
+    if dimension is Dimension.WEIGHT:
+        return Family.MASS
+    return Family.AGE if dimension is Dimension.AGE else Family.LENGTH
+
+
+def of_family(units: tuple[Unit | None, ...], family: Family) -> tuple[Unit, ...]:
+    """The units of one family, in their order."""
+    return tuple(unit for unit in units if unit is not None and FAMILY[unit] is family)
+
+
+def dimension_in(surroundings: Surroundings) -> Dimension | None:
+    """The dimension that the titles or captions name, when their nearest naming names one."""
+    for words, reading in surroundings.readings():
+        if words.kind is UnitFrom.TITLE and reading.role is Role.MEASURE:
+            return None if reading.dimension is Dimension.OTHER else reading.dimension
+    return None

@@ -1,0 +1,1 @@
+"""Headings: cut into phrases, looked up in the vocabulary, given a meaning."""

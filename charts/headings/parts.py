@@ -1,0 +1,75 @@
+"""A heading cut into what it is made of: its units, its reference letter, the phrases it holds."""
+
+from __future__ import annotations
+
+import re
+from typing import Final, NamedTuple
+
+from charts.cell_text import clean
+from charts.headings.words import LONGEST_PHRASE, Entry, entries, glued
+from charts.quantities import Unit
+from charts.unit_words import named_units
+from charts.vocabulary import normal
+
+_LONGEST: Final = 200
+# A number with a unit is a place on the body ('High Hip 4" below waist'), no value and no unit.
+_MEASURED: Final = re.compile(
+    r"(?<![\w/])\d+(?:[.,]\d+)?(?:\s?-\s?\d+(?:[.,]\d+)?)?\s?(?:\"|'|(?:cm|mm|in|inch|inches|kg|lbs?)\b)",
+    re.IGNORECASE,
+)
+_FOOTNOTE: Final = re.compile(r"(?<=[^\W\d_]{3})\d{1,2}(?![\w/])")
+_REFERENCE: Final = re.compile(
+    r"^\s*(?:[(\[](?:[A-Z]|\d{1,2})[)\]]|(?:[A-Z]|\d{1,2})[.):]|[A-Z](?=\s)|\d{1,2}(?=\s)"
+    r"|[\u2460-\u2473])[\s:./-]*(?=[^\W\d_]{2})"
+    r"|[(\[](?:[A-Z]|\d{1,2})[)\]]"
+    r"|\s[-/]\s*[A-Z]\s*$"
+)
+
+
+class Hit(NamedTuple):
+    """A phrase of a heading: what it can be, None for a word that is not known."""
+
+    phrase: str
+    entry: Entry | None
+
+
+class Parts(NamedTuple):
+    """A heading taken apart. ``words`` is the whole of it in normal form, without its units."""
+
+    units: tuple[Unit, ...]
+    words: str
+    hits: tuple[Hit, ...]
+    capitals: bool
+
+
+def parts_of(text: str) -> Parts:
+    """Take a heading apart; a text too long for a heading is cut."""
+    plain = clean(text[:_LONGEST]).replace("\n", " ")
+    without_places = _MEASURED.sub(" ", plain)
+    units, _ = named_units(without_places)
+    words = _words(without_places)
+    if words not in entries():
+        words = _words(_REFERENCE.sub(" ", _FOOTNOTE.sub("", without_places)))
+    words = glued().get(words.replace(" ", ""), words)
+    return Parts(units, words, tuple(hits_of(words)), plain.isupper())
+
+
+def _words(text: str) -> str:
+    return normal(named_units(text)[1])
+
+
+def hits_of(words: str, *, only_bands: bool = False) -> list[Hit]:
+    """The longest known phrases from left to right; unknown words one by one."""
+    rest = words.split()
+    found: list[Hit] = []
+    while rest:
+        for count in range(min(LONGEST_PHRASE, len(rest)), 0, -1):
+            phrase = " ".join(rest[:count])
+            entry = entries().get(phrase)
+            if entry is not None and only_bands and not entry.bands:
+                entry = None
+            if entry is not None or count == 1:
+                found.append(Hit(phrase, entry))
+                del rest[:count]
+                break
+    return found

@@ -1,0 +1,105 @@
+"""The words headings are made of, indexed for looking up: columns, parts, bands, definitions."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping
+from dataclasses import dataclass, field
+from functools import cache
+from typing import Any, Final
+
+from charts.headings.reading import Role
+from charts.schema import Basis, Definition, Dimension
+from charts.vocabulary import spellings, tables
+
+LONGEST_PHRASE: Final = 9
+"""Words of the longest phrase that is looked for."""
+
+
+@dataclass(frozen=True, slots=True)
+class Meaning:
+    """One reading of a column's words, in one language.
+
+    ``garment`` marks words that garments are measured by (width, breadth).
+    """
+
+    role: Role
+    dimension: Dimension | None = None
+    definition: Definition = Definition.UNKNOWN
+    basis: Basis = Basis.UNKNOWN
+    garment: bool = False
+    language: str = ""
+
+
+@dataclass(slots=True)
+class Entry:
+    """All that one phrase can be.
+
+    ``columns`` are its readings as a column, those of false friends first; ``parts`` the kinds
+    of part it is ("finished", "low_end", "filler"); ``points`` the definitions it names.
+    """
+
+    spelled: str
+    columns: list[Meaning] = field(default_factory=list)
+    parts: set[str] = field(default_factory=set)
+    bands: set[str] = field(default_factory=set)
+    points: dict[Dimension, Definition] = field(default_factory=dict)
+
+
+@cache
+def entries() -> Mapping[str, Entry]:
+    """Every phrase of the vocabulary in normal form, with all that it can be."""
+    found: dict[str, Entry] = {}
+    for word, meanings in _columns():
+        for spelling in spellings(word):
+            found.setdefault(spelling, Entry(word)).columns.extend(meanings)
+    for kind in ("part", "bands"):
+        for _, lists in tables(kind):
+            for name, word in _listed(lists):
+                for spelling in spellings(word):
+                    entry = found.setdefault(spelling, Entry(word))
+                    (entry.parts if kind == "part" else entry.bands).add(name)
+    for _, rows in tables("definition"):
+        for row in rows:
+            for word in row["words"]:
+                for spelling in spellings(word):
+                    points = found.setdefault(spelling, Entry(word)).points
+                    points[Dimension(row["dimension"])] = Definition(row["definition"])
+    return found
+
+
+def _columns() -> Iterator[tuple[str, list[Meaning]]]:
+    """Each word of a column with its readings; the false friends before the plain words."""
+    for language, rows in tables("false_friend"):
+        for row in rows:
+            meanings = [_meaning(one, language) for one in row["readings"]]
+            yield from ((word, meanings) for word in row["words"])
+    for language, rows in tables("column"):
+        for row in rows:
+            meaning = _meaning(row, language)
+            yield from ((word, [meaning]) for word in row["words"])
+
+
+def _listed(lists: Mapping[str, Any]) -> Iterator[tuple[str, str]]:
+    for name, words in lists.items():
+        yield from ((name, word) for word in words)
+
+
+def _meaning(row: Mapping[str, Any], language: str) -> Meaning:
+    return Meaning(
+        Role(row["role"]),
+        Dimension(row["dimension"]) if "dimension" in row else None,
+        Definition(row.get("definition", "unknown")),
+        Basis(row.get("basis", "unknown")),
+        bool(row.get("garment")),
+        language,
+    )
+
+
+@cache
+def glued() -> Mapping[str, str]:
+    """Phrases of columns without their spaces to the phrases: "brustumfang" for "brust umfang"."""
+    return {
+        phrase.replace(" ", ""): phrase
+        for phrase, entry in entries().items()
+        if entry.columns and len(phrase) >= 6
+    }

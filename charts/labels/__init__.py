@@ -1,0 +1,1 @@
+"""Size labels: by letters, by numbers, their order and their slips."""

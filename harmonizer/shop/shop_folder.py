@@ -1,0 +1,139 @@
+"""The shop's folder: what was said of each file, and each supplier's habits, as readable files.
+
+    files/<name>-<number>.toml        answers, approvals, letters of one file
+    habits/<supplier>-<number>.toml   one supplier's habits
+
+Each is written whole or not at all, and only when it is different. What cannot be used (damaged,
+or of a newer version of the program) is named and never written over.
+"""
+
+from __future__ import annotations
+
+import hashlib
+import re
+from collections.abc import Callable, Iterable
+from dataclasses import dataclass
+from pathlib import Path
+from typing import Final, TypeVar
+
+from charts.answers_toml import AnswersFileError
+from charts.habits.kept import Habits
+from charts.habits.toml import read_habits, write_habits
+from charts.wording import Wording
+from charts.writers.whole_file import NotWrittenError, write_whole
+from harmonizer.shop.record_toml import read_record, write_record
+from harmonizer.shop.season import FileRecord
+
+_FILES: Final = "files"
+_HABITS: Final = "habits"
+_NOT_IN_NAMES: Final = re.compile(r"[^\w]+")
+_LONGEST: Final = 60
+T = TypeVar("T", FileRecord, Habits)
+
+
+@dataclass(frozen=True, slots=True)
+class Refused:
+    """A file of the shop's folder that cannot be used; ``fault`` is None when it will not open."""
+
+    path: Path
+    fault: AnswersFileError | None = None
+
+    def say(self, wording: Wording) -> str:
+        """What is wrong with it, in one sentence."""
+        if self.fault is None:
+            return wording.say("season", "shop-not-opened", path=self.path.name)
+        reason = self.fault.say(wording)
+        return wording.say(
+            "season", "shop-not-used", path=self.path.name, line=self.fault.line, reason=reason
+        )
+
+
+@dataclass(frozen=True, slots=True)
+class Shop:
+    """Everything a shop's folder holds."""
+
+    records: tuple[FileRecord, ...] = ()
+    habits: tuple[Habits, ...] = ()
+    refused: tuple[Refused, ...] = ()
+
+
+class ShopFolder:
+    """One shop's folder on disk. It is made when something is first written to it."""
+
+    def __init__(self, path: Path) -> None:
+        self.path = path
+        self._refused: set[Path] = set()
+
+    def read(self) -> Shop:
+        """Everything in the folder; what cannot be used is listed and left alone."""
+        refused: list[Refused] = []
+        records = self._read(_FILES, read_record, refused)
+        habits = self._read(_HABITS, read_habits, refused)
+        self._refused = {one.path for one in refused}
+        return Shop(
+            tuple(sorted(records, key=lambda one: one.name)),
+            tuple(sorted(habits, key=lambda one: one.supplier)),
+            tuple(refused),
+        )
+
+    def write(self, records: Iterable[FileRecord], habits: Iterable[Habits]) -> tuple[Path, ...]:
+        """Bring the folder to this state and return what was written or taken away.
+
+        Raises NotWrittenError when a file cannot be written, or one of a newer version stands in
+        its place; what was written before that stays, each file whole.
+        """
+        changed = self._write(_FILES, {one.name: write_record(one) for one in records})
+        changed += self._write(_HABITS, {one.supplier: write_habits(one) for one in habits})
+        return tuple(changed)
+
+    def _read(self, room: str, reader: Callable[[str], T], refused: list[Refused]) -> list[T]:
+        found: list[T] = []
+        for path in self._paths(room):
+            try:
+                found.append(reader(path.read_text(encoding="utf-8")))
+            except AnswersFileError as fault:
+                refused.append(Refused(path, fault))
+            except (OSError, UnicodeDecodeError):
+                refused.append(Refused(path))
+        return found
+
+    def _write(self, room: str, texts: dict[str, str]) -> list[Path]:
+        wanted = {self.path / room / file_name(name): text for name, text in texts.items()}
+        changed = []
+        for path, text in wanted.items():
+            if path in self._refused:
+                raise NotWrittenError("shop-newer", path)
+            if not _holds(path, text):
+                _make(path.parent)
+                write_whole(path, text.encode())
+                changed.append(path)
+        for path in set(self._paths(room)) - wanted.keys() - self._refused:
+            path.unlink(missing_ok=True)
+            changed.append(path)
+        return changed
+
+    def _paths(self, room: str) -> list[Path]:
+        try:
+            return sorted((self.path / room).glob("*.toml"))
+        except OSError:
+            return []
+
+
+def file_name(name: str) -> str:
+    """A file's name for anything's name: readable, legal everywhere, one for each name."""
+    words = _NOT_IN_NAMES.sub("-", name.casefold()).strip("-")[:_LONGEST]
+    return f"{words or 'file'}-{hashlib.sha256(name.encode()).hexdigest()[:8]}.toml"
+
+
+def _holds(path: Path, text: str) -> bool:
+    try:
+        return path.read_bytes() == text.encode()
+    except OSError:
+        return False
+
+
+def _make(folder: Path) -> None:
+    try:
+        folder.mkdir(parents=True, exist_ok=True)
+    except OSError as fault:
+        raise NotWrittenError("target-failed", folder, fault.strerror or str(fault)) from fault
