@@ -8,6 +8,7 @@ from typing import Final
 from charts.model_facts import Rule, VestKind
 from charts.reason import Reason
 from charts.schema import Dimension
+from harmonizer.certainty import word
 from harmonizer.fit_row import FitRow
 from harmonizer.gates import Gate
 from harmonizer.rider import Measure
@@ -28,7 +29,7 @@ def reasons(row: FitRow) -> tuple[Reason, ...]:
         *_shape(row),
         *_between(row),
         *_marks(row),
-        *_chance(row),
+        *chance_reasons(row),
         source(row),
     )
 
@@ -129,12 +130,12 @@ def _marks(row: FitRow) -> Iterator[Reason]:
                 yield Reason(_CHART_SIDE[mark], {"dimension": one.dimension})
 
 
-def _chance(row: FitRow) -> Iterator[Reason]:
-    """The size probability as a natural frequency, with how many dimensions it covers."""
+def chance_reasons(row: FitRow) -> Iterator[Reason]:
+    """The size probability as a natural frequency and a word, and how many dimensions it covers."""
     chance = row.probability
     if chance is not None:
         values = {"of_ten": round(10 * chance), "size": size_name(row)}
-        yield Reason("chance-sure", values)
+        yield Reason("chance-sure", values | {"word": Reason(f"word-{word(chance)}")})
     yield Reason("chance-checked", {"count": row.checked})
 
 

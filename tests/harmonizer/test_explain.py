@@ -176,4 +176,4 @@ def test_no_sentence_promises_protection() -> None:
 def test_a_helpers_reading_speaks_in_natural_frequencies() -> None:
     m = fitted(rider(TakenBy.HELPER, chest="97.5", waist=78, hip=100), A, label="M")
     chance = next(one for one in reasons(m) if one.code == "chance-sure")
-    assert english(chance) == "Of 10 such readings, 8 lie in M."
+    assert english(chance) == "Of 10 such readings, 8 lie in M: likely."

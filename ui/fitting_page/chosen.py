@@ -8,6 +8,7 @@ from typing import Final
 from charts.schema import Dimension
 from harmonizer.explain import sentence
 from harmonizer.fit_row import FitRow
+from harmonizer.row_reasons import chance_reasons
 from harmonizer.states import VERDICTS, Verdict
 from ui.fitting_page.cells import margins_at
 from ui.fitting_page.fit_rows import FittingSheet
@@ -43,6 +44,7 @@ def reasons_for(sheet: FittingSheet, row: ModelRow, words: Words) -> ChosenReaso
     fit_row = sheet.fit_row(row)
     lines = [ReasonLine(words(f"because-{gate.value}"), GATE_LOOK) for gate in fit_row.gates]
     lines.extend(_dimensions(fit_row, words))
+    lines.extend(_chance(fit_row, words))
     if fit_row.between_sizes:
         lines.append(ReasonLine(_between(fit_row, words), _QUIET))
     lines.extend(_neighbours(sheet, row, words))
@@ -63,6 +65,16 @@ def _dimensions(row: FitRow, words: Words) -> list[ReasonLine]:
         look = looks[fit.state.value] if dimension in TAPES else _QUIET
         lines.append(ReasonLine(sentence(fit.reason, words.wording), look))
     return lines
+
+
+def _chance(row: FitRow, words: Words) -> list[ReasonLine]:
+    """How sure the size is; how many dimensions that covers is said where it is not all."""
+    said = [
+        reason
+        for reason in chance_reasons(row)
+        if reason.code != "chance-checked" or row.checked < len(TAPES)
+    ]
+    return [ReasonLine(sentence(reason, words.wording), _QUIET) for reason in said]
 
 
 def _between(row: FitRow, words: Words) -> str:

@@ -31,6 +31,13 @@ def test_the_neighbour_sizes_are_explained() -> None:
     assert any(text.startswith(("Not L", "Size L")) for text in said)
 
 
+def test_how_sure_the_size_is_stands_as_a_frequency_and_a_word() -> None:
+    sheet = laid_out(usual_fit(8))
+    said = [line.text for line in reasons_for(sheet, model_rows(sheet)[0], Words("en")).lines]
+    (chance,) = (text for text in said if text.startswith("Of 10 such readings"))
+    assert chance.endswith((": sure.", ": likely.", ": even.", ": unlikely."))
+
+
 def test_the_suppliers_file_and_place_are_named() -> None:
     sheet = laid_out(usual_fit(8))
     reasons = reasons_for(sheet, model_rows(sheet)[0], Words("en"))
