@@ -11,7 +11,9 @@ from harmonizer.dimension_fit import DimensionFit
 from harmonizer.explain import sentence
 from harmonizer.fit_row import FitRow
 from harmonizer.fit_sheet import FitSheet
+from harmonizer.plausibility import checks
 from harmonizer.rider import Measure, Reading, Rider
+from harmonizer.settings import Settings
 from harmonizer.states import GirthState, LengthState
 from ui.fitting_page.cells import margins_at
 from ui.fitting_page.remarks import remarks_on
@@ -37,7 +39,7 @@ def fit_report(sheet: FitSheet, words: Words, width: int, *, every_size: bool = 
     every row its line, and every row that serves its reasons.
     """
     speak = RowWords(words)
-    lines = [*_rider(sheet.rider, words, width), ""]
+    lines = [*_rider(sheet.rider, sheet.settings, words, width), ""]
     shown: set[_Model] = set()
     for band, rows in _banded(sheet):
         kept = rows if every_size else _kept(band, rows, shown)
@@ -86,11 +88,14 @@ def _model_of(row: FitRow) -> _Model:
     return (row.offer.supplier, row.offer.model)
 
 
-def _rider(rider: Rider, words: Words, width: int) -> Iterator[str]:
+def _rider(rider: Rider, settings: Settings, words: Words, width: int) -> Iterator[str]:
     yield rider.name
     readings = [_reading(reading, words) for reading in rider.all_readings]
     said = _SEPARATOR.join(readings) or words.wording.say("faces", "no-readings")
     yield from wrapped(said, 2, width)
+    for check in checks(rider, settings=settings):
+        asked = sentence(check.reason, words.wording)
+        yield from wrapped(words.wording.say("faces", "asked", question=asked), 2, width)
 
 
 def _reading(reading: Reading, words: Words) -> str:

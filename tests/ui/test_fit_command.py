@@ -30,6 +30,13 @@ def test_the_report_gives_words_margin_reasons_and_cautions(desk: Desk) -> None:
     assert "No vest prevents all injuries" in ran.out
 
 
+def test_a_reading_that_looks_like_another_unit_is_asked_about(desk: Desk) -> None:
+    slipped = RIDER.replace("93 cm", "36 cm")
+    ran = desk.run("fit", "--rider", desk.file("r.toml", slipped), desk.file("a.csv"))
+    (asked,) = (row for row in ran.out.splitlines() if "Question." in row and "36" in row)
+    assert "inches" in asked
+
+
 def test_nothing_that_fits_makes_status_1(desk: Desk) -> None:
     far = RIDER.replace("93 cm", "140 cm")
     ran = desk.run("fit", "--rider", desk.file("r.toml", far), desk.file("a.csv"), "--json")
