@@ -9,6 +9,7 @@ from typing import Any, Final
 
 from charts.wording import LANGUAGES
 from ui.drawing.row_shape import Density
+from ui.kept_file import keep
 from ui.theme import Scheme
 
 FORMAT: Final = 1
@@ -39,13 +40,8 @@ def read_preferences(path: Path) -> Preferences:
 
 
 def write_preferences(path: Path, preferences: Preferences) -> None:
-    """Keep what was chosen. A folder that cannot be written to costs the choice and no more."""
-    saved = {"format": FORMAT, **asdict(preferences)}
-    try:
-        path.parent.mkdir(parents=True, exist_ok=True)
-        path.write_text(json.dumps(saved, indent=1), encoding="utf-8")
-    except OSError:
-        return
+    """Keep what was chosen. Raises NotWrittenError where the folder cannot be written to."""
+    keep(path, {"format": FORMAT, **asdict(preferences)})
 
 
 def _checked(saved: dict[str, Any]) -> Preferences:

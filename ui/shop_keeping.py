@@ -11,6 +11,7 @@ from PySide6.QtCore import QObject, QTimer
 
 from charts.writers.whole_file import NotWrittenError
 from harmonizer.shop.shop_folder import ShopFolder
+from ui.kept_file import not_kept_words
 from ui.main_window import MainWindow
 
 FOLDER_NAME = "season"
@@ -37,9 +38,7 @@ class ShopKeeping(QObject):
         try:
             self._window.workspace.save_shop(self._folder)
         except NotWrittenError as fault:
-            wording = self._window.words.wording
-            reason = wording.say("faces", fault.code, path=fault.path.name, reason=fault.reason)
-            self._tell("shop-not-kept", reason)
+            self._window.notice.say(not_kept_words(fault, self._window.words.wording))
 
     def _open(self) -> None:
         if self._folder is None:

@@ -11,11 +11,13 @@ from typing import Final
 from PySide6.QtCore import QObject, Qt
 from PySide6.QtWidgets import QApplication, QDialog, QTextBrowser, QVBoxLayout
 
+from charts.writers.whole_file import NotWrittenError
 from harmonizer.cautions import cautions_for
 from ui import appearance
 from ui.actions import ACTIONS
 from ui.drawing.row_shape import Density
 from ui.dress import Dress
+from ui.kept_file import not_kept_words
 from ui.main_window import MainWindow
 from ui.preferences import LEAST_POINTS, MOST_POINTS, Preferences, write_preferences
 from ui.theme import Scheme, Theme
@@ -114,10 +116,17 @@ class ViewCommands(QObject):
         if preferences == self.preferences:
             return
         self.preferences = preferences
-        if self._file is not None:
-            write_preferences(self._file, preferences)
         self._wear()
         self._check()
+        self._keep()
+
+    def _keep(self) -> None:
+        if self._file is None:
+            return
+        try:
+            write_preferences(self._file, self.preferences)
+        except NotWrittenError as fault:
+            self._window.notice.say(not_kept_words(fault, self._window.words.wording))
 
     def _wear(self) -> None:
         chosen = self.preferences

@@ -56,7 +56,7 @@ BACKS: Final[Sequence[tuple[str, str, str, str]]] = (
 # size, age, chest, waist, hip, back, tallest rider, least weight in pounds
 YOUTH: Final[Sequence[tuple[str | datetime | int, ...]]] = (
     ("S", "8-9", "24 1/2-27 1/2", "22-25", "25 1/2-29", "12-14", "4'6\"", 70),
-    # A spreadsheet made a date of 10-12 when it was typed: planted.
+    # A spreadsheet made a date of 10-12 when it was typed: planted. Cells hold days without a zone.
     ("M", datetime(2026, 10, 12), "27-30", "24-27", "28-32", "13 1/4-15 1/4", "4'11\"", 75),  # noqa: DTZ001
     ("L", "13-14", "29 1/2-33", "26-29 1/2", "31-35", "14 1/2-16 1/2", "5'4\"", 90),
     ("XL", "15-16", "32 1/2-36", "28 1/2-32", "34-38", "15 3/4-18", "5'8\"", 110),

@@ -6,6 +6,8 @@ from pathlib import Path
 
 import pytest
 
+from charts.writers.whole_file import NotWrittenError
+from ui.desk import Desk
 from ui.drawing.row_shape import Density
 from ui.preferences import MOST_POINTS, Preferences, read_preferences, write_preferences
 from ui.theme import Scheme
@@ -38,6 +40,20 @@ def test_single_values_that_make_no_sense_are_left_out(tmp_path: Path) -> None:
     assert read_preferences(path) == Preferences(None, Scheme.DARK, Density.LOW, MOST_POINTS)
 
 
-def test_a_place_that_cannot_be_written_is_no_fault(tmp_path: Path) -> None:
+def test_a_place_that_cannot_be_written_is_said_and_leaves_what_stands_there(
+    tmp_path: Path,
+) -> None:
+    (tmp_path / "file").write_text("mine", encoding="utf-8")
+    with pytest.raises(NotWrittenError):
+        write_preferences(tmp_path / "file" / "screen.json", CHOSEN)
+    assert (tmp_path / "file").read_text(encoding="utf-8") == "mine"
+
+
+def test_a_screen_that_cannot_keep_a_choice_says_so_and_wears_it_all_the_same(
+    desk: Desk, tmp_path: Path
+) -> None:
     (tmp_path / "file").write_text("", encoding="utf-8")
-    write_preferences(tmp_path / "file" / "screen.json", CHOSEN)
+    desk.view._file = tmp_path / "file" / "screen.json"
+    desk.view.larger()
+    assert not desk.window.notice.isHidden()
+    assert desk.view.preferences.points > Preferences().points

@@ -14,9 +14,11 @@ from charts.corrections import Correction
 from charts.day_words import day_words
 from charts.places import cells_at
 from charts.sources import Progress
+from charts.writers.whole_file import NotWrittenError
 from harmonizer.shop.season import State
 from ui.dress import Dress
 from ui.file_states import name_of, state_words
+from ui.kept_file import not_kept_words
 from ui.questions_page.acting import Acting
 from ui.questions_page.case import Bench, Case, SheetShelf, case_of, today
 from ui.questions_page.head import Head
@@ -82,7 +84,7 @@ class QuestionsPage(QWidget):
 
     def _connect(self) -> None:
         self.head.wanted.connect(self.wanted)
-        self.head.signed.connect(self._bench.signature.sign)
+        self.head.signed.connect(self._sign)
         self.panel.chosen.connect(self._frame)
         self.panel.act_taken.connect(self.acting.take_act)
         self.panel.took_back.connect(self.acting.take_back)
@@ -157,6 +159,12 @@ class QuestionsPage(QWidget):
         if not self._bench.operations.run(says, beside, opened):
             self.told.emit(self._words("job-busy"))
         return True
+
+    def _sign(self, name: str) -> None:
+        try:
+            self._bench.signature.sign(name)
+        except NotWrittenError as fault:
+            self.told.emit(not_kept_words(fault, self._words.wording))
 
     def open_file(self, name: str) -> bool:
         """Show the file of this name; false where there is none."""

@@ -7,6 +7,8 @@ import json
 from pathlib import Path
 from typing import Final
 
+from ui.kept_file import keep
+
 FORMAT: Final = 1
 FILE_NAME: Final = "signature.json"
 _LONGEST: Final = 60
@@ -35,16 +37,10 @@ class Signature:
             self.name = name.strip()[:_LONGEST]
 
     def sign(self, name: str) -> None:
-        """Answer under another name. A folder that cannot be written to costs no more than that."""
+        """Answer under another name. Raises NotWrittenError where it cannot be kept."""
         self.name = name.strip()[:_LONGEST] or _user()
-        if self._file is None:
-            return
-        saved = {"format": FORMAT, "name": self.name}
-        try:
-            self._file.parent.mkdir(parents=True, exist_ok=True)
-            self._file.write_text(json.dumps(saved, indent=1), encoding="utf-8")
-        except OSError:
-            return
+        if self._file is not None:
+            keep(self._file, {"format": FORMAT, "name": self.name})
 
 
 def _user() -> str:
