@@ -13,10 +13,9 @@ from pathlib import Path
 
 from charts.answers import Answer, Question
 from charts.findings import Finding
-from charts.habits.kept import Habits, learned, supplier_of
-from charts.schema import FileReading
 from charts.sources import Loaded, LoadedFile
 from harmonizer.shop.arrival import Arrival, Known, read_again, still_valid
+from harmonizer.shop.closing import learned_at_closing
 from harmonizer.shop.history import Contents, History
 from harmonizer.shop.season import (
     Asked,
@@ -24,6 +23,7 @@ from harmonizer.shop.season import (
     FileState,
     Mark,
     Stage,
+    key_of,
     stage_of,
     state_of,
 )
@@ -111,28 +111,28 @@ class SeasonWork(History):
     def approve(self, file: str, by: str, on: date, chart: str = "") -> None:
         """Approve a chart by its key, or the whole file, as it is read now.
 
-        What was answered in it becomes its supplier's habits in the same step.
+        A chart of the file that was kept aside by itself stays aside. What was answered in the
+        file becomes its supplier's habits in the same step, once each of its charts is closed.
         """
         record = self.record(file)
-        mark = Mark(by, on, chart)
-        approved = (*_without(record.approved, chart), mark)
-        aside = _without(record.aside, chart)
-        held = self._held(file)
-        new = replace(record, digest=held.digest, approved=approved, aside=aside)
-        records = recorded(self._now.records, [new], {})
-        habits = _learned(self._now.habits, held.reading, record.answers, by, on)
-        self._change(replace(self._now, records=records, habits=habits))
+        approved = (*self._others(record.approved, file, chart), Mark(by, on, chart))
+        aside = record.aside
+        aside = self._others(aside, file, chart) if chart else tuple(m for m in aside if m.chart)
+        digest = self._held(file).digest
+        self._mark(replace(record, digest=digest, approved=approved, aside=aside), by, on)
 
     def keep_aside(self, file: str, by: str, on: date, chart: str = "", why: str = "") -> None:
         """Keep a chart, or the whole file, from being compared and printed."""
         record = self.record(file)
-        aside = (*_without(record.aside, chart), Mark(by, on, chart, why))
-        self._record(replace(record, aside=aside, approved=_without(record.approved, chart)))
+        aside = (*self._others(record.aside, file, chart), Mark(by, on, chart, why))
+        approved = self._others(record.approved, file, chart)
+        self._mark(replace(record, aside=aside, approved=approved), by, on)
 
     def reopen(self, file: str, chart: str = "") -> None:
         """Take approval and keeping aside from a chart or from the whole file."""
         record = self.record(file)
-        approved, aside = _without(record.approved, chart), _without(record.aside, chart)
+        approved = self._others(record.approved, file, chart)
+        aside = self._others(record.aside, file, chart)
         self._record(replace(record, approved=approved, aside=aside))
 
     # Letters
@@ -170,6 +170,26 @@ class SeasonWork(History):
         records = recorded(self._now.records, [record], {})
         self._change(replace(self._now, records=records))
 
+    def _mark(self, record: FileRecord, by: str, on: date) -> None:
+        """Take a record with other marks; a file that is closed by them teaches its habits."""
+        reading = self._held(record.name).reading
+        records = recorded(self._now.records, [record], {})
+        habits = learned_at_closing(self._now.habits, reading, record, by, on)
+        self._change(replace(self._now, records=records, habits=habits))
+
+    def _others(self, marks: tuple[Mark, ...], file: str, chart: str) -> tuple[Mark, ...]:
+        """The marks of the other charts; none where ``chart`` is "", the whole file.
+
+        A mark on the whole file is one on each of its charts: the others keep it.
+        """
+        if not chart:
+            return ()
+        keys = [key_of(each) for each in self._held(file).reading.charts]
+        each = (
+            replace(one, chart=key) for one in marks for key in ([one.chart] if one.chart else keys)
+        )
+        return tuple(one for one in each if one.chart != chart)
+
 
 def _with(contents: Contents, loaded: Loaded) -> Contents:
     if isinstance(loaded, Arrival) and loaded.again:
@@ -191,28 +211,6 @@ def _joined(before: Sequence[Answer], more: Sequence[Answer]) -> tuple[Answer, .
     """The answers of both; an answer to the same question takes the place of the earlier one."""
     asked = {answer.about for answer in more} - {None}
     return (*(answer for answer in before if answer.about not in asked), *more)
-
-
-def _learned(
-    habits: Sequence[Habits],
-    reading: FileReading,
-    answers: Sequence[Answer],
-    by: str,
-    on: date,
-) -> tuple[Habits, ...]:
-    """The habits of all suppliers with what one approved file teaches of its own."""
-    supplier = supplier_of(reading)
-    if not supplier:
-        return tuple(habits)
-    before = next((one for one in habits if one.supplier == supplier), Habits(supplier))
-    rest = [one for one in habits if one.supplier != supplier]
-    after = learned(before, reading, answers, by, on)
-    return tuple(sorted((*rest, after), key=lambda one: one.supplier))
-
-
-def _without(marks: tuple[Mark, ...], chart: str) -> tuple[Mark, ...]:
-    """The marks of other charts; a mark on the whole file replaces those of all its charts."""
-    return tuple(mark for mark in marks if chart and mark.chart not in ("", chart))
 
 
 def _asked(

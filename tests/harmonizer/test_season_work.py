@@ -281,3 +281,59 @@ def test_a_departure_is_still_named_after_an_answer(tmp_path: Path) -> None:
     assert [one.values for one in reading.findings if one.code == "habit-departure"] == before
     assert len({one.id for one in reading.findings}) == len(reading.findings)
     assert workspace.state(name).state is State.READY
+
+
+def keys(workspace: Workspace) -> list[str]:
+    return [key_of(chart) for chart in workspace.charts()[0].charts]
+
+
+def test_a_chart_taken_out_of_an_approved_file_leaves_the_others_approved(
+    workspace: Workspace,
+) -> None:
+    women, _ = keys(workspace)
+    workspace.approve(FILE, "Ann", DAY)
+    workspace.keep_aside(FILE, "Bob", DAY, women)
+    states = [one.state for one in workspace.state(FILE).charts]
+    assert states == [State.ASIDE, State.APPROVED]
+    workspace.reopen(FILE, women)
+    states = [one.state for one in workspace.state(FILE).charts]
+    assert states == [State.QUESTIONS, State.APPROVED]
+
+
+def test_a_chart_kept_aside_stays_so_when_its_file_is_approved(workspace: Workspace) -> None:
+    women, _ = keys(workspace)
+    workspace.keep_aside(FILE, "Bob", DAY, women)
+    workspace.approve(FILE, "Ann", DAY)
+    states = [one.state for one in workspace.state(FILE).charts]
+    assert states == [State.ASIDE, State.APPROVED]
+    workspace.approve(FILE, "Ann", DAY, women)
+    states = [one.state for one in workspace.state(FILE).charts]
+    assert states == [State.APPROVED, State.APPROVED]
+
+
+def test_one_chart_of_a_file_kept_aside_is_opened_alone(workspace: Workspace) -> None:
+    women, _ = keys(workspace)
+    workspace.keep_aside(FILE, "Bob", DAY)
+    workspace.reopen(FILE, women)
+    states = [one.state for one in workspace.state(FILE).charts]
+    assert states == [State.QUESTIONS, State.ASIDE]
+
+
+def test_a_file_teaches_when_its_last_chart_is_closed(workspace: Workspace) -> None:
+    women, men = keys(workspace)
+    workspace.answer(FILE, [CM])
+    workspace.approve(FILE, "Ann", DAY, women)
+    assert workspace.contents.habits == ()
+    workspace.approve(FILE, "Ann", DAY, men)
+    (habits,) = workspace.contents.habits
+    assert habits.looks
+
+
+def test_a_chart_kept_aside_is_not_approved_by_the_next_files_looks(workspace: Workspace) -> None:
+    women, men = keys(workspace)
+    workspace.answer(FILE, [CM])
+    workspace.approve(FILE, "Ann", DAY, women)
+    workspace.keep_aside(FILE, "Ann", DAY, men)
+    (habits,) = workspace.contents.habits
+    assert habits.headings
+    assert habits.looks == ()
