@@ -14,6 +14,8 @@ from typing import Final
 import numpy as np
 import numpy.typing as npt
 
+from harmonizer.settings import DEFAULTS, Settings
+
 Floats = npt.NDArray[np.float64]
 
 _REACH: Final = 9.0
@@ -61,10 +63,10 @@ class Word(StrEnum):
     UNLIKELY = "unlikely"
 
 
-def word(probability: float) -> Word:
-    """*sure* from 0.90, *likely* from 0.60, *even* from 0.40, else *unlikely*."""
-    if probability >= 0.90:
+def word(probability: float, settings: Settings = DEFAULTS) -> Word:
+    """*sure*, *likely* or *even* from the shop's bound for it on, else *unlikely*."""
+    if probability >= settings.sure_from:
         return Word.SURE
-    if probability >= 0.60:
+    if probability >= settings.likely_from:
         return Word.LIKELY
-    return Word.EVEN if probability >= 0.40 else Word.UNLIKELY
+    return Word.EVEN if probability >= settings.even_from else Word.UNLIKELY

@@ -236,7 +236,7 @@ class _Compiler:
         return marks
 
     def _tolerance(self, offer: Offer, dimension: Dimension, reach: Reach) -> float:
-        """How far outside a girth may lie and still be near: never more than half the range."""
+        """How far outside a girth may lie and still be near, at most its share of the range."""
         widest = {
             Dimension.CHEST: self.settings.chest_tolerance,
             Dimension.WAIST: self.settings.waist_tolerance,
@@ -244,7 +244,7 @@ class _Compiler:
         }.get(dimension, 0.0)
         if offer.kind == VestKind.INFLATABLE and dimension is not Dimension.CHEST:
             widest = min(widest, self.settings.inflatable_tolerance)
-        return min(widest, (reach.high - reach.low) / 2)
+        return min(widest, (reach.high - reach.low) * self.settings.tolerance_share)
 
     def _size_keys(self) -> Floats:
         """How large each offer is, to put the smaller first: its chest, else its waist or hip."""

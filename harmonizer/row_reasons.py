@@ -27,7 +27,7 @@ def reasons(row: FitRow) -> tuple[Reason, ...]:
         *_saddle(row),
         *_reserve(row),
         *_shape(row),
-        *_between(row),
+        *between_reasons(row),
         *_marks(row),
         *chance_reasons(row),
         source(row),
@@ -90,7 +90,7 @@ def _shape(row: FitRow) -> Iterator[Reason]:
         yield Reason(code, {"by": abs(shape.hip)})
 
 
-def _between(row: FitRow) -> Iterator[Reason]:
+def between_reasons(row: FitRow) -> Iterator[Reason]:
     """Between two sizes: the maker's own rule, unless the length stop is in its way."""
     if not row.between_sizes:
         return
@@ -100,6 +100,8 @@ def _between(row: FitRow) -> Iterator[Reason]:
         yield Reason("between-no-rule")
     elif _rule_meets_stop(row, rule):
         yield Reason("between-stop-wins", {"rule": Reason(f"rule-{rule.value}")})
+    elif facts is not None and facts.between_sizes_source:
+        yield Reason(f"between-{rule.value}-source", {"source": facts.between_sizes_source})
     else:
         yield Reason(f"between-{rule.value}")
 
@@ -134,8 +136,9 @@ def chance_reasons(row: FitRow) -> Iterator[Reason]:
     """The size probability as a natural frequency and a word, and how many dimensions it covers."""
     chance = row.probability
     if chance is not None:
+        said = word(chance, row.arrays.settings)
         values = {"of_ten": round(10 * chance), "size": size_name(row)}
-        yield Reason("chance-sure", values | {"word": Reason(f"word-{word(chance)}")})
+        yield Reason("chance-sure", values | {"word": Reason(f"word-{said}")})
     yield Reason("chance-checked", {"count": row.checked})
 
 

@@ -15,12 +15,13 @@ TOPIC: Final = "settings"
 
 RISING: Final = (
     ("hands_stop", "hands_check", "hands_right", "hands_short"),
+    ("even_from", "likely_from", "sure_from"),
     ("u_girth_fitter", "u_girth_fitter_once", "u_girth_helper", "u_girth_self", "u_waist_self"),
     ("u_back_fitter", "u_back_fitter_once", "u_back_helper_felt", "u_back_helper"),
 )
 """Figures of which none may lie above the next: bands in their order, a tape and a surer one."""
 
-_STRICT: Final = frozenset(RISING[0])
+_STRICT: Final = frozenset((*RISING[0], *RISING[1]))
 _WHOLE: Final = frozenset({"least_fittings"})
 
 CHOICES: Final = {

@@ -36,9 +36,10 @@ class SettingFact:
 
 @dataclass(frozen=True, slots=True)
 class Settings:
-    """The figures in force. Lengths in cm, masses in kg; ``clear_factor`` is a plain number.
+    """The figures in force. Lengths in cm, masses in kg.
 
-    A changed figure is a new value: ``dataclasses.replace(DEFAULTS, hand_width=8.0)``.
+    ``clear_factor``, the share of a range and the chances are plain numbers. A changed figure is
+    a new value: ``dataclasses.replace(DEFAULTS, hand_width=8.0)``.
     """
 
     edge_band: float
@@ -46,6 +47,7 @@ class Settings:
     waist_tolerance: float
     hip_tolerance: float
     inflatable_tolerance: float
+    tolerance_share: float
     open_end_limit: float
     reserve: float
     likely_long_limit: float
@@ -67,6 +69,9 @@ class Settings:
     u_back_fitter_once: float
     u_back_helper_felt: float
     u_back_helper: float
+    sure_from: float
+    likely_from: float
+    even_from: float
     repeat_limit_girth: float
     repeat_limit_back: float
     cut_limit: float

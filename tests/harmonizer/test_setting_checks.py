@@ -39,6 +39,9 @@ def test_a_figure_has_its_limits_unless_it_is_a_definition() -> None:
         ("least_fittings", 4.5, "A whole number, please."),
         ("hands_check", 1.4, "This cannot lie above “Clearance: short”, 1.4 hands."),
         ("hands_check", 0.2, "This cannot lie below “Clearance: stop”, 0.35 hands."),
+        ("likely_from", 0.9, "This cannot lie above “Sure from”, 0.9 of 1."),
+        ("likely_from", 0.3, "This cannot lie below “Even from”, 0.4 of 1."),
+        ("sure_from", 1.0, "At most 0.999 of 1: more is a slip of the keys."),
         ("u_back_fitter", 1.5, "This cannot lie above “Back, fitter once”, 1.4 cm."),
     ],
 )
