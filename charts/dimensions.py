@@ -6,21 +6,19 @@ mean twice comes back as candidates; an unknown heading is offered near ones and
 
 from __future__ import annotations
 
-import re
 from collections.abc import Sequence
 from functools import cache, lru_cache
 from typing import Final, TypeVar
 
-from charts.cell_text import clean
+from charts.headings.bands import band_of, read_band
 from charts.headings.meaning import Meant, meant
-from charts.headings.parts import Hit, hits_of, parts_of
+from charts.headings.parts import Hit, parts_of
 from charts.headings.reading import HeadingReading, Role
 from charts.headings.words import entries
 from charts.plausible_ranges import plausible, usual
 from charts.quantities import Unit
 from charts.schema import Basis, Definition, Dimension
 from charts.unit_words import find_units
-from charts.vocabulary import normal
 
 __all__ = [
     "HeadingReading",
@@ -34,11 +32,6 @@ __all__ = [
 
 _T = TypeVar("_T")
 _LONGEST: Final = 200
-_WORN: Final = re.compile(
-    r"\b([^\W\d_]{3,}?)-?(?:west(?:e|en)|jacken?|hosen?|hemd(?:en)?|shirts?|(?:be)?kleidung|kleider"
-    r"|schutz|protektor(?:en)?|vest(?:en|er)?|vast(?:ar)?|jack(?:en|a|or)|jakker?|bodyprotectors?)\b"
-)
-"""A compound that names who wears what: Kinderwesten, Damenjacke, barnväst."""
 _NEAR_SORTED: Final = 80
 _NEAR_SET: Final = 90
 _NEAR_COUNT: Final = 3
@@ -73,7 +66,7 @@ def _read(text: str, language: str | None) -> HeadingReading:
         _basis(found, parts.hits),
         units[0] if units else None,
         units[1] if len(units) > 1 else None,
-        _band_of({band for hit in parts.hits if hit.entry for band in hit.entry.bands}),
+        band_of(parts.hits) or read_band(text),
         found.candidates if len(found.candidates) > 1 else (),
         _near(parts.words) if unknown else (),
         _one_of({one.language for one in found.meanings}) or None,
@@ -169,27 +162,3 @@ def _known_headings() -> tuple[str, ...]:
         if len(phrase) >= _NEAR_LETTERS
         and any(one.role in {Role.MEASURE, Role.LABEL} for one in entry.columns)
     )
-
-
-def read_band(text: str) -> str | None:
-    """The band ``text`` names: women, men, girls, boys, kids, baby, unisex; or None."""
-    words = normal(clean(text[:_LONGEST]))
-    return _band_in(words) or _band_in(" ".join(found[1] for found in _WORN.finditer(words)))
-
-
-def _band_in(words: str) -> str | None:
-    hits = hits_of(words, only_bands=True)
-    return _band_of({band for hit in hits if hit.entry for band in hit.entry.bands})
-
-
-def _band_of(named: set[str]) -> str | None:
-    """One band of several words: women and men are unisex, girls and boys are kids."""
-    bands = named - {"adult"}
-    if len(bands) <= 1:
-        return next(iter(bands), None)
-    if bands <= {"women", "men", "unisex"}:
-        return "unisex"
-    bands -= {"unisex"}
-    if len(bands - {"kids"}) == 1 and not bands & {"women", "men"}:
-        return (bands - {"kids"}).pop() if "baby" not in bands else "kids"
-    return "kids" if bands <= {"girls", "boys", "kids", "baby"} else None

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Sequence
 from dataclasses import replace
 
+from charts.columns.band_words import band_around
 from charts.columns.basis import with_basis
 from charts.columns.bounds import bounded
 from charts.columns.leftovers import say_blanks, with_tolerances, without_doubles
@@ -16,9 +17,8 @@ from charts.columns.rows import rows_in_another_unit
 from charts.columns.suspects import suspected
 from charts.columns.units import with_units
 from charts.columns.values import Filled, filled
-from charts.columns.words import Surroundings, is_sentence, notes_of, title_of
+from charts.columns.words import Surroundings, notes_of, title_of
 from charts.findings import listed
-from charts.layout.looks import look
 from charts.schema import Chart, Range, Said, Size
 
 Group = tuple[str | None, str | None]
@@ -64,7 +64,7 @@ def _chart(
         title=title_of(around.table),
         sizes=tuple(sizes),
         model=Said(model, "column") if model else None,
-        band=band or _band_around(around),
+        band=band or band_around(around),
         notes=notes_of(around.table),
     )
 
@@ -82,12 +82,3 @@ def _asking(ranges: Iterable[Range], findings: tuple[str, ...]) -> Iterable[Rang
     for one in ranges:
         both = listed(*one.findings, *findings)
         yield replace(one, findings=both) if findings else one
-
-
-def _band_around(around: Surroundings) -> str | None:
-    """The band that a title, a note, the sheet's or the file's name gives, the nearest first."""
-    for words in around.words:
-        band = look(words.text).band
-        if band is not None and not is_sentence(words.text):
-            return band
-    return None

@@ -1,0 +1,89 @@
+"""Who a chart is for: women, men, girls, boys, kids, baby, unisex, from words and compounds."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterable, Iterator
+from functools import cache, lru_cache
+from typing import Final
+
+from charts.cell_text import clean
+from charts.headings.parts import Hit, hits_of
+from charts.vocabulary import normal, spellings, tables
+
+BANDS: Final = ("women", "men", "girls", "boys", "kids", "baby", "unisex")
+_LONGEST: Final = 200
+_INNER: Final = re.compile(
+    r"(?<=[^\W\d_A-Z])(?=[A-ZÀ-ÖØ-Þ])|(?<=[^\W\d_])(?=\d)|(?<=\d)(?=[^\W\d_])"
+)
+"""Borders within a word of a file's name: sizesKids, Damen2024."""
+_CHILDREN: Final = frozenset({"girls", "boys", "kids", "baby"})
+_MASCULINE: Final = frozenset({"boys", "kids"})
+"""A masculine that means all children until girls stand beside it: niños, bambini."""
+
+
+@lru_cache(maxsize=16384)
+def read_band(text: str) -> str | None:
+    """The band ``text`` names: women, men, girls, boys, kids, baby, unisex; or None."""
+    plain = clean(text[:_LONGEST])
+    apart = _INNER.sub(" ", plain)
+    return _band_in(normal(plain)) or (_band_in(normal(apart)) if apart != plain else None)
+
+
+def band_of(hits: Iterable[Hit]) -> str | None:
+    """The one band that the phrases of a heading name, compounds included; None without one."""
+    named = [hit.entry.bands for hit in hits if hit.entry is not None and hit.entry.bands]
+    girls = any("girls" in bands for bands in named)
+    generic = "boys" if girls else "kids"
+    return _one({one for bands in named for one in ({generic} if bands == _MASCULINE else bands)})
+
+
+def _band_in(words: str) -> str | None:
+    return band_of(hits_of(words, only_bands=True)) or _one(set(_in_compounds(words)))
+
+
+def _in_compounds(words: str) -> Iterator[str]:
+    """The bands of compounds: Kinderweste, damstorlekar, Jugend-Sicherheitsweste."""
+    for pattern, of_stem in _compounds():
+        for found in pattern.finditer(words):
+            yield of_stem[found[1]]
+
+
+@cache
+def _compounds() -> tuple[tuple[re.Pattern[str], dict[str, str]], ...]:
+    """For each language a pattern of its compounds, and the band of each first part."""
+    worn = dict(tables("compounds", "worn"))
+    found = []
+    for language, lists in tables("compounds"):
+        of_stem = {
+            spelling: band
+            for band in BANDS
+            for word in lists.get(band, ())
+            for spelling in spellings(word)
+        }
+        lasts = {spelling for word in worn[language] for spelling in spellings(word)}
+        pattern = re.compile(rf"\b({_any(of_stem)})[^\W\d_]*?(?:{_any(lasts)})\b")
+        found.append((pattern, of_stem))
+    return tuple(found)
+
+
+def _any(words: Iterable[str]) -> str:
+    return "|".join(sorted(words, key=lambda word: (-len(word), word)))
+
+
+def _one(named: set[str]) -> str | None:
+    """One band of several words: women and men are unisex, girls and boys are kids.
+
+    Adults and children together are nobody in particular.
+    """
+    bands = named - {"adult"}
+    if "adult" in named and bands & _CHILDREN:
+        return None
+    if len(bands) <= 1:
+        return next(iter(bands), None)
+    if bands <= {"women", "men", "unisex"}:
+        return "unisex"
+    bands -= {"unisex"}
+    if len(bands - {"kids"}) == 1 and not bands & {"women", "men"}:
+        return (bands - {"kids"}).pop() if "baby" not in bands else "kids"
+    return "kids" if bands <= _CHILDREN else None

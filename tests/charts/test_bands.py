@@ -1,0 +1,107 @@
+"""Who a chart is for: words and compounds of eleven languages, and where they are printed.
+
+The words are common words of the languages, from memory, unchecked by native speakers.
+"""
+
+from __future__ import annotations
+
+import pytest
+
+from charts.dimensions import read_band, read_heading
+from tests.charts.read_text import table
+
+WORDS = {
+    "women": """Women's; ladies; lady's; females; womenswear; Damen-; Damengrößen; Damenkonfektion;
+        Damen-Airbagweste; Damensicherheitsweste; dames:; damesmaten; dameskleding; vrouwelijk;
+        modèle féminin; femmes; da donna; femminile; signora; señora; femenino; de mulher; feminina;
+        damstorlekar; damskyddsväst; kvinnlig; damestørrelser; dametøj; dame-sikkerhedsvest;
+        dameklær; damska; damskich; dla kobiet; dla pań; dámská vesta; dámských;
+        ženské; pro ženy""",
+    "men": """Men's; males; menswear; Herrengrößen; Herrenmodell; herenmaten; herenkleding;
+        mannelijk; messieurs; homme; maschile; da uomo; caballeros; masculina; cavalheiro;
+        herrstorlekar; man;
+        herrkläder; herrestørrelser; herretøj; męskich; dla mężczyzn; dla panów; pánských;
+        pro muže""",
+    "kids": """kids'; teenagers; childrenswear; Jnr; Kindergrößen; Kinderschutzweste; Kinder-Weste;
+        Jugendgrößen; Kindersicherheitsweste; Gilet-enfant; adolescents; jeunes; kindermaten; jeugd;
+        jeugdvest; tieners; ragazzi; bambini; bimbi; per bambini e bambine; infantil; jóvenes;
+        niños;
+        niño/a; niños y niñas; crianças; jovens; barnstorlekar; ungdomsstorlekar; barnsäkerhetsväst;
+        børnestørrelser; barnevest; børnesikkerhedsvest; dziecięca; dziecięcych; młodzieżowa;
+        dla młodzieży; dětských; juniorské; pro děti; mládežnické; boys and girls""",
+    "girls": """Mädchengrößen; fillettes; meisjesmaten; bambine; niñas; flickstorlekar;
+        pigestørrelser; dziewczęce; dla dziewczynek; dívčí""",
+    "boys": """Jungengrößen; garçonnet; jongensmaten; meninos; pojkstorlekar; drengestørrelser;
+        chłopięce; dla chłopców; chlapecké; pro chlapce""",
+    "baby": "Babys; bébés; niemowlęce; dla niemowląt; kojenecké; spædbarn",
+    "unisex": """women/men; ladies & gents; Unisexgrößen; homme/femme; dames en heren; uomo/donna;
+        hombre y mujer; dam/herr; dame/herre; damskie i męskie; dámské a pánské; uniseks""",
+}
+NO_BAND = """adult; Erwachsene; adults and children; Damast; Kindness; Herrenberg; Barnsley;
+    damage;
+    mandatory; manual; mankiet; Manchette; Mantel; segment; girth; Dampf"""
+CHILDREN = (
+    "Size | 4 | 6 | 8\nHeight (cm) | 98-104 | 110-116 | 122-128\nChest (cm) | 56-58 | 60-62 | 64-67"
+)
+
+
+@pytest.mark.parametrize(
+    ("band", "text"),
+    [(band, word.strip()) for band, words in WORDS.items() for word in words.split(";")],
+)
+def test_a_word_names_its_band(band: str, text: str) -> None:
+    assert read_band(text) == band
+
+
+@pytest.mark.parametrize("text", NO_BAND.split(";"))
+def test_a_word_that_only_begins_like_a_band_names_none(text: str) -> None:
+    assert read_band(text.strip()) is None
+
+
+@pytest.mark.parametrize(
+    ("name", "band"),
+    [
+        ("DamenWesten2024.xlsx", "women"),
+        ("groessentabelle_damen.csv", "women"),
+        ("sizechartKids.csv", "kids"),
+        ("kids104-152", "kids"),
+        ("tabelaDamska", "women"),
+        ("[Women] vest", "women"),
+        ("KIDS&TEENS", "kids"),
+        ("Herren2024", "men"),
+    ],
+)
+def test_a_band_is_found_inside_the_name_of_a_file_or_a_sheet(name: str, band: str) -> None:
+    assert read_band(name) == band
+
+
+def test_a_compound_in_a_heading_names_its_band() -> None:
+    assert read_heading("Brustumfang Kinderweste (cm)").band == "kids"
+
+
+@pytest.mark.parametrize(
+    "caption",
+    [
+        "Chaleco protector niños. Medidas en cm.",
+        "Kamizelka ochronna dziecięca - tabela rozmiarów. Wymiary w cm.",
+        "Barnväst. Alla mått i cm.",
+        "Kids' vest. Also available for women.",
+        "Gilet airbag enfant, mesures prises sur le corps, en centimètres, collection printemps",
+    ],
+)
+def test_a_band_before_a_sentence_of_one_caption_holds_for_the_table(caption: str) -> None:
+    assert table(f"{caption}\n\n{CHILDREN}").charts[0].band == "kids"
+
+
+@pytest.mark.parametrize(
+    "caption",
+    [
+        "Not for children",
+        "Also available for women.",
+        "For children: measure over the riding shirt.",
+        "Sizes for adults and children",
+        "Women should choose one size less.",
+    ],
+)
+def test_a_sentence_that_happens_to_name_a_band_names_none(caption: str) -> None:
+    assert table(f"{caption}\n\n{CHILDREN}").charts[0].band is None
