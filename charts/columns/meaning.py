@@ -10,6 +10,7 @@ from decimal import Decimal
 from charts.columns.words import Surroundings, dimension_in, of_family
 from charts.dimensions import HeadingReading, Role, plausible, read_heading, usual
 from charts.findings import Candidate
+from charts.layout.cups import CUP_GIRTHS
 from charts.layout.fields import Field, FieldKind
 from charts.layout.looks import look
 from charts.notation import Expected, read_cell
@@ -168,12 +169,25 @@ def _between_readings(column: Column, around: Surroundings) -> Column:
         for role, dim in column.field.heading.candidates
         if role is Role.MEASURE and dim is not None
     ]
+    if column.field.heading.candidates == CUP_GIRTHS and (said := _girth_around(around)):
+        return replace(column, dimension=said)
     fitting = [dim for dim in dimensions if fits(column.field, dim, limits=_telling)]
     fitting = fitting or [dim for dim in dimensions if fits(column.field, dim)] or dimensions
     chosen = replace(column, dimension=fitting[0]) if fitting else column
     if len(fitting) == 1 and (column.role is not Role.LABEL or column.unit is not None):
         return chosen
     return _asked(chosen, fitting, around)
+
+
+def _girth_around(around: Surroundings) -> Dimension | None:
+    """The one girth of a cup that the titles and notes name, where no heading names it."""
+    girths = {dimension for _, dimension in CUP_GIRTHS}
+    named = {
+        reading.dimension
+        for words, reading in around.readings()
+        if words.kind in {UnitFrom.TITLE, UnitFrom.NOTE} and reading.role is Role.MEASURE
+    }
+    return next(iter(named & girths)) if len(named & girths) == 1 else None
 
 
 def _telling(dimension: Dimension, unit: Unit, definition: Definition) -> Limits | None:

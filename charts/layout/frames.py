@@ -7,6 +7,7 @@ from typing import Final
 
 from charts.dimensions import HeadingReading, Role
 from charts.layout.bands import bands_carried
+from charts.layout.cups import with_cups
 from charts.layout.fields import Field, FieldKind
 from charts.layout.heads import (
     combined,
@@ -93,7 +94,10 @@ def frame(view: View) -> Frame:
     fields = settled(sorted_out(parted_lists(bands_carried(fields))))
     fields = with_twins(with_unit_columns(fields))
     lines = len(fields[0].cells) if fields else 0
-    return Frame(view, rows, tuple(fields), _score(fields), lines)
+    fields = with_cups(fields)
+    cupped = bool(fields) and len(fields[0].cells) > lines
+    lines = len(fields[0].cells) if fields else 0
+    return Frame(view, rows, tuple(fields), _score(fields), lines, gridded=cupped)
 
 
 def _band_below(view: View, column: int, heads: tuple[At, ...], rows: int) -> bool:

@@ -9,20 +9,20 @@ from __future__ import annotations
 import re
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
+from itertools import pairwise
 from typing import Final
 
 from charts.dimensions import HeadingReading, Role
 from charts.layout.axis_names import axis_headings, without_names
+from charts.layout.cups import are_cups, bust_heading, cup_in, growing, with_cup
 from charts.layout.fields import Field, FieldKind
 from charts.layout.frames import Frame
 from charts.layout.looks import Look, look
 from charts.layout.view import At, View
-from charts.schema import Dimension
+from charts.schema import Dimension, Kind
 
 _MOST_HEADS: Final = 3
-_CUP_WORDS: Final = re.compile(
-    r"\b(?:cup|körbchen|bonnet|copa|coppa|kupa|kupstorlek)s?\b", re.IGNORECASE
-)
+_BRACKETED: Final = re.compile(r"[(\[]([^()\[\]]*\d[^()\[\]]*)[)\]]\s*$")
 _NO_HEADING: Final = HeadingReading(Role.UNKNOWN)
 
 
@@ -49,6 +49,8 @@ def grid(view: View) -> Frame | None:
         return None
     if _bands(across) and _bands(down) and _named(inner):
         return _sizes_inside(axes)
+    if _letters(across) and _bands(down) and all(one.sure_label for one in inner):
+        return _sizes_inside(axes, cups=True)
     if _share(inner, wordy=False) < 0.9:
         return None
     if _lengths(across) and _labels(down):
@@ -76,12 +78,18 @@ def _axes(view: View) -> Axes | None:
             if len(heads) < len(across) + len(down) or _merged(heads):
                 continue
             looks = _looks(heads)
-            if any((one.heads and len(_cup(one.text)) > 1) or one.sentence for one in looks):
+            if any((one.heads and not _of_cups(one)) or one.sentence for one in looks):
                 continue
             if min(len(across), len(down)) < 2:
                 return None
             return _axes_at(view, row, column)
     return None
+
+
+def _of_cups(one: Look) -> bool:
+    """A letter that could head a column is a cup here, and so is one with the word for it."""
+    cup = cup_in(one.text)
+    return cup is not None and not cup.rest
 
 
 def _merged(heads: Sequence[At]) -> bool:
@@ -133,16 +141,8 @@ def _labels(looks: Sequence[Look]) -> bool:
 
 
 def _letters(looks: Sequence[Look]) -> bool:
-    """Cup letters: single letters or doubled ones that are no sizes of the S, M, L kind."""
-    texts = [_cup(one.text) for one in looks]
-    return texts[0][:1] in {"A", "B"} and all(
-        text.isalpha() and len(set(text)) == 1 and len(text) <= 3 for text in texts
-    )
-
-
-def _cup(text: str) -> str:
-    """The letters of a cup, without the word for it."""
-    return _CUP_WORDS.sub("", text).strip(" -.").upper()
+    """Cup letters: A, B, C, DD or A/B, C/D."""
+    return are_cups([one.text for one in looks])
 
 
 def _lengths(looks: Sequence[Look]) -> bool:
@@ -160,8 +160,11 @@ def _share(looks: Sequence[Look], *, wordy: bool) -> float:
     return hits / len(looks)
 
 
-def _sizes_inside(axes: Axes) -> Frame:
-    """Bands down and across, the size in the cell: one line per size, one field per axis."""
+def _sizes_inside(axes: Axes, *, cups: bool = False) -> Frame:
+    """Bands down and across, the size in the cell: one line per size, one field per axis.
+
+    ``cups`` run across and measure nothing: 75B inside says its own.
+    """
     places: dict[str, list[tuple[int, int]]] = {}
     for place, at in axes.inner.items():
         places.setdefault(look(at.text).text.upper(), []).append(place)
@@ -169,11 +172,12 @@ def _sizes_inside(axes: Axes) -> Frame:
     down, across = axis_headings(axes.view, axes.head_row, axes.head_column)
     rows = [_band_cells(axes, {row for row, _ in cells}, down=True) for cells in places.values()]
     columns = [_band_cells(axes, {c for _, c in cells}, down=False) for cells in places.values()]
-    fields = (
+    fields: tuple[Field, ...] = (
         Field(FieldKind.LABEL, (), _NO_HEADING, firsts),
         Field(FieldKind.VALUES, down[0], down[1], tuple(rows)),
-        Field(FieldKind.VALUES, across[0], across[1], tuple(columns)),
     )
+    if not cups:
+        fields += (Field(FieldKind.VALUES, across[0], across[1], tuple(columns)),)
     uneven = {n for n, cells in enumerate(places.values()) if not _rectangle(cells)}
     lines = len(places)
     return Frame(axes.view, axes.head_row + 1, fields, 12.0, lines, frozenset(uneven), gridded=True)
@@ -208,12 +212,27 @@ def _by_length(axes: Axes) -> Frame:
     return Frame(axes.view, axes.head_row + 1, fields, 12.0, len(pairs), gridded=True)
 
 
-def _by_parts(axes: Axes) -> Frame:
-    """Two parts of a label, such as 75 and B: one line per pair, named by both."""
+def _by_parts(axes: Axes) -> Frame | None:
+    """Two parts of a label, such as 75 and B: one line per pair, named by both.
+
+    None where the figures fall from one cup to the next: the letters refer to a drawing then.
+    """
     pairs = _pairs(axes)
+    steps = [(a[2], b[2]) for a, b in pairwise(pairs) if a[0].origin == b[0].origin]
+    if _more_columns(axes) or not growing(steps):
+        return None
     labels = tuple((_joined(down, across),) for down, across, _ in pairs)
-    fields = (Field(FieldKind.LABEL, (), _NO_HEADING, labels), _values(axes, pairs))
+    fields = (Field(FieldKind.LABEL, (), _NO_HEADING, labels), *_cup_values(axes, pairs))
     return Frame(axes.view, axes.head_row + 1, fields, 12.0, len(pairs), gridded=True)
+
+
+def _more_columns(axes: Axes) -> bool:
+    """Whether columns of their own stand before the numbers: a plain table with cups in it."""
+    view = axes.view
+    return any(
+        len({at.origin for at in list(view.column(column))[axes.head_row + 1 :] if at}) > 1
+        for column in range(axes.head_column)
+    )
 
 
 def _pairs(axes: Axes) -> list[tuple[At, At, At]]:
@@ -227,14 +246,37 @@ def _pairs(axes: Axes) -> list[tuple[At, At, At]]:
 
 
 def _joined(down: At, across: At) -> At:
-    return replace(down, cell=replace(down.cell, text=down.text.strip() + _cup(across.text)))
+    cup = cup_in(across.text)
+    return with_cup(down, cup.letters if cup is not None else across.text.strip())
+
+
+def _cup_values(axes: Axes, pairs: Sequence[tuple[At, At, At]]) -> tuple[Field, ...]:
+    """The girths inside, and the girth under the bust where the numbers down the side give it."""
+    down, across = axis_headings(axes.view, axes.head_row, axes.head_column)
+    at_side = [_under_bust(at) for at, _, _ in pairs]
+    at_side = at_side if down[1].dimension is Dimension.UNDERBUST else []
+    under = tuple((at,) for at in at_side if at is not None)
+    heads, heading = across if across[1].dimension is not None else down
+    if heading.dimension in {None, Dimension.UNDERBUST} and across[1].dimension is None:
+        # The corner names the numbers down the side; the girth inside is as often the bust.
+        heading = bust_heading(heading, under=len(under) == len(pairs))
+    girths = Field(FieldKind.VALUES, heads, heading, tuple((at,) for _, _, at in pairs))
+    return (
+        (Field(FieldKind.VALUES, *down, under), girths) if len(under) == len(pairs) else (girths,)
+    )
+
+
+def _under_bust(size: At) -> At | None:
+    """``70 (68-72)`` or ``68-72`` at the side of a grid: the girth that the number stands for."""
+    bracket = _BRACKETED.search(size.text)
+    text = bracket[1] if bracket else size.text
+    quantity = look(text).reading.quantity
+    if quantity is None or quantity.kind is not Kind.RANGE:
+        return None
+    return replace(size, cell=replace(size.cell, text=text))
 
 
 def _values(axes: Axes, pairs: Sequence[tuple[At, At, At]]) -> Field:
     down, across = axis_headings(axes.view, axes.head_row, axes.head_column)
     heads, heading = down if down[1].dimension is not None else across
-    if heading.dimension is Dimension.UNDERBUST:
-        # The corner names the numbers down the side; the girth inside is as often the bust.
-        both = ((Role.MEASURE, Dimension.CHEST), (Role.MEASURE, Dimension.UNDERBUST))
-        heading = replace(heading, dimension=Dimension.CHEST, candidates=both)
     return Field(FieldKind.VALUES, heads, heading, tuple((at,) for _, _, at in pairs))
