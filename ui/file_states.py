@@ -8,8 +8,9 @@ from typing import Final
 
 from charts.day_words import day_words
 from charts.model_facts import ModelFacts
+from charts.schema import Chart
 from charts.sources import LoadedFile
-from harmonizer.shop.season import FileRecord, FileState, Mark, State
+from harmonizer.shop.season import ChartState, FileRecord, FileState, Mark, State, key_of
 from ui.theme import Ink, Look
 from ui.theme import Mark as Sign
 from ui.words import Words
@@ -23,6 +24,8 @@ LOOK_OF: Final = {
     State.NOT_A_CHART: Look(Ink.UNKNOWN, Sign.RING),
 }
 """How each state looks, the one that wants most first."""
+WANTING: Final = frozenset({State.QUESTIONS, State.READY})
+"""What still wants a person."""
 
 
 def name_of(file: str, words: Words) -> str:
@@ -38,22 +41,55 @@ def open_count(state: FileState) -> int:
 
 
 def state_words(state: FileState, record: FileRecord, words: Words) -> str:
-    """How a file stands, in words: by whom and when where somebody decided it."""
+    """How a file stands, in words: by whom and when where somebody decided it.
+
+    Of several charts it says how many are closed where some are and others not.
+    """
     say, asked = words.wording.say, open_count(state)
+    approved, aside = (
+        sum(one.state is closed for one in state.charts) for closed in (State.APPROVED, State.ASIDE)
+    )
+    closed = {"closed": approved + aside, "charts": len(state.charts)}
+    some = "-some" if approved + aside else ""
     match state.state:
         case State.QUESTIONS:
-            return say("questions", "state-questions", count=asked)
+            return say("questions", f"state-questions{some}", count=asked, **closed)
+        case State.APPROVED if aside:
+            return say("questions", "state-approved-aside", approved=approved, aside=aside)
         case State.APPROVED:
-            return _marked("state-approved", record.approved, words)
+            return _marked("state-approved", record.approved[-1:], words)
         case State.ASIDE:
-            return _marked("state-aside", record.aside, words)
+            return _marked("state-aside", record.aside[-1:], words)
+        case State.READY if some:
+            return say("questions", "state-ready-some", **closed)
     return say("questions", f"state-{state.state.value}")
 
 
-def _marked(code: str, marks: Sequence[Mark], words: Words) -> str:
-    if not marks:
+def chart_words(state: ChartState, record: FileRecord, words: Words) -> str:
+    """How one chart of a file stands, in words."""
+    key = key_of(state.chart)
+    match state.state:
+        case State.QUESTIONS:
+            return words.wording.say("questions", "state-questions", count=len(state.questions))
+        case State.APPROVED:
+            return _marked("state-approved", [record.approval(key)], words)
+        case State.ASIDE:
+            return _marked("state-aside", [record.kept_aside(key)], words)
+    return words.wording.say("questions", f"state-{state.state.value}")
+
+
+def chart_name(chart: Chart, words: Words) -> str:
+    """What tells a chart from the others of its file: model and band, else its title or place."""
+    names = [chart.model.text] if chart.model is not None and chart.model.source != "file" else []
+    if chart.band:
+        names.append(words.wording.say("combined", f"band-{chart.band}"))
+    return words.wording.say("questions", "between-names").join(names) or chart.title or chart.place
+
+
+def _marked(code: str, marks: Sequence[Mark | None], words: Words) -> str:
+    mark = next((one for one in marks if one is not None), None)
+    if mark is None:
         return words.wording.say("questions", code)
-    mark = marks[-1]
     day = day_words(mark.on, words.wording)
     if mark.habit:
         return words.wording.say("questions", f"{code}-habit", day=day)

@@ -69,7 +69,8 @@ class SeasonWork(History):
         light of the rest.
         """
         shop = folder.read()
-        self._become(replace(self._now, records=shop.records, habits=shop.habits))
+        now = replace(self._now, records=shop.records, habits=shop.habits, book=shop.riders)
+        self._become(now)
         return shop
 
     def save_shop(self, folder: ShopFolder) -> tuple[Path, ...]:
@@ -77,7 +78,7 @@ class SeasonWork(History):
 
         Raises NotWrittenError.
         """
-        return folder.write(self._now.records, self._now.habits)
+        return folder.write(self._now.records, self._now.habits, self._now.book)
 
     # Files in
 
@@ -101,10 +102,14 @@ class SeasonWork(History):
         """Take one act of a person: its answers hold for the file from now on."""
         self.take(self.answered({file: answers}))
 
+    def withdrawn(self, file: str, answers: Sequence[Answer]) -> Arrival:
+        """The file read again without some of its answers; touches nothing."""
+        kept = tuple(one for one in self.record(file).answers if one not in answers)
+        return self._with_answers({file: kept})
+
     def withdraw(self, file: str, answers: Sequence[Answer]) -> None:
         """Take answers back that were given at any time; their questions stand again."""
-        kept = tuple(one for one in self.record(file).answers if one not in answers)
-        self.take(self._with_answers({file: kept}))
+        self.take(self.withdrawn(file, answers))
 
     # Marks
 

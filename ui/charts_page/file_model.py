@@ -63,13 +63,13 @@ class FileModel(QAbstractTableModel):
         """The row at ``number``, None beyond the end."""
         return self._rows[number] if 0 <= number < len(self._rows) else None
 
-    def find(self, file: str) -> int:
-        """Where the file of this name stands, -1 where it is not."""
-        names = [row.file for row in self._rows]
-        return names.index(file) if file in names else -1
+    def find(self, file: str, chart: str = "") -> int:
+        """Where the file of this name, or one of its charts, stands; -1 where it is not."""
+        names = [(row.file, row.chart) for row in self._rows]
+        return names.index((file, chart)) if (file, chart) in names else -1
 
     def rowCount(self, parent: Index = _NOWHERE) -> int:
-        """One row a file."""
+        """One row a file, and one for each of several charts."""
         return 0 if parent.isValid() else len(self._rows)
 
     def columnCount(self, parent: Index = _NOWHERE) -> int:
@@ -98,7 +98,7 @@ class FileModel(QAbstractTableModel):
 
 
 class FileDelegate(QStyledItemDelegate):
-    """One line a file; its state with a sign before it."""
+    """One line a file, charts set in below it; the state with a sign before it."""
 
     def __init__(self, model: FileModel, dress: Dress, parent: QObject | None = None) -> None:
         super().__init__(parent)
@@ -137,7 +137,10 @@ class FileDelegate(QStyledItemDelegate):
             sign = QRectF(inner.left(), box.center().y() - side / 2, side, side)
             paint_mark(painter, sign, row.look.mark, dress.colours[row.look.ink], ground)
             inner.setLeft(inner.left() + side + 8 * dress.unit)
+        if row.chart and column is Column.MODELS:
+            inner.setLeft(inner.left() + INDENT * dress.unit)
         text = str(self._model.data(index))
-        letters = dress.strong if column in (Column.MAKER, Column.STATE) else dress.plain
-        quiet = column is Column.GAVE
+        strong = column in (Column.MAKER, Column.STATE) and not row.chart
+        letters = dress.strong if strong else dress.plain
+        quiet = column is Column.GAVE or (bool(row.chart) and column is Column.FILE)
         letters.left(painter, inner, text, dress.colours[Ink.QUIET if quiet else Ink.TEXT])

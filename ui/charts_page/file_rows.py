@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator
 from dataclasses import dataclass
 from typing import Final
 
@@ -9,19 +10,30 @@ from charts.finding_sentences import sentence_of
 from charts.findings import Level
 from charts.schema import FileReading
 from charts.sources import LoadedFile
-from harmonizer.shop.season import FileRecord, FileState, State
+from harmonizer.shop.season import ChartState, FileRecord, FileState, State, key_of
 from harmonizer.workspace import Workspace
-from ui.file_states import LOOK_OF, facts_of, maker_of, name_of, state_words
+from ui.file_states import (
+    LOOK_OF,
+    chart_name,
+    chart_words,
+    facts_of,
+    maker_of,
+    name_of,
+    state_words,
+)
 from ui.theme import Look
 from ui.words import Words
 
-WANTING: Final = frozenset({State.QUESTIONS, State.READY})
 _ORDER: Final = tuple(LOOK_OF)
 
 
 @dataclass(frozen=True, slots=True)
 class FileRow:
-    """One file. ``maker`` and ``models`` are names, ``gave`` counts, ``says`` is its state."""
+    """One file, or one of its several charts where ``chart`` is its key.
+
+    ``maker`` and ``models`` are names, ``name`` is the file's or the chart's place in it, ``gave``
+    counts, ``says`` is its state.
+    """
 
     file: str
     maker: str
@@ -30,6 +42,7 @@ class FileRow:
     gave: str
     says: str
     state: State
+    chart: str = ""
 
     @property
     def look(self) -> Look:
@@ -44,12 +57,39 @@ class FileRow:
 
 
 def file_rows(workspace: Workspace, words: Words) -> tuple[FileRow, ...]:
-    """One row a file: what wants a person first, then by maker and name."""
-    rows = [
-        _row(file, state, workspace.record(state.file), words)
+    """One row a file: what wants a person first, then by maker and name.
+
+    Where a file has several charts, a row of each follows that of the whole.
+    """
+    whole = [
+        (_row(file, state, workspace.record(state.file), words), state)
         for file, state in zip(workspace.files, workspace.states(), strict=True)
     ]
-    return tuple(sorted(rows, key=lambda row: (_ORDER.index(row.state), row.maker, row.file)))
+    whole.sort(key=lambda pair: (_ORDER.index(pair[0].state), pair[0].maker, pair[0].file))
+    return tuple(row for pair in whole for row in _with_charts(*pair, workspace, words))
+
+
+def _with_charts(
+    row: FileRow, state: FileState, workspace: Workspace, words: Words
+) -> Iterator[FileRow]:
+    yield row
+    if len(state.charts) > 1:
+        record = workspace.record(row.file)
+        yield from (_chart_row(row.file, each, record, words) for each in state.charts)
+
+
+def _chart_row(file: str, state: ChartState, record: FileRecord, words: Words) -> FileRow:
+    chart = state.chart
+    return FileRow(
+        file,
+        "",
+        chart_name(chart, words),
+        chart.place,
+        words.wording.say("questions", "chart-gave", count=len(chart.sizes)),
+        chart_words(state, record, words),
+        state.state,
+        key_of(chart),
+    )
 
 
 def _row(file: LoadedFile, state: FileState, record: FileRecord, words: Words) -> FileRow:

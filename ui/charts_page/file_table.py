@@ -46,13 +46,14 @@ class QuietHead(QHeaderView):
 
 
 class FileTable(QTableView):
-    """One row a file.
+    """One row a file, and one for each of several charts.
 
     Signals:
-        opened(str): the file of this name was chosen.
+        opened(str, str): the file of this name was chosen, and the key of one of its charts, "" for
+            the whole file.
     """
 
-    opened = Signal(str)
+    opened = Signal(str, str)
 
     def __init__(self, words: Words, dress: Dress, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -107,4 +108,4 @@ class FileTable(QTableView):
     def _open(self, index: QModelIndex) -> None:
         row = self.files.row(index.row())
         if row is not None:
-            self.opened.emit(row.file)
+            self.opened.emit(row.file, row.chart)

@@ -9,10 +9,11 @@ from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QPalette
 from PySide6.QtWidgets import QHBoxLayout, QLabel, QStackedWidget, QVBoxLayout, QWidget
 
-from ui.charts_page.file_rows import WANTING, file_rows
+from ui.charts_page.file_rows import file_rows
 from ui.charts_page.file_table import FileTable
 from ui.controls.empty_state import EmptyState
 from ui.dress import Dress
+from ui.file_states import WANTING
 from ui.questions_page.case import Bench
 from ui.questions_page.page import QuestionsPage
 from ui.words import Words
@@ -24,7 +25,7 @@ class ChartsPage(QWidget):
     Signals:
         wanted(str): do the action of this key.
         told(str): something to say in one sentence.
-        turned(): another file is open, or none.
+        turned(): another file or chart is open or chosen, or none.
     """
 
     wanted = Signal(str)
@@ -60,8 +61,11 @@ class ChartsPage(QWidget):
         self.empty.say(self._words("empty-title"), self._words("empty-body"))
         self.empty.pressed.connect(self.wanted)
         self.table.opened.connect(self.open_file)
+        self.table.selectionModel().currentRowChanged.connect(self._row_chosen)
         px = self._dress.type_.px
         self.summary.setWordWrap(True)
+        # A label smaller than its margins loses them when its style is set.
+        self.summary.setMinimumHeight(px(33))
         self.summary.setContentsMargins(px(14), px(8), px(14), px(8))
         self.summary.setForegroundRole(QPalette.ColorRole.WindowText)
         files = QWidget(self.stack)
@@ -84,6 +88,7 @@ class ChartsPage(QWidget):
             page = QuestionsPage(self._words, self._dress, self._bench, self.stack)
             page.wanted.connect(self._page_wants)
             page.told.connect(self.told)
+            page.closing.turned.connect(self.turned)
             self.stack.addWidget(page)
             self._questions = page
         return self._questions
@@ -101,6 +106,14 @@ class ChartsPage(QWidget):
         row = self.files.row(self.table.currentIndex().row())
         return self.opened or (row.file if row is not None else "")
 
+    @property
+    def chosen_chart(self) -> str:
+        """The key of the chosen one of several charts of that file; "" for the whole file."""
+        if self.opened:
+            return self.questions.closing.chart
+        row = self.files.row(self.table.currentIndex().row())
+        return row.chart if row is not None else ""
+
     # What is shown
 
     def show_files(self) -> None:
@@ -108,7 +121,7 @@ class ChartsPage(QWidget):
         before = self.files.row(self.table.currentIndex().row())
         rows = file_rows(self._bench.workspace, self._words)
         self.files.show_rows(rows)
-        self.table.choose(max(self.files.find(before.file) if before else 0, 0))
+        self.table.choose(max(self.files.find(before.file, before.chart) if before else 0, 0))
         if self.opened and self.questions.refresh():
             self.turned.emit()
         else:
@@ -120,12 +133,15 @@ class ChartsPage(QWidget):
         self.summary.setText(" ".join(self._said))
         self.summary.setVisible(bool(self._said))
 
-    def open_file(self, name: str) -> None:
-        """Show the questions of the file of this name; a slow one when it has been read."""
-        if self.questions.prepare(name, partial(self.open_file, name)):
+    def open_file(self, name: str, chart: str = "") -> None:
+        """Show the questions of the file of this name; a slow one when it has been read.
+
+        ``chart`` is the key of the chart that is approved or kept aside there.
+        """
+        if self.questions.acting.prepare(name, partial(self.open_file, name, chart)):
             return
-        if self.questions.open_file(name):
-            self.table.choose(max(self.files.find(name), 0))
+        if self.questions.open_file(name, chart):
+            self.table.choose(max(self.files.find(name, self.questions.closing.chart), 0))
             self.stack.setCurrentWidget(self.questions)
             self.questions.panel.list.setFocus(Qt.FocusReason.OtherFocusReason)
             self.turned.emit()
@@ -149,6 +165,10 @@ class ChartsPage(QWidget):
         self.summary.setVisible(bool(self._said))
         self.turned.emit()
 
+    def _row_chosen(self) -> None:
+        if not self.opened:
+            self.turned.emit()
+
     def _page_wants(self, key: str) -> None:
         if key == "back":
             self.back()
@@ -158,14 +178,18 @@ class ChartsPage(QWidget):
     # What is done
 
     def approve(self) -> None:
-        """Approve the open file, and go back to the list on the next one that wants a person."""
+        """Approve what is open, and go to what wants a person next: a chart, else a file."""
         name = self.opened
-        if not name or not self.questions.approve():
+        if (
+            not name
+            or not self.questions.closing.approve()
+            or self.questions.closing.go_to_wanting()
+        ):
             return
         self.back()
         wanting = (
             at
             for at in range(self.files.rowCount())
-            if (row := self.files.row(at)) is not None and row.state in WANTING
+            if (row := self.files.row(at)) is not None and row.state in WANTING and not row.chart
         )
         self.table.choose(next(wanting, max(self.files.find(name), 0)))

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from functools import partial
 from typing import cast
 
@@ -14,7 +14,7 @@ from charts.sheet import Addressing
 from charts.sources import Progress
 from harmonizer.shop.arrival import Arrival
 from ui.file_states import maker_of
-from ui.questions_page.case import Bench, Case, SheetShelf, read_with, today
+from ui.questions_page.case import Bench, Case, SheetShelf, read_with, read_without, today
 from ui.questions_page.column_words import ColumnWord, column_words
 from ui.questions_page.panes import SheetPane
 from ui.questions_page.question_panel import QuestionPanel
@@ -46,6 +46,26 @@ class Acting(QObject):
         self._shelf = shelf
         self.case: Case | None = None
 
+    def prepare(self, name: str, then: Callable[[], None]) -> bool:
+        """Read a slow file beside the screen and go on with ``then``; false where nothing waits."""
+        workspace, shelf = self._bench.workspace, self._shelf
+        file, answers = workspace.contents.file(name), workspace.record(name).answers
+        if file is None or shelf.holds(file, answers) or not shelf.is_slow(file):
+            return False
+
+        def beside(progress: Progress) -> object:
+            progress(name, 0.2)
+            return shelf.sheets(file, answers)
+
+        def opened(result: object) -> None:
+            del result
+            then()
+
+        says = self._words.wording.say("questions", "job-again")
+        if not self._bench.operations.run(says, beside, opened):
+            self.told.emit(self._words("job-busy"))
+        return True
+
     def take_act(self, number: int) -> None:
         """Take one act of the chosen question for it and its equals."""
         row, case = self._panel.current, self.case
@@ -55,13 +75,11 @@ class Acting(QObject):
         self._answer(answers_to(row, row.acts[number].choice, case.reading, by, today()))
 
     def take_back(self) -> None:
-        """Take back what settled the chosen question."""
+        """Take the answers of the chosen row back, whenever they were given."""
         row, case = self._panel.current, self.case
-        if row is None or case is None:
-            return
-        workspace = self._bench.workspace
-        given = workspace.record(case.name).answers
-        workspace.withdraw(case.name, [one for one in given if one.about in row.questions])
+        if row is not None and case is not None and row.given:
+            workspace, shelf = self._bench.workspace, self._shelf
+            self._read(partial(read_without, workspace, case.name, row.given, shelf))
 
     def type_cell(self, text: str) -> None:
         """The chosen cell reads so."""
@@ -125,11 +143,16 @@ class Acting(QObject):
         self._answer((Answer(act, self._bench.signature.name, today(), about),))
 
     def _answer(self, answers: Sequence[Answer]) -> None:
-        """Take one act: at once, or beside the screen where reading takes long."""
+        """Take one act."""
+        if self.case is not None and answers:
+            workspace, shelf = self._bench.workspace, self._shelf
+            self._read(partial(read_with, workspace, self.case.name, answers, shelf))
+
+    def _read(self, work: Callable[[], Arrival]) -> None:
+        """Read the file again: at once, or beside the screen where reading takes long."""
         case, bench = self.case, self._bench
-        if case is None or not answers:
+        if case is None:
             return
-        work = partial(read_with, bench.workspace, case.name, answers, self._shelf)
         if not self._shelf.is_slow(case.file):
             bench.workspace.take(work())
             return

@@ -105,7 +105,17 @@ def read_with(
     workspace: Workspace, name: str, answers: Sequence[Answer], shelf: SheetShelf
 ) -> Arrival:
     """The file read with more answers, its sheets at hand; touches nothing, safe on any thread."""
-    arrival = workspace.answered({name: answers})
+    return _at_hand(workspace.answered({name: answers}), shelf)
+
+
+def read_without(
+    workspace: Workspace, name: str, answers: Sequence[Answer], shelf: SheetShelf
+) -> Arrival:
+    """The file read without some of its answers, in the same way."""
+    return _at_hand(workspace.withdrawn(name, answers), shelf)
+
+
+def _at_hand(arrival: Arrival, shelf: SheetShelf) -> Arrival:
     for file, record in zip(arrival.files, arrival.records, strict=True):
         shelf.sheets(file, record.answers)
     return arrival

@@ -16,13 +16,13 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from harmonizer.shop.season import State
 from ui.controls.buttons import FlatButton
 from ui.controls.field import FramedLine
 from ui.drawing.marks import paint_mark
 from ui.dress import Dress
 from ui.file_states import LOOK_OF, open_count
 from ui.questions_page.case import Case
+from ui.questions_page.chart_choice import ChartChoice, Standing
 from ui.theme import Ink, Look
 from ui.words import Words
 
@@ -79,6 +79,7 @@ class Head(QWidget):
         self.title.setFont(dress.type_.title)
         self.mark = StateMark(dress, self)
         self.state = QLabel(self)
+        self.charts = ChartChoice(words, dress, self)
         self.by = FramedLine(self)
         self.letter = FlatButton(self._say("questions", "letter"), self)
         self.aside = FlatButton("", self)
@@ -126,6 +127,7 @@ class Head(QWidget):
         left.addWidget(self.back)
         left.addSpacing(px(4))
         left.addLayout(names, 1)
+        left.addWidget(self.charts)
         right.addStretch(1)
         right.addWidget(label)
         right.addWidget(self.by)
@@ -150,22 +152,22 @@ class Head(QWidget):
         across = QBoxLayout.Direction.LeftToRight
         self._row.setDirection(across if wide <= self.width() else QBoxLayout.Direction.TopToBottom)
 
-    def show_case(self, case: Case, state_words: str, name: str, by: str) -> None:
-        """Show the file and how it stands."""
+    def show_case(self, case: Case, standing: Standing, name: str, by: str) -> None:
+        """Show the file, and how it or the chosen one of its charts stands."""
         self.title.setText(name)
-        self.mark.show_look(LOOK_OF[case.state.state])
-        self.state.setText(state_words)
+        self.mark.show_look(LOOK_OF[standing.state])
+        self.state.setText(standing.says)
         self.by.edit.setText(by)
-        closed = case.state.state in (State.APPROVED, State.ASIDE)
-        self.aside.setText(self._say("questions", "reopen" if closed else "keep-aside"))
-        self.aside.setProperty("key", "reopen" if closed else "keep-aside")
-        asked = open_count(case.state)
-        approve = "approve-open" if asked else "approve"
+        which = "-chart" if standing.chart else ""
+        aside = "reopen" if standing.closed else "keep-aside"
+        self.aside.setText(self._say("questions", f"{aside}{which}"))
+        self.aside.setProperty("key", aside)
+        approve = f"approve{which}-open" if standing.asked else f"approve{which}"
         self.approve.setText(self._say("questions", approve))
-        self.approve.setEnabled(bool(case.reading.charts) and not closed)
-        self.approve.setVisible(not closed)
-        self.approve.urgent = not asked
-        self.letter.setEnabled(bool(asked))
+        self.approve.setEnabled(standing.has_charts and not standing.closed)
+        self.approve.setVisible(not standing.closed)
+        self.approve.urgent = not standing.asked
+        self.letter.setEnabled(open_count(case.state) > 0)
         for button in (self.aside, self.approve):
             button.updateGeometry()
         self._settle()

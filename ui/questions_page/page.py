@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
 from functools import partial
 from typing import Final
 
@@ -13,14 +12,13 @@ from PySide6.QtWidgets import QHBoxLayout, QSplitter, QVBoxLayout, QWidget
 from charts.corrections import Correction
 from charts.day_words import day_words
 from charts.places import cells_at
-from charts.sources import Progress
 from charts.writers.whole_file import NotWrittenError
-from harmonizer.shop.season import State
 from ui.dress import Dress
-from ui.file_states import name_of, state_words
 from ui.kept_file import not_kept_words
 from ui.questions_page.acting import Acting
-from ui.questions_page.case import Bench, Case, SheetShelf, case_of, today
+from ui.questions_page.case import Bench, Case, SheetShelf, case_of
+from ui.questions_page.chart_choice import chart_states
+from ui.questions_page.closing import Closing
 from ui.questions_page.head import Head
 from ui.questions_page.page_keys import PageKeys
 from ui.questions_page.panes import SheetPane, UnderstoodPane
@@ -60,6 +58,7 @@ class QuestionsPage(QWidget):
         self.understood = UnderstoodPane(words, dress, self)
         self.panel = QuestionPanel(words, dress, self)
         self.acting = Acting(self.source, self.panel, words, bench, self._shelf)
+        self.closing = Closing(self.head, self.panel, words, bench)
         self._lay()
         self._keys = PageKeys(self, words, self.source.table_button)
         self._connect()
@@ -91,6 +90,7 @@ class QuestionsPage(QWidget):
         self.panel.typed.connect(self.acting.type_cell)
         self.panel.replied.connect(self.acting.note_reply)
         self.acting.told.connect(self.told)
+        self.closing.wanted_place.connect(self._show_chart)
         self.source.view.went.connect(self._cell_chosen)
         self.source.sheet_picked.connect(self._show_sheet)
         self.understood.view.went.connect(self.show_place)
@@ -140,39 +140,20 @@ class QuestionsPage(QWidget):
         self.source.view.go_home()
         self.source.view.show_framed()
 
-    def prepare(self, name: str, then: Callable[[], None]) -> bool:
-        """Read a slow file beside the screen and go on with ``then``; false where nothing waits."""
-        workspace, shelf = self._bench.workspace, self._shelf
-        file, answers = workspace.contents.file(name), workspace.record(name).answers
-        if file is None or shelf.holds(file, answers) or not shelf.is_slow(file):
-            return False
-
-        def beside(progress: Progress) -> object:
-            progress(name, 0.2)
-            return shelf.sheets(file, answers)
-
-        def opened(result: object) -> None:
-            del result
-            then()
-
-        says = self._words.wording.say("questions", "job-again")
-        if not self._bench.operations.run(says, beside, opened):
-            self.told.emit(self._words("job-busy"))
-        return True
-
     def _sign(self, name: str) -> None:
         try:
             self._bench.signature.sign(name)
         except NotWrittenError as fault:
             self.told.emit(not_kept_words(fault, self._words.wording))
 
-    def open_file(self, name: str) -> bool:
-        """Show the file of this name; false where there is none."""
+    def open_file(self, name: str, chart: str = "") -> bool:
+        """Show the file of this name, or one of its charts; false where there is none."""
         case = case_of(self._bench.workspace, name, self._shelf)
         if case is None:
             return False
-        self.acting.case = None
+        self.acting.case, self.closing.chart = None, chart
         self._show(case)
+        self.closing.go_to_chart()
         self.panel.list.setFocus(Qt.FocusReason.OtherFocusReason)
         return True
 
@@ -192,13 +173,16 @@ class QuestionsPage(QWidget):
         self.acting.case = case
         workspace = self._bench.workspace
         stage = partial(workspace.stage, case.name)
-        said = state_words(case.state, workspace.record(case.name), self._words)
-        name = name_of(case.name, self._words)
-        self.head.show_case(case, said, name, self._bench.signature.name)
+        self.closing.show(case)
         self.source.show_sheets(case.sheets, self._open_places(case), again=again)
-        self.panel.show_rows(question_rows(case.reading, stage, self._words.wording))
+        given = workspace.record(case.name).answers
+        self.panel.show_rows(question_rows(case.reading, stage, self._words.wording, given))
         self._show_sheet(self.source.number)
         self._frame(self.panel.current)
+
+    def _show_chart(self, place: str) -> None:
+        self.show_place(place, corner=True)
+        self.understood.view.go_to(place)
 
     def _open_places(self, case: Case) -> frozenset[str]:
         """The names of the sheets on which a question stands."""
@@ -221,13 +205,18 @@ class QuestionsPage(QWidget):
         cells = [at for each in asked for at in cells_asked(each, one.sheet, case.reading)]
         self.source.show_sheet(one, cells)
         open_ = frozenset(each.id for each in asked)
-        self.understood.view.show_rows(understood(case.charts_of(one), open_, self._words.wording))
+        states = chart_states(case, self._bench.workspace.record(case.name), self._words)
+        shown = understood(case.charts_of(one), open_, self._words.wording, states)
+        self.understood.view.show_rows(shown)
 
     def _frame(self, row: QuestionRow | None) -> None:
         """Bring what a question is about into sight."""
         case = self.case
         if case is None or row is None:
             self.source.view.frame_cells(())
+            return
+        if not row.findings and row.place:
+            self.show_place(row.place)
             return
         for number in self._sheets_from_here(case):
             one = case.sheets[number]
@@ -249,13 +238,13 @@ class QuestionsPage(QWidget):
             self.source.pick(number)
             self._show_sheet(number)
 
-    def show_place(self, place: str) -> None:
-        """Frame one cell of the source."""
+    def show_place(self, place: str, *, corner: bool = False) -> None:
+        """Frame the cells at one place of the source, or only the first of them."""
         for number, one in enumerate(self.case.sheets if self.case else ()):
             cells = cells_at(one.sheet, place)
             if cells:
                 self._go_to_sheet(number)
-                self.source.view.frame_cells(cells)
+                self.source.view.frame_cells(cells[:1] if corner else cells)
                 return
 
     def _cell_chosen(self, row: int, column: int) -> None:
@@ -270,13 +259,3 @@ class QuestionsPage(QWidget):
             "questions", "corrected", printed=correction.printed, text=correction.text,
             by=correction.by, day=day,
         )  # fmt: skip
-
-    # Closing a file
-
-    def approve(self) -> bool:
-        """Approve the file as it is read now; false where there is nothing to approve."""
-        case = self.case
-        if case is None or not case.reading.charts or case.state.state is State.APPROVED:
-            return False
-        self._bench.workspace.approve(case.name, self._bench.signature.name, today())
-        return True

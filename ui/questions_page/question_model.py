@@ -34,6 +34,7 @@ _LOOKS: Final = {
     Weight.DANGER: Look(Ink.STOP, Mark.STOP),
     Weight.QUESTION: Look(Ink.NEAR, Mark.HALF),
     Weight.SETTLED: Look(Ink.GOOD, Mark.FULL),
+    Weight.GIVEN: Look(Ink.GOOD, Mark.FULL),
     Weight.NOTE: Look(Ink.UNKNOWN, Mark.RING),
 }
 
@@ -148,7 +149,7 @@ class QuestionDelegate(QStyledItemDelegate):
         dress, line = self._dress, self._dress.type_.line
         head = QRectF(box.left(), box.top(), box.width(), line)
         dress.small_strong.left(painter, head, self._model.head(row), dress.colours[ink])
-        quiet = row.weight in (Weight.SETTLED, Weight.NOTE)
+        quiet = row.weight in (Weight.SETTLED, Weight.GIVEN, Weight.NOTE)
         text = box.adjusted(0, line + 2 * dress.unit, 0, 0)
         text.setWidth(self._wide() - 38 * dress.unit)
         painter.setFont(dress.type_.plain)

@@ -34,7 +34,7 @@ class QuestionPanel(QWidget):
     Signals:
         chosen(object): the QuestionRow that is chosen now, or None.
         act_taken(int): the act of this number, from 0, was taken.
-        took_back(): what settled the chosen question is taken back.
+        took_back(): the answers of the chosen row are taken back.
         typed(str): the cell in the line reads so.
         replied(str): the maker answered this to the chosen question.
     """
@@ -174,14 +174,14 @@ class QuestionPanel(QWidget):
             button.hide()
             button.deleteLater()
         self.buttons = []
-        self.head.setText(self._say("questions", f"do-{row.weight.value if row else 'nothing'}"))
+        self.head.setText(self._say("questions", f"do-{_to_do(row)}"))
         texts = [act.text for act in row.acts] if row else []
         for widget in (self.reply_label, self.reply):
             widget.setVisible(row is not None and row.sent)
         self.reply.edit.clear()
         for number, text in enumerate(texts, 1):
             self._add(ActButton(number if number <= _MOST_KEYS else 0, text, self), number - 1)
-        if row is not None and row.weight is Weight.SETTLED:
+        if row is not None and row.given:
             self._add(ActButton(0, self._say("questions", "take-back"), self), 0)
 
     def _add(self, button: ActButton, number: int) -> None:
@@ -197,7 +197,7 @@ class QuestionPanel(QWidget):
         row = self.current
         if row is None or not 0 <= number < len(self.buttons):
             return
-        if row.weight is Weight.SETTLED:
+        if row.given:
             self.took_back.emit()
         else:
             self.act_taken.emit(number)
@@ -205,12 +205,12 @@ class QuestionPanel(QWidget):
     def _take_by_key(self, number: int) -> None:
         """One figure too many answers nothing, and takes nothing back either."""
         row = self.current
-        if row is not None and row.weight is not Weight.SETTLED:
+        if row is not None and not row.given:
             self.take(number)
 
     def _take_back_by_key(self) -> None:
         row = self.current
-        if row is not None and row.weight is Weight.SETTLED:
+        if row is not None and row.given:
             self.took_back.emit()
 
     def _clicked(self) -> None:
@@ -243,3 +243,11 @@ class QuestionPanel(QWidget):
                 self._take_back_by_key()
                 return True
         return super().eventFilter(watched, event)
+
+
+def _to_do(row: QuestionRow | None) -> str:
+    """What may be done about a row, as the code of its sentence."""
+    if row is None:
+        return "nothing"
+    along = row.weight is Weight.SETTLED and not row.given
+    return "settled-along" if along else row.weight.value

@@ -10,7 +10,7 @@ from dataclasses import dataclass
 from datetime import date
 from enum import StrEnum
 
-from charts.answers import Answer, Question
+from charts.answers import Answer, Meaning, Question
 from charts.choices import (
     Choice,
     alike,
@@ -27,6 +27,7 @@ from charts.findings import DANGER, Finding, Level
 from charts.schema import FileReading
 from charts.wording import Wording
 from harmonizer.shop.season import Asked, Stage
+from ui.questions_page.given_words import act_words, place_of, said_words
 
 StageOf = Callable[[Finding], tuple[Stage, Asked | None]]
 
@@ -38,6 +39,7 @@ class Weight(StrEnum):
     DANGER = "danger"
     QUESTION = "question"
     SETTLED = "settled"
+    GIVEN = "given"
     NOTE = "note"
 
 
@@ -53,7 +55,8 @@ class Act:
 class QuestionRow:
     """One row. ``findings`` are the equal ones it stands for; ``more`` says how it stands.
 
-    ``sent`` says that it went to the maker.
+    ``sent`` says that it went to the maker; ``given`` are the answers that can be taken back with
+    it; ``place`` is where the source is looked at if it stands for no finding.
     """
 
     weight: Weight
@@ -62,6 +65,8 @@ class QuestionRow:
     more: str = ""
     acts: tuple[Act, ...] = ()
     sent: bool = False
+    given: tuple[Answer, ...] = ()
+    place: str = ""
 
     @property
     def first(self) -> Finding:
@@ -79,23 +84,49 @@ class QuestionRow:
         return tuple(Question.of(one) for one in self.findings)
 
 
-def question_rows(reading: FileReading, stage: StageOf, wording: Wording) -> list[QuestionRow]:
-    """Every row of a file."""
+def question_rows(
+    reading: FileReading, stage: StageOf, wording: Wording, given: Sequence[Answer] = ()
+) -> list[QuestionRow]:
+    """Every row of a file.
+
+    ``given`` are all its answers; one that stands with no closed question has a row of its own.
+    """
     errors = [one for one in reading.findings if one.level is Level.ERROR]
     asked = in_danger_order([one for one in reading.findings if one.level is Level.QUESTION])
     settled = [one for one in reading.findings if one.settled is not None]
     notes = [one for one in reading.findings if one.level is Level.NOTE and one.settled is None]
+    closed = [_settled(one, given, wording) for one in settled]
+    shown = {answer for row in closed for answer in row.given}
     return [
         *(QuestionRow(Weight.ERROR, (one,), sentence_of(one, wording)) for one in errors),
         *(_asked(group, reading, stage, wording) for group in _groups(asked, reading)),
-        *(
-            QuestionRow(
-                Weight.SETTLED, (one,), sentence_of(one, wording), settled_words(one, wording)
-            )
-            for one in settled
-        ),
+        *closed,
+        *(_given(one, wording) for one in reversed(given) if one not in shown),
         *(QuestionRow(Weight.NOTE, (one,), sentence_of(one, wording)) for one in notes),
     ]
+
+
+def _settled(finding: Finding, given: Sequence[Answer], wording: Wording) -> QuestionRow:
+    """A question that is closed, with what was answered to it."""
+    asked = Question.of(finding)
+    own = tuple(answer for answer in given if answer.about == asked)
+    more = settled_words(finding, wording)
+    if own and isinstance(own[-1].act, Meaning):
+        said, what = said_words(own[-1], wording), act_words(own[-1].act, wording)
+        more = wording.say("questions", "given-settled", said=said, what=what)
+    return QuestionRow(Weight.SETTLED, (finding,), sentence_of(finding, wording), more, given=own)
+
+
+def _given(answer: Answer, wording: Wording) -> QuestionRow:
+    """An answer that no closed question shows: what was said, by whom and when."""
+    return QuestionRow(
+        Weight.GIVEN,
+        (),
+        act_words(answer.act, wording),
+        said_words(answer, wording),
+        given=(answer,),
+        place=place_of(answer.act),
+    )
 
 
 def answers_to(

@@ -2,14 +2,16 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from enum import StrEnum
+from types import MappingProxyType
 
 from charts.quantities import METRIC
 from charts.schema import Basis, Chart, Definition, Dimension, Range, Size
 from charts.wording import Wording
 from charts.writers.figures import metric, other, printed_unit
+from harmonizer.shop.season import key_of
 from ui.chart_table import names_of
 
 Column = tuple[Dimension, Definition, Basis, str]
@@ -46,16 +48,30 @@ class UnderstoodRow:
 
 
 def understood(
-    charts: Sequence[Chart], asked: frozenset[str], wording: Wording
+    charts: Sequence[Chart],
+    asked: frozenset[str],
+    wording: Wording,
+    states: Mapping[str, str] = MappingProxyType({}),
 ) -> tuple[UnderstoodRow, ...]:
-    """The charts one below the other. ``asked`` are the ids of the open questions."""
-    return tuple(row for chart in charts for row in _of_chart(chart, asked, wording))
+    """The charts one below the other. ``asked`` are the ids of the open questions.
+
+    ``states`` says how each stands, by its key, where a file has several.
+    """
+    return tuple(row for chart in charts for row in _of_chart(chart, asked, wording, states))
 
 
-def _of_chart(chart: Chart, asked: frozenset[str], wording: Wording) -> Iterator[UnderstoodRow]:
+def _of_chart(
+    chart: Chart, asked: frozenset[str], wording: Wording, states: Mapping[str, str]
+) -> Iterator[UnderstoodRow]:
     names = wording.say("questions", "between-names").join(names_of(chart, wording))
-    title = wording.say("questions", "chart-title", names=names, place=chart.place)
-    yield UnderstoodRow(Part.TITLE, (Shown(title if names else chart.place, place=chart.place),))
+    values = {"names": names or chart.title or "", "place": chart.place}
+    state = states.get(key_of(chart))
+    title = (
+        wording.say("questions", "chart-title-state", state=state, **values)
+        if state
+        else wording.say("questions", "chart-title", **values)
+    )
+    yield UnderstoodRow(Part.TITLE, (Shown(title.strip(), place=chart.place),))
     columns = list(dict.fromkeys(_column(value) for size in chart.sizes for value in size.ranges))
     lengths = any(size.length for size in chart.sizes)
     names_at = [Shown(wording.say("combined", "size"))]

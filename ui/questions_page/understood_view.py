@@ -174,6 +174,12 @@ class UnderstoodView(QTableView):
             self.setColumnWidth(column, round(self._width(column)))
         self.verticalScrollBar().setValue(place)
 
+    def go_to(self, place: str) -> None:
+        """Bring the chart at this place to the top."""
+        for at, row in enumerate(self.cells.rows):
+            if row.part is Part.TITLE and row.cells[0].place == place:
+                self.scrollTo(self.cells.index(at, 0), QTableView.ScrollHint.PositionAtTop)
+
     def _width(self, column: int) -> float:
         dress = self._dress
         shown = [

@@ -8,9 +8,12 @@ from pytestqt.qtbot import QtBot
 
 from harmonizer.shop.season import State
 from harmonizer.workspace import Workspace
+from tests.ui.conftest import MakeDesk
 from tests.ui.test_commands import CHART, opened
 from ui.charts_page.file_rows import FileRow, file_rows
 from ui.desk import Desk
+from ui.preferences import Preferences
+from ui.theme import Scheme
 from ui.words import Words
 
 WORDS = Words("en")
@@ -85,3 +88,10 @@ def test_an_approved_file_says_who_and_when(tmp_path: Path) -> None:
     workspace.approve(name, "Ada", date(2027, 2, 11))
     row = next(row for row in file_rows(workspace, WORDS) if row.file == name)
     assert row.says == "Approved by Ada, 11 Feb 2027"
+
+
+def test_the_line_over_the_files_keeps_its_margins_in_large_text(make: MakeDesk) -> None:
+    for points in (10, 24):
+        desk = make(Preferences("en", Scheme.LIGHT, points=points))
+        px = desk.window.dress.type_.px
+        assert desk.window.charts.summary.contentsMargins().left() == px(14)
