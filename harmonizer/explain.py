@@ -2,8 +2,10 @@
 
 from __future__ import annotations
 
+from datetime import date
 from typing import Final
 
+from charts.day_words import day_words
 from charts.quantities import Unit
 from charts.reason import Reason
 from charts.schema import Definition, Dimension
@@ -44,6 +46,8 @@ def _worded(key: str, value: object, wording: Wording, unit: Unit) -> object:
         return wording.say(TOPIC, f"name-{value.value}")
     if isinstance(value, Definition):
         return wording.say(TOPIC, f"definition-{value.value}")
+    if isinstance(value, date):
+        return day_words(value, wording)
     if not isinstance(value, float):
         return value
     if key not in _READINGS:

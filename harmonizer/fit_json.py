@@ -10,20 +10,41 @@ from harmonizer.dimension_fit import DimensionFit
 from harmonizer.explain import sentence
 from harmonizer.fit_row import FitRow
 from harmonizer.fit_sheet import FitSheet
+from harmonizer.plausibility import Check, checks
 from harmonizer.rider import Reading, Rider
+from harmonizer.setting_checks import changed_keys
+from harmonizer.settings import DEFAULTS, Settings, setting_facts
 
 FORMAT: Final = 1
 DIGITS: Final = 6
 """Beyond this many places a figure is only noise of binary fractions."""
 
 
-def fit_document(sheet: FitSheet, wording: Wording | None = None) -> dict[str, Any]:
-    """The whole document: the rider, then every size, best first."""
+def fit_document(
+    sheet: FitSheet, wording: Wording | None = None, asked: Iterable[Check] | None = None
+) -> dict[str, Any]:
+    """The whole document: the rider with what is asked about the readings, then every size.
+
+    ``asked`` is what was found in the light of more than this rider's file. The shop's own figures
+    stand in the document where they are not the defaults.
+    """
     speak = wording or Wording()
-    return {
+    found = checks(sheet.rider, settings=sheet.settings) if asked is None else asked
+    document: dict[str, Any] = {
         "format": FORMAT,
-        "rider": rider_entry(sheet.rider),
-        "rows": [row_entry(row, speak) for row in sheet.rows],
+        "rider": {**rider_entry(sheet.rider), "questions": asked_entries(found, speak)},
+    }
+    if own := own_figures(sheet.settings):
+        document["settings"] = own
+    return {**document, "rows": [row_entry(row, speak) for row in sheet.rows]}
+
+
+def own_figures(settings: Settings) -> dict[str, Any]:
+    """The figures that are not at their defaults, by key, each beside its default."""
+    saved, defaults, facts = settings.as_saved(), DEFAULTS.as_saved(), setting_facts()
+    return {
+        key: {"value": saved[key], "default": defaults[key], "unit": facts[key].unit}
+        for key in changed_keys(settings, DEFAULTS)
     }
 
 
@@ -37,7 +58,26 @@ def rider_entry(rider: Rider) -> dict[str, Any]:
         "needs": {"kind": rider.needs.kind, "level": rider.needs.level},
         "winter_mm": _figure(float(rider.winter_mm)),
         "readings": [_reading_entry(rider, reading) for reading in rider.readings],
+        "earlier": [_reading_entry(rider, reading) for reading in rider.earlier],
     }
+
+
+def asked_entries(found: Iterable[Check], wording: Wording) -> list[dict[str, Any]]:
+    """What is to be asked about the readings themselves, each with the figure it may have been."""
+    return [
+        {
+            "dimensions": list(one.measures),
+            "code": one.reason.code,
+            "level": one.weight,
+            "text": sentence(one.reason, wording),
+            "other": _other(one.reason.values.get("other")),
+        }
+        for one in found
+    ]
+
+
+def _other(value: object) -> float | None:
+    return _figure(value) if isinstance(value, float) else None
 
 
 def _reading_entry(rider: Rider, reading: Reading) -> dict[str, Any]:

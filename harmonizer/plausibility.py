@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
+from datetime import date
 from enum import StrEnum
 from typing import Final
 
@@ -23,6 +24,15 @@ from harmonizer.states import SLACK
 GIRTHS: Final = (Measure.CHEST, Measure.WAIST, Measure.HIP)
 Z_ASK: Final = 2.5
 Z_ALARM: Final = 3.0
+CHANGE_LIMITS_CM: Final = {
+    Measure.CHEST: 6.0,
+    Measure.WAIST: 6.0,
+    Measure.HIP: 6.0,
+    Measure.BACK_LENGTH: 2.0,
+}
+"""More than this since last time is asked about."""
+GROWTH_DAYS: Final = 90
+"""A child that is larger after fewer days did not grow that much. Common practice, no source."""
 
 
 class Weight(StrEnum):
@@ -54,7 +64,7 @@ def checks(
         found += _drops(known)
         found += _off_estimate(rider, known)
     if before is not None:
-        found += _changed(known, settled(before, settings))
+        found += _changed(rider, known, settled(before, settings))
     return tuple(found)
 
 
@@ -176,11 +186,28 @@ def _swapped(value: float, estimate: Estimate) -> float | None:
     return None
 
 
-def _changed(known: Sequence[Settled], before: Sequence[Settled]) -> Iterator[Check]:
-    """More change since last time than a body usually makes."""
-    last = {(one.measure, one.definition): one.value for one in before}
+def _changed(rider: Rider, known: Sequence[Settled], before: Sequence[Settled]) -> Iterator[Check]:
+    """More change since last time than a body usually makes; a child's growth is told apart."""
+    last = {(one.measure, one.definition): one for one in before}
     for one in known:
-        limit = {Measure.BACK_LENGTH: 2.0}.get(one.measure, 6.0 if one.measure in GIRTHS else None)
         then = last.get((one.measure, one.definition))
-        if then is not None and limit is not None and abs(one.value - then) > limit + SLACK:
-            yield _ask(one.measure, "changed", x=one.value, y=then)
+        limit = CHANGE_LIMITS_CM.get(one.measure)
+        if then is None or limit is None or abs(one.value - then.value) <= limit + SLACK:
+            continue
+        values: dict[str, object] = {"x": one.value, "y": then.value, "other": then.value}
+        code = "grown" if rider.figure is BodyFigure.CHILD and _grew(one, then) else "changed"
+        day = _day(then)
+        if day is not None:
+            code, values = f"{code}-since", values | {"day": day}
+        yield _ask(one.measure, code, **values)
+
+
+def _grew(now: Settled, then: Settled) -> bool:
+    """Whether a difference is what a child's growth gives: upwards, and not within weeks."""
+    first, second = _day(then), _day(now)
+    apart = (second - first).days if first is not None and second is not None else GROWTH_DAYS
+    return now.value > then.value and apart >= GROWTH_DAYS
+
+
+def _day(one: Settled) -> date | None:
+    return max((reading.on for reading in one.readings if reading.on is not None), default=None)

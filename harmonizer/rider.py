@@ -115,7 +115,8 @@ NO_NEEDS: Final = Needs()
 class Rider:
     """A rider as the engine takes one.
 
-    ``age`` in years; ``winter_mm`` is the thickness of what is worn in winter.
+    ``age`` in years; ``winter_mm`` is the thickness of what is worn in winter. ``earlier`` are
+    readings of visits before, which are compared with and never used.
     """
 
     name: str
@@ -126,6 +127,7 @@ class Rider:
     needs: Needs = NO_NEEDS
     winter_mm: Decimal = Decimal(0)
     seen: tuple[SeenInSaddle, ...] = ()
+    earlier: tuple[Reading, ...] = ()
 
     def of(self, measure: Measure) -> tuple[Reading, ...]:
         """Every reading of one measure, in the order they were given."""

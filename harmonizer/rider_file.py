@@ -27,6 +27,7 @@ from harmonizer.rider import (
     SeenInSaddle,
     TakenBy,
 )
+from harmonizer.rider_before import parted
 
 DAYS_A_YEAR: Final = Decimal("365.2425")
 _C7_FELT: Final = "felt"
@@ -46,7 +47,8 @@ def read_rider(text: str, name: str, today: date | None = None) -> Rider:
     """
     file = Entries.of_file(text, RiderFileError)
     layers = file.table("layers")
-    readings = (*_short(file.table("readings")), *_long(file), *_over_layers(layers))
+    given = (*_short(file.table("readings")), *_long(file), *_over_layers(layers))
+    readings, earlier = parted(given)
     rider = Rider(
         name=file.text("name") or name,
         readings=readings,
@@ -56,6 +58,7 @@ def read_rider(text: str, name: str, today: date | None = None) -> Rider:
         needs=_needs(file.table("needs")),
         winter_mm=_winter(layers),
         seen=_seen(file),
+        earlier=earlier,
     )
     layers.close()
     file.close()

@@ -28,6 +28,7 @@ from harmonizer.rider import Rider
 from harmonizer.settings import Settings
 from harmonizer.shop.arrival import Arrival, Known, arrive
 from harmonizer.shop.history import Contents, Listener, Part
+from harmonizer.shop.rider_work import RiderWork
 from harmonizer.shop.season import kept_aside, used
 from harmonizer.shop.season_work import SeasonWork
 from harmonizer.stock import StockLine, stocked
@@ -35,7 +36,7 @@ from harmonizer.stock import StockLine, stocked
 __all__ = ["Contents", "Listener", "Part", "Workspace"]
 
 
-class Workspace(SeasonWork):
+class Workspace(SeasonWork, RiderWork):
     """Charts, riders and settings, every change of them undoable and announced."""
 
     def __init__(self) -> None:

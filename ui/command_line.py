@@ -8,6 +8,7 @@ from __future__ import annotations
 import json
 import sys
 from collections.abc import Iterable, Sequence
+from datetime import UTC, datetime
 from pathlib import Path
 from types import MappingProxyType
 from typing import Any, Final
@@ -20,10 +21,16 @@ from charts.sources import PASTED, Loaded, LoadedFile
 from charts.wording import Wording
 from charts.writers.registry import WRITERS, check_ending
 from charts.writers.whole_file import NotWrittenError
+from harmonizer.explain import sentence
 from harmonizer.fit_json import fit_document
 from harmonizer.fit_sheet import FitSheet
+from harmonizer.plausibility import Check, checks
 from harmonizer.rider import Rider
+from harmonizer.rider_before import dated, last_time
 from harmonizer.rider_file import RiderFileError, read_rider
+from harmonizer.settings import DEFAULTS, Settings
+from harmonizer.settings_file import FILE_NAME as SETTINGS_NAME
+from harmonizer.settings_file import SettingsFileError, read_settings
 from harmonizer.shop.shop_folder import ShopFolder
 from harmonizer.states import Verdict
 from harmonizer.workspace import Workspace
@@ -86,13 +93,24 @@ def _fit(request: Request, wording: Wording) -> int:
     if _none_usable(request, loaded):
         return NOT_USABLE
     sheet = workspace.fit(rider)
+    asked = _asked_of(workspace, rider)
     if request.as_json:
-        _print_json(fit_document(sheet, wording))
+        _print_json(fit_document(sheet, wording, asked))
+        for one in asked:
+            _complain(wording.say("faces", "asked", question=sentence(one.reason, wording)))
     else:
         words, width = Words(request.language), terminal_width()
-        _print_lines(fit_report(sheet, words, width, every_size=request.every_size))
+        every = request.every_size
+        _print_lines(fit_report(sheet, words, width, every_size=every, asked=asked))
         _say_what_is_open(loaded, wording)
     return _status(loaded) if _something_fits(sheet) else DONE_WITH_QUESTIONS
+
+
+def _asked_of(workspace: Workspace, rider: Rider) -> tuple[Check, ...]:
+    """What is asked about the readings, among it a change since the last visit."""
+    today = datetime.now(UTC).astimezone().date()
+    before = last_time(rider, workspace.kept_of(rider.name), today)
+    return checks(dated(rider, today), before, workspace.settings)
 
 
 def _combine(request: Request, wording: Wording) -> int:
@@ -179,7 +197,23 @@ def _of_shop(request: Request, wording: Wording) -> Workspace:
             raise _Stop(wording.say("faces", "shop-not-there", path=request.shop))
         for refused in workspace.open_shop(ShopFolder(Path(request.shop))).refused:
             _complain(refused.say(wording))
+        if request.verb == "fit":
+            workspace.open_settings(_settings_of(Path(request.shop), wording))
     return workspace
+
+
+def _settings_of(shop: Path, wording: Wording) -> Settings:
+    """The shop's own figures; by others than the shop's nothing may be compared in its name."""
+    path = shop / SETTINGS_NAME
+    try:
+        return read_settings(path.read_text(encoding="utf-8-sig"))
+    except FileNotFoundError:
+        return DEFAULTS
+    except SettingsFileError as fault:
+        values = {"path": str(path), "line": fault.line, "reason": fault.say(wording)}
+        raise _Stop(wording.say("faces", "settings-not-usable", **values)) from fault
+    except (OSError, UnicodeDecodeError) as fault:
+        raise _Stop(wording.say("faces", "settings-not-readable", path=str(path))) from fault
 
 
 def _standard_input(wording: Wording) -> bytes:

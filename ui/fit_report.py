@@ -11,9 +11,9 @@ from harmonizer.dimension_fit import DimensionFit
 from harmonizer.explain import sentence
 from harmonizer.fit_row import FitRow
 from harmonizer.fit_sheet import FitSheet
-from harmonizer.plausibility import checks
+from harmonizer.plausibility import Check, checks
 from harmonizer.rider import Measure, Reading, Rider
-from harmonizer.settings import Settings
+from harmonizer.setting_words import figures_in_force
 from harmonizer.states import GirthState, LengthState
 from ui.fitting_page.cells import margins_at
 from ui.fitting_page.remarks import remarks_on
@@ -31,15 +31,23 @@ _FEET: Final = ("'", "\N{PRIME}", '"', "\N{DOUBLE PRIME}")
 _Model = tuple[str | None, str]
 
 
-def fit_report(sheet: FitSheet, words: Words, width: int, *, every_size: bool = False) -> list[str]:
-    """The lines of the report.
+def fit_report(
+    sheet: FitSheet,
+    words: Words,
+    width: int,
+    *,
+    every_size: bool = False,
+    asked: Sequence[Check] | None = None,
+) -> list[str]:
+    """The lines of the report; ``asked`` is what was found in the light of more than the file.
 
     The short answer fits a screen: the best row with all its reasons, the others that serve with
     what decides them, and of every other model its nearest size in one line. ``every_size`` gives
     every row its line, and every row that serves its reasons.
     """
     speak = RowWords(words)
-    lines = [*_rider(sheet.rider, sheet.settings, words, width), ""]
+    found = checks(sheet.rider, settings=sheet.settings) if asked is None else asked
+    lines = [*_rider(sheet.rider, found, words, width), ""]
     shown: set[_Model] = set()
     for band, rows in _banded(sheet):
         kept = rows if every_size else _kept(band, rows, shown)
@@ -55,6 +63,8 @@ def fit_report(sheet: FitSheet, words: Words, width: int, *, every_size: bool = 
         lines.append("")
     if not sheet.rows:
         lines += [words.wording.say("faces", "nothing-to-compare"), ""]
+    for own in figures_in_force(sheet.settings, words.wording):
+        lines += [*wrapped(own, 0, width), ""]
     lines.append(words.wording.say("faces", "cautions"))
     for caution in cautions_for(sheet.rider, words.wording):
         lines += wrapped(caution, 2, width)
@@ -88,14 +98,14 @@ def _model_of(row: FitRow) -> _Model:
     return (row.offer.supplier, row.offer.model)
 
 
-def _rider(rider: Rider, settings: Settings, words: Words, width: int) -> Iterator[str]:
+def _rider(rider: Rider, asked: Sequence[Check], words: Words, width: int) -> Iterator[str]:
     yield rider.name
     readings = [_reading(reading, words) for reading in rider.all_readings]
     said = _SEPARATOR.join(readings) or words.wording.say("faces", "no-readings")
     yield from wrapped(said, 2, width)
-    for check in checks(rider, settings=settings):
-        asked = sentence(check.reason, words.wording)
-        yield from wrapped(words.wording.say("faces", "asked", question=asked), 2, width)
+    for check in asked:
+        question = sentence(check.reason, words.wording)
+        yield from wrapped(words.wording.say("faces", "asked", question=question), 2, width)
 
 
 def _reading(reading: Reading, words: Words) -> str:

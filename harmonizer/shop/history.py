@@ -14,6 +14,7 @@ from charts.habits.kept import Habits
 from charts.sources import LoadedFile
 from harmonizer.rider import Rider
 from harmonizer.settings import DEFAULTS, Settings
+from harmonizer.shop.rider_book import RiderRecord
 from harmonizer.shop.season import FileRecord
 from harmonizer.stock import StockLine
 
@@ -26,6 +27,7 @@ class Part(StrEnum):
     RIDER = "rider"
     SETTINGS = "settings"
     STOCK = "stock"
+    BOOK = "book"
 
 
 Listener = Callable[[frozenset[str]], None]
@@ -37,7 +39,7 @@ class Contents:
 
     ``files`` are by name, names are unique; ``records`` are what was said of files, by name, of
     those that are not open among them; ``habits`` are the suppliers', by their names; ``stock`` is
-    the stock list, empty where there is none.
+    the stock list, empty where there is none; ``book`` is what is kept of riders for next time.
     """
 
     files: tuple[LoadedFile, ...] = ()
@@ -46,6 +48,7 @@ class Contents:
     records: tuple[FileRecord, ...] = ()
     habits: tuple[Habits, ...] = ()
     stock: tuple[StockLine, ...] = ()
+    book: tuple[RiderRecord, ...] = ()
 
     def file(self, name: str) -> LoadedFile | None:
         """The file of this name."""
@@ -63,6 +66,7 @@ _PARTS: Final[dict[str, Part]] = {
     "riders": Part.RIDER,
     "settings": Part.SETTINGS,
     "stock": Part.STOCK,
+    "book": Part.BOOK,
 }
 
 

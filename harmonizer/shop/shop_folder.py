@@ -1,10 +1,12 @@
-"""The shop's folder: what was said of each file, and each supplier's habits, as readable files.
+"""The shop's folder: what was said of each file, suppliers' habits, riders, as readable files.
 
     files/<name>-<number>.toml        answers, approvals, letters of one file
     habits/<supplier>-<number>.toml   one supplier's habits
+    riders/<name>-<number>.toml       one rider's readings, for the next visit
 
 Each is written whole or not at all, and only when it is different. What cannot be used (damaged,
-or of a newer version of the program) is named and never written over.
+or of a newer version of the program) is named and never written over; what another has put there
+in the meantime is left alone.
 """
 
 from __future__ import annotations
@@ -22,13 +24,16 @@ from charts.habits.toml import read_habits, write_habits
 from charts.wording import Wording
 from charts.writers.whole_file import NotWrittenError, write_whole
 from harmonizer.shop.record_toml import read_record, write_record
+from harmonizer.shop.rider_book import RiderRecord, reference
+from harmonizer.shop.rider_toml import read_kept_rider, write_rider
 from harmonizer.shop.season import FileRecord
 
 _FILES: Final = "files"
 _HABITS: Final = "habits"
+_RIDERS: Final = "riders"
 _NOT_IN_NAMES: Final = re.compile(r"[^\w]+")
 _LONGEST: Final = 60
-T = TypeVar("T", FileRecord, Habits)
+T = TypeVar("T", FileRecord, Habits, RiderRecord)
 
 
 @dataclass(frozen=True, slots=True)
@@ -54,6 +59,7 @@ class Shop:
 
     records: tuple[FileRecord, ...] = ()
     habits: tuple[Habits, ...] = ()
+    riders: tuple[RiderRecord, ...] = ()
     refused: tuple[Refused, ...] = ()
 
 
@@ -63,20 +69,28 @@ class ShopFolder:
     def __init__(self, path: Path) -> None:
         self.path = path
         self._refused: set[Path] = set()
+        self._ours: set[Path] = set()
 
     def read(self) -> Shop:
         """Everything in the folder; what cannot be used is listed and left alone."""
         refused: list[Refused] = []
         records = self._read(_FILES, read_record, refused)
         habits = self._read(_HABITS, read_habits, refused)
+        riders = self._read(_RIDERS, read_kept_rider, refused)
         self._refused = {one.path for one in refused}
         return Shop(
             tuple(sorted(records, key=lambda one: one.name)),
             tuple(sorted(habits, key=lambda one: one.supplier)),
+            tuple(sorted(riders, key=lambda one: one.name)),
             tuple(refused),
         )
 
-    def write(self, records: Iterable[FileRecord], habits: Iterable[Habits]) -> tuple[Path, ...]:
+    def write(
+        self,
+        records: Iterable[FileRecord],
+        habits: Iterable[Habits],
+        riders: Iterable[RiderRecord] = (),
+    ) -> tuple[Path, ...]:
         """Bring the folder to this state and return what was written or taken away.
 
         Raises NotWrittenError when a file cannot be written, or one of a newer version stands in
@@ -84,6 +98,7 @@ class ShopFolder:
         """
         changed = self._write(_FILES, {one.name: write_record(one) for one in records})
         changed += self._write(_HABITS, {one.supplier: write_habits(one) for one in habits})
+        changed += self._write(_RIDERS, {reference(one.name): write_rider(one) for one in riders})
         return tuple(changed)
 
     def _read(self, room: str, reader: Callable[[str], T], refused: list[Refused]) -> list[T]:
@@ -91,6 +106,7 @@ class ShopFolder:
         for path in self._paths(room):
             try:
                 found.append(reader(path.read_text(encoding="utf-8")))
+                self._ours.add(path)
             except AnswersFileError as fault:
                 refused.append(Refused(path, fault))
             except (OSError, UnicodeDecodeError):
@@ -107,7 +123,8 @@ class ShopFolder:
                 _make(path.parent)
                 write_whole(path, text.encode())
                 changed.append(path)
-        for path in set(self._paths(room)) - wanted.keys() - self._refused:
+            self._ours.add(path)
+        for path in (set(self._paths(room)) & self._ours) - wanted.keys() - self._refused:
             path.unlink(missing_ok=True)
             changed.append(path)
         return changed
