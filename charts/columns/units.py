@@ -105,7 +105,7 @@ def _extended(
     around: Surroundings,
 ) -> Column:
     """A unit printed on some cells of the column, or on its siblings, holds for the rest."""
-    if column.unit is not None or not needs_unit(column):
+    if column.unit is not None or not needs_unit(column) or _taken(column, all_columns):
         return column
     family = family_of(column.dimension)
     sources = (
@@ -120,6 +120,26 @@ def _extended(
             if unit is not None and fits(column.field, column.dimension, unit):
                 return _extend(column, unit, around)
     return column
+
+
+def _taken(column: Column, all_columns: Sequence[Column]) -> set[Unit]:
+    """The units in which other columns give the same measure: this one is not in those again."""
+    return {
+        one.unit
+        for one in all_columns
+        if one is not column and one.unit is not None and _one_measure(one, column)
+    }
+
+
+def _one_measure(one: Column, other: Column) -> bool:
+    known = one.dimension is not Dimension.OTHER and one.dimension is other.dimension
+    same = (one.definition, one.basis, one.band, one.role) == (
+        other.definition,
+        other.basis,
+        other.band,
+        other.role,
+    )
+    return known and same
 
 
 def _units_in_cells(columns: Sequence[Column], family: Family) -> set[Unit | None]:
@@ -182,7 +202,8 @@ def _likeliest(
     )
 
     def rank(unit: Unit) -> tuple[int, bool]:
-        suited = sum(fits(one.field, one.dimension, unit) for one in known)
+        free = [one for one in known if unit not in _taken(one, columns)]
+        suited = sum(fits(one.field, one.dimension, unit) for one in free)
         return suited, imperial and unit in _IMPERIAL
 
     ranked = sorted(_TRIED[family], key=rank, reverse=True)

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Final
 
 from charts.dimensions import HeadingReading, Role
@@ -22,7 +22,7 @@ from charts.layout.lists_in_cells import parted_lists
 from charts.layout.odd_lines import sorted_out
 from charts.layout.settle import settled
 from charts.layout.twins import with_twins
-from charts.layout.unit_columns import with_unit_columns
+from charts.layout.unit_columns import labels_parted, with_unit_columns
 from charts.layout.view import At, View
 
 _WEIGHT: Final[dict[FieldKind, float]] = {
@@ -91,13 +91,29 @@ def frame(view: View) -> Frame:
         cells = tuple(_cell(view.at(row, column)) for row in range(rows, view.height))
         content = Content.of(cells)
         fields.append(Field(kind_of(heading, content, column - first), heads, heading, cells))
-    fields = settled(sorted_out(parted_lists(bands_carried(fields))))
+    fields = settled(labels_parted(sorted_out(parted_lists(bands_carried(fields)))))
+    fields = _continued_again(fields)
     fields = with_twins(with_unit_columns(fields))
     lines = len(fields[0].cells) if fields else 0
     fields = with_cups(fields)
     cupped = bool(fields) and len(fields[0].cells) > lines
     lines = len(fields[0].cells) if fields else 0
     return Frame(view, rows, tuple(fields), _score(fields), lines, gridded=cupped)
+
+
+def _continued_again(fields: list[Field]) -> list[Field]:
+    """A bare unit takes what the heading to its left was settled to be: Taille, Zoll."""
+    found = list(fields)
+    for number in range(1, len(found)):
+        left, field = found[number - 1], found[number]
+        own = combined(field.heads)
+        if (
+            field.kind is left.kind is FieldKind.VALUES
+            and continues(own)
+            and left.heading.dimension
+        ):
+            found[number] = replace(field, heading=continued(own, left.heading))
+    return found
 
 
 def _band_below(view: View, column: int, heads: tuple[At, ...], rows: int) -> bool:

@@ -128,6 +128,8 @@ def _measure(heading: HeadingReading, content: Content) -> FieldKind:
 
 def _label(content: Content) -> FieldKind:
     """A heading says size; the cells may say otherwise."""
+    if content.units == content.filled:
+        return FieldKind.UNIT  # a merged "Size" over the row of sizes and the row of units
     if content.most(content.unit_values):
         return FieldKind.VALUES
     if content.most(content.lengths):

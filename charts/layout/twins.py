@@ -1,4 +1,4 @@
-"""Columns that are one measure in two units, told by their figures: inches times 2.54.
+"""Columns that are one measure in two units, told by their figures: inches times 2.54, pounds too.
 
 ``Chest | | Waist |`` over 86-91 and 34-36; ``Brust | Zoll`` where only one of the two says its
 unit. The ratio has to hold in every line, so that it is a proof and no guess.
@@ -16,13 +16,16 @@ from charts.layout.fields import Field, FieldKind
 from charts.layout.looks import look
 from charts.layout.view import At
 from charts.quantities import Unit
-from charts.schema import UnitFrom
+from charts.schema import Dimension, UnitFrom
 
-_RATIO: Final = Decimal("2.54")
+_RATIOS: Final = {Unit.IN: Decimal("2.54"), Unit.LB: Decimal("0.45359237")}
+"""Centimetres of an inch, kilograms of a pound."""
 _NEAR: Final = Decimal("0.02")
 """Part by which figures rounded to whole units miss the ratio: half an inch in 34, about."""
 _FEWEST: Final = 4
-_OTHER: Final = {Unit.CM: Unit.IN, Unit.IN: Unit.CM}
+_OTHER: Final = {Unit.CM: Unit.IN, Unit.IN: Unit.CM, Unit.KG: Unit.LB, Unit.LB: Unit.KG}
+_WHOLE_OF: Final = {Unit.FT: Unit.IN, Unit.ST: Unit.LB}
+"""Feet and inches are read as inches, stones and pounds as pounds."""
 
 
 def with_twins(fields: Sequence[Field]) -> list[Field]:
@@ -45,19 +48,24 @@ def _one_measure(left: Field, right: Field) -> bool:
 
 def _told(left: Field, right: Field) -> tuple[Field, Field]:
     unit = _unit_of_second(left, right)
-    said = left.heading.unit, right.heading.unit
+    said = _said(left), _said(right)
     if unit is None or said[0] not in {None, _OTHER[unit]} or said[1] not in {None, unit}:
         return left, right
-    first = replace(left.heading, unit=_OTHER[unit])
+    units = left.heading.unit or _OTHER[unit], right.heading.unit or unit
     return (
-        _saying(left, first, said[0]),
-        _saying(right, replace(left.heading, unit=unit), said[1]),
+        _saying(left, replace(left.heading, unit=units[0]), said[0]),
+        _saying(right, replace(left.heading, unit=units[1]), said[1]),
     )
 
 
 def _saying(field: Field, heading: HeadingReading, said: Unit | None) -> Field:
     source = field.unit_said if said is not None else UnitFrom.SIBLING
     return replace(field, heading=heading, unit_said=source)
+
+
+def _said(field: Field) -> Unit | None:
+    unit = field.heading.unit
+    return _WHOLE_OF.get(unit, unit) if unit is not None else None
 
 
 def _unit_of_second(one: Field, other: Field) -> Unit | None:
@@ -67,7 +75,9 @@ def _unit_of_second(one: Field, other: Field) -> Unit | None:
         for cell, beside in zip(one.cells, other.cells, strict=True)
         for pair in zip(_figures(cell), _figures(beside), strict=False)
     ]
-    for unit, ratio in ((Unit.IN, _RATIO), (Unit.CM, 1 / _RATIO)):
+    imperial = Unit.LB if one.heading.dimension is Dimension.WEIGHT else Unit.IN
+    by = _RATIOS[imperial]
+    for unit, ratio in ((imperial, by), (_OTHER[imperial], 1 / by)):
         near = (b and abs(a / b / ratio - 1) <= _NEAR for a, b in pairs)
         if len(pairs) >= _FEWEST and all(near):
             return unit

@@ -19,16 +19,12 @@ from charts.layout.view import At
 from charts.quantities import FAMILY, METRIC, Family, Unit
 from charts.schema import Dimension
 
-_LABEL_AND_UNIT: Final = re.compile(
-    r"(?P<size>\S.*?)[\s,/(\[-]+(?P<unit>cm|mm|in|inch|inches|zoll|\"|kg|lbs?)[)\].]?",
-    re.IGNORECASE,
-)
+_LABEL_AND_UNIT: Final = re.compile(r"(?P<size>\S.*?)[\s,/(\[-]+(?P<unit>[^\W\d_]{2,}|\")\.?[)\]]?")
 _KEYS = frozenset({FieldKind.LABEL, FieldKind.LENGTH, FieldKind.BAND, FieldKind.IDENTITY})
 
 
 def with_unit_columns(fields: Sequence[Field]) -> list[Field]:
     """The fields with the units that stand in columns of their own given to their measures."""
-    fields = _parted_labels(fields)
     found = list(fields)
     for number, field in enumerate(fields):
         if field.kind is not FieldKind.UNIT:
@@ -38,27 +34,43 @@ def with_unit_columns(fields: Sequence[Field]) -> list[Field]:
     return _rows_joined(found)
 
 
-def _parted_labels(fields: Sequence[Field]) -> list[Field]:
-    """``S (cm)``, ``S (in)``: labels that carry a unit, parted into the size and the unit."""
+def labels_parted(fields: Sequence[Field]) -> list[Field]:
+    """``S (cm)``, ``S inch``: labels that carry a unit, parted into the size and the unit.
+
+    Without a word for size above them each of them has to stand there in every unit.
+    """
     found = list(fields)
     for number, field in enumerate(fields):
         parts = [
             _LABEL_AND_UNIT.fullmatch(cell[0].text.strip()) if cell else None
             for cell in field.cells
         ]
-        units = {part["unit"].lower() for part in parts if part is not None}
-        if field.kind is not FieldKind.LABEL or not all(parts) or len(units) < 2:
+        said = [(part["size"], find_units(part["unit"])) for part in parts if part is not None]
+        if len(said) < len(field.cells) or not all(len(units) == 1 for _, units in said):
+            continue
+        if len({units for _, units in said}) < 2 or not _are_sizes(field, said):
             continue
         cells = [cell[0] for cell in field.cells]
         sizes = [
-            _with_text(at, part["size"]) for at, part in zip(cells, parts, strict=True) if part
+            (_with_text(at, part["size"]),) for at, part in zip(cells, parts, strict=True) if part
         ]
-        said = [_with_text(at, part["unit"]) for at, part in zip(cells, parts, strict=True) if part]
-        found[number] = replace(field, cells=tuple((at,) for at in sizes))
-        nothing = HeadingReading(Role.UNKNOWN)
-        found.append(Field(FieldKind.UNIT, (), nothing, tuple((at,) for at in said)))
+        units = [
+            (_with_text(at, part["unit"]),) for at, part in zip(cells, parts, strict=True) if part
+        ]
+        found[number] = replace(field, kind=FieldKind.LABEL, cells=tuple(sizes))
+        found.append(Field(FieldKind.UNIT, (), HeadingReading(Role.UNKNOWN), tuple(units)))
         break
     return found
+
+
+def _are_sizes(field: Field, said: Sequence[tuple[str, tuple[Unit, ...]]]) -> bool:
+    if field.kind is FieldKind.LABEL:
+        return True
+    units = {one for _, one in said}
+    sizes = list(dict.fromkeys(size for size, _ in said))
+    whole = len(set(said)) == len(said) == len(sizes) * len(units)
+    headed = field.heads and field.heading.role is not Role.LABEL
+    return whole and not headed and all(look(size).label is not None for size in sizes)
 
 
 def _with_text(at: At, text: str) -> At:
