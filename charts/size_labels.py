@@ -24,6 +24,7 @@ __all__ = ["LabelKind", "SizeLabel", "read_label", "read_length"]
 LONGEST: Final = 40
 """Characters above which a text is a sentence and no label (common practice)."""
 
+_LONGEST_NUMBER: Final = 3
 _BRACKET: Final = re.compile(r"([^()\[\]]+?)\s*[(\[]([^()\[\]]+)[)\]]")
 _UNMEASURED: Final = re.compile(r"[<>≤≥±%€$£\"]|\d['’]|\d\s?(?:cm|mm|in|kg|lbs?)\b", re.IGNORECASE)
 _SYSTEM: Final = re.compile(r"([a-z]{1,4})\.?[ :-]?\s*(?=\d)(.+)")
@@ -70,9 +71,12 @@ def _known(plain: str) -> SizeLabel | None:
 
 
 def _letters_and_number(plain: str) -> SizeLabel | None:
-    """M/38, S - 36: one size by letters, with its number as the second label."""
+    """M/38, S - 36: one size by letters, with its number as the second label.
+
+    Four digits are no size: WL-3301 is the number of an article.
+    """
     parts = re.split(r" ?[/|-] ?", plain)
-    if len(parts) != 2:
+    if len(parts) != 2 or len(parts[1]) > _LONGEST_NUMBER:
         return None
     letters, number = letters_label(parts[0]), numbers_label(parts[1])
     if letters is None or number is None:

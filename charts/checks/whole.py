@@ -11,6 +11,7 @@ from typing import Final
 
 from charts.checks.blocks import slipped_rows, turned_blocks
 from charts.checks.doubt import Column, Doubt, applied, columns
+from charts.checks.label_order import label_order
 from charts.checks.order import order
 from charts.checks.proportions import out_of_proportion
 from charts.checks.steps import borders, label_steps, leaps, step_breaks
@@ -29,6 +30,7 @@ CHECKS: Final[tuple[Check, ...]] = (
     step_breaks,
     twice_entered,
     label_steps,
+    label_order,
     borders,
 )
 """What sees single values."""

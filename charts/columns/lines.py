@@ -181,8 +181,14 @@ def _say_key(key: Field, others: Sequence[Field], around: Surroundings) -> None:
         around.place(first.row, first.column),
         key=around.table.area,
         heading=key.printed_heading,
-        others=", ".join(one.printed_heading for one in others),
+        others=", ".join(_known_by(one) for one in others),
     )
+
+
+def _known_by(field: Field) -> str:
+    """The heading of a column of labels; the first of them where none is printed."""
+    first = next((cell[0].text.strip() for cell in field.cells if cell), "")
+    return field.printed_heading or f"{first} …"
 
 
 def _doubted(line: Line, around: Surroundings, *, pattern: bool) -> Line:

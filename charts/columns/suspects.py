@@ -12,12 +12,13 @@ from typing import Final
 
 from charts.columns.meaning import Column, fits, printed_figures
 from charts.columns.slipped import slipped
+from charts.columns.units import needs_unit
 from charts.columns.words import Surroundings, family_of
 from charts.dimensions import plausible
 from charts.findings import Candidate
 from charts.layout.fields import FieldKind
 from charts.layout.looks import look
-from charts.quantities import Family, Unit, canonical
+from charts.quantities import FAMILY, Family, Unit, canonical
 from charts.schema import Basis, Dimension, UnitFrom
 from charts.size_labels import LabelKind
 
@@ -53,6 +54,8 @@ def _slipped_headings(columns: Sequence[Column], around: Surroundings) -> list[C
 
 def _unit_doubted(column: Column, around: Surroundings) -> Column:
     """A unit printed outside the cells under which most figures are impossible."""
+    if _foreign_unit(column):
+        return _in_another_family(column, around)
     if column.unit is None or column.unit_from in _NOT_PRINTED:
         return column
     if column.basis is Basis.FLAT or not _mostly_impossible(column, column.unit):
@@ -61,6 +64,34 @@ def _unit_doubted(column: Column, around: Surroundings) -> Column:
         if unit is not column.unit and fits(column.field, column.dimension, unit):
             return _exchanged(column, unit, around)
     return column
+
+
+def _foreign_unit(column: Column) -> bool:
+    """The heading prints a unit that measures something else, ``Height (kg)``."""
+    printed = column.field.heading.unit
+    if printed is None or column.dimension is Dimension.OTHER or not needs_unit(column):
+        return False
+    return family_of(column.dimension) is not FAMILY[printed]
+
+
+def _in_another_family(column: Column, around: Surroundings) -> Column:
+    if column.unit is None:
+        return column
+    figure = next(value for value, own in printed_figures(column.field) if own is None)
+    text = f"{figure:f} {column.unit.value}"
+    near = Candidate(
+        text, _plain(column.unit), value=canonical(figure, column.unit), why="column-fits"
+    )
+    ident = around.log.add(
+        "units-swapped",
+        column.place,
+        key=f"{around.table.area} family",
+        candidates=(near,),
+        case="family",
+        heading=column.heading,
+        unit=column.unit.value,
+    )
+    return column.asking(ident)
 
 
 def _mostly_impossible(column: Column, unit: Unit) -> bool:

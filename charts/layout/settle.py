@@ -21,9 +21,18 @@ _HEIGHTS_CM: Final = (Decimal(92), Decimal(205))
 _KEY_DIMENSIONS: Final = (Dimension.AGE, Dimension.HEIGHT, Dimension.NECK)
 
 
+_OF_NO_SIZE: Final = {
+    Role.IDENTITY: FieldKind.IDENTITY,
+    Role.STEP: FieldKind.SKIPPED,
+    Role.OTHER: FieldKind.SKIPPED,
+}
+"""Headings that name no size, and what stands under them instead."""
+
+
 def settled(fields: Sequence[Field]) -> list[Field]:
     """The fields with one named as the sizes, where anything can name them."""
     fields = [_named_size(field) for field in fields]
+    fields = [_article_beside_sizes(field, fields) for field in fields]
     fields = [_in_its_language(field, fields) for field in fields]
     fields = [_measure_under_size(field, fields) for field in fields]
     fields = [_band_under_size(field, fields) for field in fields]
@@ -43,9 +52,17 @@ def _named_size(field: Field) -> Field:
     """``Glove size`` over 6, 7, 8: a word for size beside a thing that is no measure of a body."""
     if field.kind is not FieldKind.VALUES or field.heading.dimension is not Dimension.OTHER:
         return field
-    texts = [cell[0].text.strip() for cell in field.cells if cell]
-    named = _says_size(field) and _names_sizes(texts)
+    named = _says_size(field) and _names_sizes(_texts(field))
     return replace(field, kind=FieldKind.LABEL) if named else field
+
+
+def _article_beside_sizes(field: Field, fields: Sequence[Field]) -> Field:
+    """``Art.-Nr.`` over WL-3301 is no size, however it is spelt, beside a column headed Größe."""
+    if field.kind is not FieldKind.LABEL or field.heading.role not in _OF_NO_SIZE:
+        return field
+    others = [one for one in fields if one is not field and one.kind is FieldKind.LABEL]
+    headed = any(one.heading.role is Role.LABEL and not _repeats(one) for one in others)
+    return replace(field, kind=_OF_NO_SIZE[field.heading.role]) if headed else field
 
 
 def _in_its_language(field: Field, fields: Sequence[Field]) -> Field:
@@ -72,7 +89,8 @@ def _measure_under_size(field: Field, fields: Sequence[Field]) -> Field:
     if field.kind is not FieldKind.LABEL or field.heading.role is not Role.LABEL:
         return field
     others = [one for one in fields if one is not field and one.kind is FieldKind.LABEL]
-    if not any(_surer(one, field) for one in others):
+    surer = [one for one in others if _surer(one, field)]
+    if not surer or (all(_repeats(one) for one in surer) and _names_sizes(_texts(field))):
         return field
     given = {one.heading.dimension for one in fields if one.kind is FieldKind.VALUES}
     meant = [dim for role, dim in field.heading.candidates if role is Role.MEASURE and dim]
@@ -90,6 +108,16 @@ def _band_under_size(field: Field, fields: Sequence[Field]) -> Field:
     others = [one for one in fields if one.kind in _LABELLING and one is not field]
     others = [one for one in others if not _all_bands(one)]
     return replace(field, kind=FieldKind.BAND) if banded and others else field
+
+
+def _texts(field: Field) -> list[str]:
+    return [cell[0].text.strip() for cell in field.cells if cell]
+
+
+def _repeats(field: Field) -> bool:
+    """Whether a name stands twice: 46 and 48 are both M, so M is the key of neither."""
+    texts = _texts(field)
+    return len(set(texts)) < len(texts)
 
 
 def _all_bands(field: Field) -> bool:
