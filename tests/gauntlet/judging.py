@@ -158,7 +158,7 @@ def _pair(entries: Sequence[Json], values: list[Value]) -> tuple[list[Value | No
     """Find each entry's value: an equal one first, then one at its place, then its namesake."""
     pairs: list[Value | None] = [None] * len(entries)
     rest = list(values)
-    for same in (_equal_there, _equal, _there, _namesake_in_band, _namesake):
+    for same in (_equal_there, _equal, _there, _namesake_in_band, _namesake, _kept_with_a_question):
         for index, entry in enumerate(entries):
             if pairs[index] is None:
                 found = next((one for one in rest if same(entry, one)), None)
@@ -196,6 +196,16 @@ def _named(entry: Json, value: Value) -> bool:
 
 def _namesake(entry: Json, value: Value) -> bool:
     return _named(entry, value) and value.reading["dimension"] in _several(entry["dimension"])
+
+
+def _kept_with_a_question(entry: Json, value: Value) -> bool:
+    """The due figures stand under that size, named as something else, and somebody is asked."""
+    return (
+        bool(value.questions)
+        and _named(entry, value)
+        and _band_fits(entry, value)
+        and not _number_differences(entry, value.reading)
+    )
 
 
 def _namesake_in_band(entry: Json, value: Value) -> bool:

@@ -122,6 +122,14 @@ def test_a_lost_value_is_missing_unless_a_question_speaks_for_it() -> None:
     assert elsewhere.judged[0].outcome is Outcome.MISSING
 
 
+def test_the_due_figures_under_another_name_are_asked_about_or_lost() -> None:
+    elsewhere = {"place": "table 1!B3", "dimension": "other"}
+    entry = {"place": "D9"}
+    doubted = judged(elsewhere | {"findings": ["f1"]}, entry=entry, findings=(question(),))
+    assert doubted.judged[0].outcome is Outcome.ASKED
+    assert judged(elsewhere, entry=entry).judged[0].outcome is Outcome.MISSING
+
+
 def test_a_value_nobody_expects_is_extra() -> None:
     verdict = judged({}, {"dimension": "waist", "place": "C3"})
     assert len(verdict.extra) == 1
