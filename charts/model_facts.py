@@ -63,7 +63,8 @@ class Elastic:
 class ModelFacts:
     """One model. ``folder`` is where the facts stood; masses in kg; None where nothing is said.
 
-    ``also`` are other models for which the same chart and all of this holds.
+    ``also`` are other models for which the same chart and all of this holds. ``foam_thickness`` is
+    a foam's own, in cm, and ``foam_thickness_source`` where the maker says it.
     """
 
     model: str
@@ -81,6 +82,8 @@ class ModelFacts:
     definitions: Mapping[Dimension, Definition] = field(default_factory=dict)
     basis: Basis | None = None
     worn_over: WornOver | None = None
+    foam_thickness: Decimal | None = None
+    foam_thickness_source: str | None = None
     adjusters: Mapping[Dimension, Adjuster] = field(default_factory=dict)
     elastic: Elastic | None = None
     recalled: bool = False
@@ -118,6 +121,9 @@ _DEFINED: Final[Mapping[Dimension, frozenset[Definition]]] = MappingProxyType(
         ),
     }
 )
+
+
+THICKEST_FOAM_CM: Final = Decimal(6)
 
 
 def definitions_of(dimension: Dimension) -> frozenset[Definition]:
@@ -164,6 +170,8 @@ def _model(entry: Entries, folder: str) -> ModelFacts:
         definitions=_definitions(entry.table("definitions")),
         basis=entry.choice("basis", Basis),
         worn_over=entry.choice("worn_over", WornOver),
+        foam_thickness=_foam_thickness(entry),
+        foam_thickness_source=entry.text("foam_thickness_source"),
         adjusters=_adjusters(entry.table("adjusters")),
         elastic=_elastic(entry.table("elastic")),
         recalled=entry.flag("recalled"),
@@ -187,6 +195,29 @@ def _quantity(entry: Entries, key: str, family: Family) -> Decimal | None:
     if isinstance(read, Reason):
         raise entry.wrong(key, read.code, **read.values)
     return read.value
+
+
+def _foam_thickness(entry: Entries) -> Decimal | None:
+    key = "foam_thickness"
+    found = _quantity(entry, key, Family.LENGTH)
+    reason = foam_fault(found, entry.text(key) or "", entry.choice("kind", VestKind))
+    if reason is not None:
+        raise entry.wrong(key, reason.code, **reason.values)
+    return found
+
+
+def foam_fault(thickness: Decimal | None, text: str, kind: VestKind | None) -> Reason | None:
+    """Why a thickness in cm, typed as ``text``, is none of a foam vest; None where it may be one.
+
+    More than 6 cm is taken for a slip of the unit. Common practice, no source.
+    """
+    if thickness is None:
+        return None
+    if kind is VestKind.INFLATABLE:
+        return Reason("only-of-foam")
+    if not 0 < thickness <= THICKEST_FOAM_CM:
+        return Reason("no-foam-thickness", {"text": text, "most": f"{THICKEST_FOAM_CM} cm"})
+    return None
 
 
 def _length(entry: Entries, key: str) -> Decimal:

@@ -19,6 +19,7 @@ from charts.model_facts import (
     VestKind,
     WornOver,
     definitions_of,
+    foam_fault,
     read_model_facts,
 )
 from charts.quantities import Family
@@ -70,6 +71,8 @@ def _fields() -> Iterator[FormField]:
     yield FormField("between_sizes_source", Entry.TEXT)
     yield FormField("worn_over", Entry.CHOICE, tuple(WornOver))
     yield FormField("basis", Entry.CHOICE, tuple(Basis))
+    yield FormField("foam_thickness", Entry.LENGTH)
+    yield FormField("foam_thickness_source", Entry.TEXT)
     for dimension in _DEFINED:
         choices = tuple(sorted(each.value for each in definitions_of(dimension)))
         yield FormField(f"definitions.{dimension}", Entry.CHOICE, choices)
@@ -199,10 +202,25 @@ def _together(form: Form) -> Iterator[tuple[str, Reason]]:
         yield "weight_ceiling", Reason("ceiling-below-floor")
     if form.get("between_sizes", "").strip() and not form.get("between_sizes_source", "").strip():
         yield "between_sizes_source", Reason("value-missing")
+    yield from _about_foam(form)
     elastic = [key for key in (*_ELASTIC, "elastic.reserve") if form.get(key, "").strip()]
     for key in _ELASTIC if elastic else ():
         if key not in elastic:
             yield key, Reason("value-missing")
+
+
+def _about_foam(form: Form) -> Iterator[tuple[str, Reason]]:
+    """What is wrong with a foam's thickness beside the vest's kind, and without its source."""
+    text = form.get("foam_thickness", "").strip()
+    read = read_quantity(text, Family.LENGTH)
+    if not text or isinstance(read, Reason):
+        return
+    kind = form.get("kind", "").strip()
+    reason = foam_fault(read.value, text, VestKind(kind) if kind in set(VestKind) else None)
+    if reason is not None:
+        yield "foam_thickness", reason
+    if not form.get("foam_thickness_source", "").strip():
+        yield "foam_thickness_source", Reason("value-missing")
 
 
 def _model_text(form: Form) -> str:

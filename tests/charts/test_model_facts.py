@@ -14,6 +14,7 @@ from charts.model_facts import (
     read_model_facts,
 )
 from charts.schema import Basis, Definition, Dimension
+from charts.wording import LANGUAGES, Wording
 
 WHOLE = """\
 format = 1
@@ -92,3 +93,30 @@ def test_two_entries_of_one_chart_are_refused() -> None:
         read_model_facts(twice, "models.toml")
     assert caught.value.reason.code == "same-chart-twice"
     assert caught.value.line == 27
+
+
+FOAM = 'format = 1\n[[model]]\nmodel = "Alder"\nkind = "foam"\n'
+
+
+def test_a_foams_thickness_is_kept_in_cm_with_its_source() -> None:
+    text = FOAM + 'foam_thickness = "18 mm"\nfoam_thickness_source = "instructions p. 3"\n'
+    (facts,) = read_model_facts(text, "models.toml")
+    assert (facts.foam_thickness, facts.foam_thickness_source) == (
+        Decimal("1.8"), "instructions p. 3",
+    )  # fmt: skip
+
+
+@pytest.mark.parametrize("thickness", ["18 cm", "18", "0 mm", "2 kg"])
+def test_what_is_no_thickness_of_foam_is_refused_at_its_line(thickness: str) -> None:
+    with pytest.raises(FactsFileError) as raised:
+        read_model_facts(f'{FOAM}foam_thickness = "{thickness}"\n', "models.toml")
+    assert raised.value.line == 5
+    for language in LANGUAGES:
+        assert "foam_thickness" in raised.value.say(Wording(language))
+
+
+def test_an_inflatable_vest_has_no_foam() -> None:
+    text = FOAM.replace("foam", "inflatable") + 'foam_thickness = "18 mm"\n'
+    with pytest.raises(FactsFileError) as raised:
+        read_model_facts(text, "models.toml")
+    assert "said to be inflatable" in raised.value.say(Wording("en"))

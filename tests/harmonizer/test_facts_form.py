@@ -48,12 +48,13 @@ def typed(field: FormField) -> st.SearchStrategy[str]:
 
 
 ELASTIC = {"elastic.relaxed": "84 cm", "elastic.part": "30 cm", "elastic.extension": "40 %"}
+FOAM = {"foam_thickness": "18 mm", "foam_thickness_source": "instructions p. 3"}
 FORMS = st.fixed_dictionaries(
     {"model": TEXTS, "between_sizes_source": TEXTS},
     optional={
         field.key: typed(field)
         for field in FIELDS
-        if not field.key.startswith("elastic")
+        if not field.key.startswith(("elastic", "foam_thickness"))
         and field.key not in ("model", "between_sizes_source")
     },
 )
@@ -62,6 +63,7 @@ FORMS = st.fixed_dictionaries(
 @given(FORMS, st.booleans())
 def test_what_is_exported_reads_back_as_what_was_typed(form: dict[str, str], elastic: bool) -> None:
     whole = form | (ELASTIC if elastic else {})
+    whole |= FOAM if form.get("kind") != "inflatable" else {}
     assert problems(whole) == {}
     (again,) = forms_in(export([whole]), "models.toml")
     assert facts_of_form(again) == facts_of_form(whole)
@@ -114,6 +116,9 @@ def test_what_is_typed_wrongly_is_said_at_its_field(key: str, text: str, code: s
          "ceiling-below-floor"),
         ({"between_sizes": "larger"}, "between_sizes_source", "value-missing"),
         ({"elastic.reserve": "4 cm"}, "elastic.relaxed", "value-missing"),
+        ({"foam_thickness": "18 mm"}, "foam_thickness_source", "value-missing"),
+        ({"foam_thickness": "18 cm"}, "foam_thickness", "no-foam-thickness"),
+        ({"foam_thickness": "18 mm", "kind": "inflatable"}, "foam_thickness", "only-of-foam"),
     ],
 )  # fmt: skip
 def test_fields_that_contradict_each_other_are_said(

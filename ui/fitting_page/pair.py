@@ -8,9 +8,10 @@ from dataclasses import dataclass
 from charts.model_facts import VestKind
 from harmonizer.fit_sheet import FitSheet
 from harmonizer.pair import FoamUnder, any_kind, foam_under, over_foam
+from harmonizer.range_table import RangeTable
 from harmonizer.rider import Rider
 from ui.fitting_page.fit_rows import FittingSheet
-from ui.fitting_page.model_groups import ModelGroups
+from ui.fitting_page.model_groups import ModelGroups, model_key
 from ui.fitting_page.pair_choice import PairChoice
 from ui.fitting_page.rows import ModelRow
 from ui.words import Words
@@ -24,13 +25,35 @@ class Pair:
     """Two models compared as they are worn: ``over`` is the fit of the rider in the foam.
 
     ``over`` and ``foam`` are None where nothing is known of the foam: then the inflatable has no
-    size yet.
+    size yet. ``noted`` is the foam's thickness where nobody typed another.
     """
 
     choice: PairChoice
     under: FitSheet
     over: FitSheet | None
     foam: FoamUnder | None
+    noted: NotedFoam | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class NotedFoam:
+    """A foam's thickness as the shop noted it for the model, and where the maker says it."""
+
+    thickness_mm: float
+    source: str = ""
+
+
+def noted_foam(choice: PairChoice, table: RangeTable) -> NotedFoam | None:
+    """What is noted of the chosen foam's thickness; None where nothing is."""
+    for offer in table.offers:
+        facts = offer.facts
+        if (
+            facts is not None
+            and facts.foam_thickness is not None
+            and model_key(offer) == choice.foam
+        ):
+            return NotedFoam(float(facts.foam_thickness * 10), facts.foam_thickness_source or "")
+    return None
 
 
 def kind_of(sheet: FittingSheet, row: ModelRow) -> VestKind | None:
@@ -42,9 +65,11 @@ def kind_of(sheet: FittingSheet, row: ModelRow) -> VestKind | None:
 def compared_pair(choice: PairChoice, rider: Rider, compare: Compare) -> Pair:
     """The foam on the rider, and the inflatable on the rider in that foam."""
     under = compare(any_kind(rider))
-    foam = foam_under(under.body.settled, choice.over_foam_cm, choice.thickness_mm)
+    noted = noted_foam(choice, under.table) if choice.thickness_mm is None else None
+    thickness = noted.thickness_mm if noted is not None else choice.thickness_mm
+    foam = foam_under(under.body.settled, choice.over_foam_cm, thickness)
     over = compare(over_foam(rider, foam)) if foam is not None else None
-    return Pair(choice, under, over, foam)
+    return Pair(choice, under, over, foam, noted)
 
 
 def pair_lines(pair: Pair, groups: ModelGroups, words: Words) -> tuple[str, ...]:
@@ -60,13 +85,18 @@ def pair_lines(pair: Pair, groups: ModelGroups, words: Words) -> tuple[str, ...]
     over = _row(pair.over, pair.choice.inflatable, groups, words)
     if over is None:
         return ()
-    counted = "counted-measured" if pair.foam.measured else "counted-thickness"
-    adds = words.margin(pair.foam.adds_cm)
-    lines += [
-        _said(words, "inflatable-line", *over),
-        words.wording.say(_TOPIC, counted, adds=adds),
-    ]
+    lines += [_said(words, "inflatable-line", *over), _counted(pair.foam, pair.noted, words)]
     return (*lines, *_cautions(words))
+
+
+def _counted(foam: FoamUnder, noted: NotedFoam | None, words: Words) -> str:
+    """What the foam was taken to add, and on whose word."""
+    values: dict[str, object] = {"adds": words.margin(foam.adds_cm)}
+    code = "counted-measured" if foam.measured else "counted-thickness"
+    if noted is not None and not foam.measured:
+        code = "counted-thickness-said" if noted.source else "counted-thickness-noted"
+        values |= {"thickness": words.margin(noted.thickness_mm), "source": noted.source}
+    return words.wording.say(_TOPIC, code, **values)
 
 
 def _row(

@@ -9,6 +9,7 @@ from PySide6.QtCore import Signal
 from PySide6.QtGui import QPalette
 from PySide6.QtWidgets import QFrame, QGridLayout, QLabel, QVBoxLayout, QWidget
 
+from charts.model_facts import THICKEST_FOAM_CM
 from charts.notation import Reading, read_cell
 from charts.quantities import Unit, converted
 from harmonizer.rider import Measure
@@ -16,11 +17,12 @@ from ui.appearance import Type
 from ui.controls.buttons import FlatButton
 from ui.controls.field import FramedLine
 from ui.controls.strokes import px
+from ui.fitting_page.pair import NotedFoam
 from ui.fitting_page.pair_choice import PairChoice
 from ui.fitting_page.typed import Standing, interpret
 from ui.words import Words
 
-_THICKEST_MM: Final = 60
+_THICKEST_MM: Final = float(THICKEST_FOAM_CM * 10)
 
 
 class PairStrip(QFrame):
@@ -39,6 +41,7 @@ class PairStrip(QFrame):
     def __init__(self, words: Words, type_: Type, parent: QWidget) -> None:
         super().__init__(parent)
         self._words = words
+        self._thick_echo = "thickness"
         self.setAutoFillBackground(True)
         self.setBackgroundRole(QPalette.ColorRole.Button)
         self.title = QLabel(self._say("title"), self)
@@ -82,8 +85,10 @@ class PairStrip(QFrame):
         grid.addWidget(self.part, 2, 1)
         grid.setColumnStretch(0, 1)
 
-    def show_pair(self, choice: PairChoice | None, lines: Sequence[str]) -> None:
-        """Show a pair, or nothing."""
+    def show_pair(
+        self, choice: PairChoice | None, lines: Sequence[str], noted: NotedFoam | None = None
+    ) -> None:
+        """Show a pair, or nothing. ``noted`` stands for a thickness that nobody types."""
         self.setVisible(choice is not None and bool(lines))
         if choice is None:
             self.over.edit.clear()
@@ -93,10 +98,21 @@ class PairStrip(QFrame):
         self.setAccessibleDescription(self.says.text())
         self.over.setEnabled(bool(choice.inflatable))
         self.thick.setEnabled(bool(choice.inflatable))
+        self._show_noted(noted)
         if not self.over.edit.hasFocus():
             self.over.edit.setText(self._figure(choice.over_foam_cm, "cm"))
         if not self.thick.edit.hasFocus():
             self.thick.edit.setText(self._figure(choice.thickness_mm, "mm"))
+
+    def _show_noted(self, noted: NotedFoam | None) -> None:
+        """The noted thickness in the empty line, where it counts until another is typed."""
+        figure = self._words.margin(noted.thickness_mm) if noted is not None else ""
+        say = self._words.wording.say
+        known = say("pair", "thickness-noted", thickness=figure) if figure else self._say("unknown")
+        self.thick.edit.setPlaceholderText(known)
+        self._thick_echo = "thickness-noted" if figure else "thickness"
+        if not self.thick.wanting:
+            self.thick.echo.setText(self._say(f"{self._thick_echo}-echo"))
 
     def _figure(self, value: float | None, unit: str) -> str:
         return "" if value is None else f"{self._words.margin(value)} {unit}"
@@ -113,7 +129,7 @@ class PairStrip(QFrame):
     def _thick_edited(self) -> None:
         text = self.thick.edit.text().strip()
         value = thickness_in_mm(text)
-        self._take(self.thick, "thickness", value is not None or not text)
+        self._take(self.thick, self._thick_echo, value is not None or not text)
         if value is not None or not text:
             self.thickness.emit(value)
 

@@ -64,7 +64,7 @@ class Pairing(QObject):
         self._choice, self.groups = draft.pair, groups
         pair = self.pair(draft) if groups is not None else None
         lines = pair_lines(pair, groups, self._words) if pair and groups is not None else ()
-        self.strip.show_pair(draft.pair, lines)
+        self.strip.show_pair(draft.pair, lines, pair.noted if pair else None)
 
     def press(self, sheet: FittingSheet, row: ModelRow) -> None:
         """Take the chosen row: the foam first, then the inflatable; a whole pair is parted."""

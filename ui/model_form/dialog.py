@@ -28,6 +28,7 @@ _ACROSS: Final = 3
 _GROUPS: Final = {
     "supplier": "form-group-model",
     "kind": "form-group-what",
+    "foam_thickness": "form-group-foam",
     "definitions.chest": "form-group-where",
     "adjusters.chest.in": "form-group-adjusters",
     "elastic.relaxed": "form-group-elastic",

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from decimal import Decimal
+
 import pytest
 from PySide6.QtGui import QGuiApplication
 
@@ -24,10 +26,21 @@ from ui.fitting_page.rows import ModelRow
 @pytest.fixture
 def page(desk: Desk) -> FittingPage:
     """A shop of one foam and one inflatable model with equal charts, and a rider."""
-    readings, facts = [], []
-    for name, kind in (("Harrier", VestKind.FOAM), ("Lapwing", VestKind.INFLATABLE)):
-        readings.append(FileReading(f"{name}.csv", (model_chart("Alderway", name),)))
-        facts.append(ModelFacts(model=name, file=f"{name}.csv", kind=kind))
+    return shop_of(desk)
+
+
+def shop_of(desk: Desk, thickness: str | None = None, source: str | None = None) -> FittingPage:
+    """The shop, with what is noted of its foam."""
+    noted = Decimal(thickness) if thickness else None
+    readings = [
+        FileReading(f"{name}.csv", (model_chart("Alderway", name),))
+        for name in ("Harrier", "Lapwing")
+    ]
+    foam = ModelFacts(
+        model="Harrier", file="Harrier.csv", kind=VestKind.FOAM,
+        foam_thickness=noted, foam_thickness_source=source,
+    )  # fmt: skip
+    facts = [foam, ModelFacts(model="Lapwing", file="Lapwing.csv", kind=VestKind.INFLATABLE)]
     table = RangeTable.compiled(offers(readings, facts))
 
     def compare(rider: Rider) -> object:
@@ -103,6 +116,31 @@ def test_a_tape_goes_before_a_thickness(desk: Desk, page: FittingPage) -> None:
     paired(desk, page)
     typed(page, "thick", "12")
     assert "Chest measured over the foam: 6 cm" in typed(page, "over", "99")
+
+
+def test_a_noted_thickness_counts_until_another_is_typed(desk: Desk) -> None:
+    """2 pi times 18 mm is 11.3 cm, times 12 mm 7.5 cm (Steiner's formula)."""
+    page = shop_of(desk, "1.8", "instructions p. 3")
+    said = paired(desk, page)
+    assert "18 mm (instructions p. 3): 11.3 cm more" in said
+    thick = page.pairing.strip.thick
+    assert thick.edit.placeholderText() == "18 mm"
+    assert thick.echo.text() == "of foam, as noted"
+    assert "Counted from the foam's thickness: 7.5 cm more" in typed(page, "thick", "12")
+    assert "11.3 cm more" in typed(page, "thick", "")
+    assert "Chest measured over the foam: 6 cm" in typed(page, "over", "99")
+
+
+def test_a_noted_thickness_without_a_source_says_so_much(desk: Desk) -> None:
+    page = shop_of(desk, "1.8")
+    assert "18 mm as noted for the model" in paired(desk, page)
+
+
+def test_where_nothing_is_noted_the_line_says_that_it_is_not_known(
+    desk: Desk, page: FittingPage
+) -> None:
+    paired(desk, page)
+    assert page.pairing.strip.thick.edit.placeholderText() == "not known"
 
 
 @pytest.mark.parametrize(

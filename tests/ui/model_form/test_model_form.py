@@ -127,3 +127,19 @@ def test_a_further_model_takes_its_makers_name(desk: Desk, qtbot: QtBot, folder:
     assert form.fields["supplier"].text == "Alderway"
     assert form.fields["model"].text == ""
     assert form.models.count() == 2
+
+
+def test_a_foams_thickness_wants_its_source_and_a_foam_vest(
+    desk: Desk, qtbot: QtBot, folder: Path
+) -> None:
+    opened(desk, qtbot, folder)
+    form = form_of(desk)
+    fill(form, "model", "Harrier")
+    fill(form, "foam_thickness", "18 mm")
+    assert not form.save.isEnabled()
+    fill(form, "foam_thickness_source", "instructions p. 3")
+    assert form.save.isEnabled()
+    kind = form.fields["kind"].choice
+    kind.setCurrentIndex(kind.findData("inflatable"))
+    assert "foam vest" in form.fields["foam_thickness"].fault.text()
+    assert not form.save.isEnabled()
