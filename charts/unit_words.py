@@ -13,6 +13,11 @@ from charts.vocabulary import unaccented, vocabulary
 MONTHS: Final = "months"
 """A spelling of the vocabulary that is no unit of the schema: months become years."""
 
+_COMPOUNDS: Final = (
+    (re.compile(r"(?<![^\W_])st\.?\s?[-/&+]?\s?lbs?(?![^\W_])"), "stone/lb"),
+    (re.compile(r"(?<![^\W_])(?:ft|feet)\.?\s?[-/&+]?\s?ins?(?![^\W_])"), "ft/inch"),
+)
+"""Stones with pounds and feet with inches, in whatever way the two are joined: st-lb, ft in."""
 _OPENERS: Final = r"[(\[{/|,;&]\s*|\b(?:or|and|und|oder|et|ou|y|o|e|en|of)\s+"
 _CLOSERS: Final = r"\s*(?:[)\]}/|,;&]|$)|\s+(?:or|and|und|oder|et|ou|y|o|e|en|of)\b"
 _PREPOSITION: Final = r"(?:\b(?:in|en|em|w|i|v|в|im|als|as|measured in)\s+)?"
@@ -66,6 +71,8 @@ def named_units(text: str) -> tuple[tuple[Unit, ...], str]:
     is centimetres. The text comes back folded to lower case without accents.
     """
     folded = unaccented(text)
+    for pattern, plain in _COMPOUNDS:
+        folded = pattern.sub(plain, folded)
     found: list[Unit] = []
     rest: list[str] = []
     start = 0

@@ -185,10 +185,8 @@ def _asked(reading: CellReading, at: At, column: Column, around: Surroundings) -
     """The question that the cell itself raises, and the notes of its notation."""
     place = around.place(at.row, at.column)
     ids = []
-    doubtful = not _storable(reading, column) or _pointed_stones(reading, column)
-    if reading.reading in {Reading.ASK, Reading.UNREAD} or doubtful:
-        code = "separator-lost" if _pointed_stones(reading, column) else reading.code
-        code = code if LEVELS.get(code or "") is Level.QUESTION else None
+    if reading.reading in {Reading.ASK, Reading.UNREAD} or not _storable(reading, column):
+        code = reading.code if LEVELS.get(reading.code or "") is Level.QUESTION else None
         ids.append(
             around.log.add(
                 code or _LAST_RESORT,
@@ -205,15 +203,6 @@ def _asked(reading: CellReading, at: At, column: Column, around: Surroundings) -
         if note in LEVELS
     ]
     return tuple(ids)
-
-
-def _pointed_stones(reading: CellReading, column: Column) -> bool:
-    """9.7 in a column of stones is nine stone seven as often as nine and seven tenths."""
-    quantity = reading.quantity
-    if quantity is None or quantity.unit is not None or column.unit is not Unit.ST:
-        return False
-    ends = (quantity.low, quantity.high, quantity.value)
-    return any(end is not None and end.step < 1 for end in ends)
 
 
 def _storable(reading: CellReading, column: Column) -> bool:

@@ -30,7 +30,7 @@ _OTHER_UNITS: Final = {
     Family.MASS: (Unit.KG, Unit.LB),
     Family.AGE: (),
 }
-_UNDECIDED: Final = frozenset({"thousands", "comma-between", "decimal-feet", "decimal-stones"})
+_UNDECIDED: Final = frozenset({"thousands", "comma-between", "decimal-feet"})
 
 
 def outcome(settled: Settled, expected: Expected) -> CellReading:
@@ -38,6 +38,9 @@ def outcome(settled: Settled, expected: Expected) -> CellReading:
     quantity = settled.quantity
     if quantity.kind is Kind.UNREAD:
         return CellReading(Reading.TOLERANCE, quantity)
+    pointed = _pointed_stones(settled, expected)
+    if pointed is not None:
+        return pointed
     if settled.doubt is not None:
         return _asked(settled, settled.doubt)
     if quantity.low and quantity.high and quantity.low.value > quantity.high.value:
@@ -102,18 +105,50 @@ def _comma_between(quantity: Quantity) -> Candidates:
 
 
 def _joined(quantity: Quantity) -> Candidates:
-    """5.4 ft as 5 ft 4 in, 9.7 st as 9 st 7 lb; from a figure already in inches or pounds."""
-    feet = quantity.unit is Unit.IN
-    size = INCHES_OF_A_FOOT if feet else POUNDS_OF_A_STONE
+    """5.4 ft as 5 ft 4 in; from a figure already in inches."""
     if quantity.value is None:
         return ()
-    big = quantity.value.value / size
+    big = quantity.value.value / INCHES_OF_A_FOOT
     whole = int(big)
     digits = str(big.normalize()).partition(".")[2]
-    if not digits or int(digits) >= size:
+    if not digits or int(digits) >= INCHES_OF_A_FOOT:
         return ()
-    figure = Figure(Decimal(whole * size + int(digits)), Decimal(1))
-    return ((replace(quantity, value=figure), "feet-inches" if feet else "stones-pounds"),)
+    figure = Figure(Decimal(whole * INCHES_OF_A_FOOT + int(digits)), Decimal(1))
+    return ((replace(quantity, value=figure), "feet-inches"),)
+
+
+def _pointed_stones(settled: Settled, expected: Expected) -> CellReading | None:
+    """9.7 in stones: nine stone seven far oftener than nine and seven tenths, never decided here.
+
+    Behind the point of 9.75 no pounds can stand; it is asked about as it is, with its column.
+    """
+    quantity = settled.quantity
+    in_cell = settled.doubt is not None and settled.doubt.evidence == "decimal-stones"
+    if not in_cell and (quantity.unit is not None or expected.unit is not Unit.ST):
+        return None
+    stones = scaled(quantity, 1 / Decimal(POUNDS_OF_A_STONE)) if in_cell else quantity
+    pounds = [_behind_point(one) for one in _figures(stones) if one.step < 1]
+    if not pounds or "/" in quantity.text:
+        return None
+    plain = replace(stones, unit=Unit.ST)
+    ends = [_in_pounds(one) for one in (stones.low, stones.high, stones.value)]
+    if max(pounds) >= POUNDS_OF_A_STONE:
+        return asked("feet-or-range", plain, ((plain, "as-printed"),))
+    low, high, value = ends
+    joined = replace(stones, low=low, high=high, value=value, unit=Unit.LB)
+    return asked("feet-or-range", joined, ((joined, "stones-pounds"), (plain, "as-printed")))
+
+
+def _behind_point(figure: Figure) -> int:
+    """The digits behind the point as a number: 7 of 9.7, 10 of 9.10, 0 of a whole figure."""
+    return int(figure.value % 1 / figure.step) if figure.step < 1 else 0
+
+
+def _in_pounds(figure: Figure | None) -> Figure | None:
+    if figure is None:
+        return None
+    pounds = int(figure.value) * POUNDS_OF_A_STONE + _behind_point(figure)
+    return Figure(Decimal(pounds), Decimal(1))
 
 
 def in_doubt(quantity: Quantity, expected: Expected) -> CellReading | None:

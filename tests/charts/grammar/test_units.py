@@ -132,6 +132,29 @@ def test_stones_and_pounds_without_marks_are_always_asked(text: str, unit: Unit 
     assert told(text, WEIGHT, unit) == "ask feet-or-range 133 lb"
 
 
+@pytest.mark.parametrize(
+    ("text", "unit", "joined", "plain"),
+    [
+        ("9.7", ST, "133 lb", "9.7"),
+        ("9.10", ST, "136 lb", "9.1"),
+        ("9.7 - 10.13", ST, "[133, 153] lb", "[9.7, 10.13] st"),
+        ("under 9.7", ST, "[.., 133) lb", "[.., 9.7) st"),
+        ("9.7+", ST, "[133, ..] lb", "[9.7, ..] st"),
+        ("9.7 st", None, "133 lb", "9.7 st"),
+    ],
+)
+def test_pounds_behind_a_point_come_before_tenths_of_a_stone(
+    text: str, unit: Unit | None, joined: str, plain: str
+) -> None:
+    offered = [one.rpartition(" (")[0] for one in candidates(text, Expected(WEIGHT, unit))]
+    assert offered == [joined, plain]
+
+
+def test_no_pounds_stand_behind_a_point_that_is_a_fraction_or_too_large() -> None:
+    assert candidates("9.75", Expected(WEIGHT, ST)) == ["9.75 st (as-printed)"]
+    assert told("9 1/2", WEIGHT, ST) == "9.5"
+
+
 def test_feet_without_marks_offer_the_range_where_it_rises() -> None:
     assert candidates("5-11", Expected(HEIGHT)) == [
         "71 in (feet-inches)",
