@@ -69,6 +69,7 @@ class Commands(QObject):
             "show-place": self._show_place,
             "try-value": self._try_value,
             "pair": self._pair,
+            "hold": self._hold,
         }
 
     @property
@@ -210,6 +211,10 @@ class Commands(QObject):
     def _pair(self) -> None:
         self._show_fitting()
         self._window.fitting.press_pair()
+
+    def _hold(self) -> None:
+        self._show_fitting()
+        self._window.fitting.press_hold()
 
     def _show_place(self) -> None:
         self._window.fitting.reasons.ask_place()

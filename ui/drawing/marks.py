@@ -88,3 +88,23 @@ def _paint_inside(
         near, far = 0.24 * side, 0.76 * side
         ends = QPointF(left + near, top + near), QPointF(left + far, top + far)
         painter.drawLine(*ends)
+
+
+def paint_opposed(painter: QPainter, box: QRectF, colour: QColor) -> None:
+    """Two arrows that point away from each other, one above the other: held to be compared."""
+    side = box.width()
+    smooth(painter)
+    pen = QPen(colour, 0.13 * side)
+    pen.setCapStyle(Qt.PenCapStyle.FlatCap)
+    for y, tip, back in ((0.27, 1.0, 0.64), (0.73, 0.0, 0.36)):
+        tail = 1.0 - tip
+        painter.setPen(pen)
+        painter.drawLine(_at(box, tail, y), _at(box, back, y))
+        painter.setPen(Qt.PenStyle.NoPen)
+        painter.setBrush(colour)
+        head = [_at(box, tip, y), _at(box, back, y - 0.23), _at(box, back, y + 0.23)]
+        painter.drawPolygon(QPolygonF(head))
+
+
+def _at(box: QRectF, x: float, y: float) -> QPointF:
+    return QPointF(box.left() + x * box.width(), box.top() + y * box.height())

@@ -129,7 +129,7 @@ class TapePainter:
         unit = self.shape.unit
         painter.fillRect(QRectF(x - 1.8 * unit, top, 3.6 * unit, self.shape.height), self.halo)
         wide = 1.6 * unit
-        stretches = _dashes(top, top + self.shape.height, 2.4 * unit)
+        stretches = dashes(top, top + self.shape.height, 2.4 * unit)
         rects = [QRectF(x - wide / 2, start, wide, end - start) for start, end in stretches]
         self._fill_rects(painter, rects, self.colours[Ink.RIDER])
 
@@ -221,7 +221,7 @@ class TapePainter:
         wide = 1.2 * self.shape.unit
         stretches = [(box.left(), box.right())]
         if bar.assumed:
-            stretches = _dashes(box.left(), box.right(), 3.6 * self.shape.unit)
+            stretches = dashes(box.left(), box.right(), 3.6 * self.shape.unit)
         rects = [
             QRectF(start, y - wide / 2, end - start, wide)
             for y in (box.top(), box.bottom())
@@ -257,7 +257,7 @@ class TapePainter:
         painter.drawRects(rects)
 
 
-def _dashes(start: float, end: float, dash: float) -> list[tuple[float, float]]:
+def dashes(start: float, end: float, dash: float) -> list[tuple[float, float]]:
     """Dashes of ``dash`` pixels with gaps two thirds as long, the last one cut at ``end``."""
     step = dash * 5 / 3
     count = int((end - start) / step) + 1

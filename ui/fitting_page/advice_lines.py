@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator, Sequence
 from dataclasses import replace
 from functools import lru_cache
 from typing import Final
@@ -14,23 +15,18 @@ from harmonizer.fit_row import FitRow
 from harmonizer.fit_sheet import FitSheet
 from harmonizer.no_fit import asks, measure_first, nearest_rows, nothing_fits
 from harmonizer.rider import Measure, Observed
-from harmonizer.row_reasons import reasons
+from harmonizer.row_reasons import between_reasons, reasons
 from harmonizer.seasons import Seasons, both_seasons
 from harmonizer.states import GirthState
 from harmonizer.take_again import said, take_again
 from harmonizer.verdict_words import girth_words, length_words, size_name
-from ui.fitting_page.chosen import ChosenReasons, ReasonLine
-from ui.theme import LENGTH_LOOKS, Ink, Look, Mark
+from ui.fitting_page.chosen import QUIET, ChosenReasons, ReasonLine, reasons_for
+from ui.fitting_page.fit_rows import FittingSheet
+from ui.fitting_page.rows import ModelRow
+from ui.theme import LENGTH_LOOKS
+from ui.words import Words
 
-_QUIET: Final = Look(Ink.UNKNOWN, Mark.RING)
-_BESIDE: Final = frozenset(
-    {
-        "clearance",
-        "reserve-left",
-        "foam-chest-only",
-        "between-stop-wins",
-    }
-)
+_BESIDE: Final = frozenset({"clearance", "reserve-left", "foam-chest-only"})
 """What the engine says of a size beside its dimensions and the page says nowhere else."""
 
 _CUT: Final = frozenset(
@@ -61,17 +57,39 @@ def again_sentence(fit: FitSheet | None, wording: Wording) -> str:
     return wording.say("advice", "again-both", first=lines[0], second=lines[1])
 
 
-def with_advice(reasons_: ChosenReasons, fit: FitSheet, at: int, wording: Wording) -> ChosenReasons:
-    """The reasons for the offer ``at`` with what is to be said of it beside its dimensions."""
+def all_reasons(
+    sheet: FittingSheet, row: ModelRow, words: Words, *, for_shop: bool = True
+) -> ChosenReasons:
+    """Everything to be said of the best size of ``row``, made at once."""
+    said = reasons_for(sheet, row, words)
+    beside = sheet.neighbours(row)
+    return with_advice(said, sheet.fit, row.at, words.wording, beside, for_shop=for_shop)
+
+
+def with_advice(
+    reasons_: ChosenReasons,
+    fit: FitSheet,
+    at: int,
+    wording: Wording,
+    neighbours: Sequence[int] = (),
+    *,
+    for_shop: bool = True,
+) -> ChosenReasons:
+    """The reasons for the offer ``at`` with what is to be said of it beside its dimensions.
+
+    ``neighbours`` are the offers next to it in its chart. What only the shop is to read, which
+    size stands first and what its maker is to be asked for, is left out unless ``for_shop``.
+    """
     row = fit.row_of(at)
     own = len(row.gates) + len(row.dimensions)
     lines = [
         *reasons_.lines[:own],
         *_seasons(fit, at, wording),
         *_beside(row, wording),
-        *_what_to_ask(fit, row, wording),
+        *(_what_to_ask(fit, row, wording) if for_shop else ()),
         *reasons_.lines[own:],
-        *_pair(fit, row, wording),
+        *_between(row, neighbours, wording),
+        *(_pair(fit, row, neighbours, wording) if for_shop else ()),
     ]
     return replace(reasons_, lines=tuple(lines))
 
@@ -113,7 +131,7 @@ def _seasons(fit: FitSheet, at: int, wording: Wording) -> list[ReasonLine]:
     spoken = dict(zip(_SEASON_WORDS, (*light, *warm), strict=True))
     # The same verdict by another figure is not the same: what is read decides.
     code = "seasons-same" if light == warm else "seasons-differ"
-    return [ReasonLine(wording.say("advice", code, **spoken), _QUIET)]
+    return [ReasonLine(wording.say("advice", code, **spoken), QUIET)]
 
 
 @lru_cache(maxsize=1)
@@ -126,9 +144,9 @@ def _beside(row: FitRow, wording: Wording) -> list[ReasonLine]:
     """Saddle, reserve and cut."""
     codes = _BESIDE if row.girth_verdict in _MISSED else _BESIDE | _CUT
     found = row.clearance
-    saddle = CLEARANCE_LOOKS[found.band] if found is not None else _QUIET
+    saddle = CLEARANCE_LOOKS[found.band] if found is not None else QUIET
     return [
-        ReasonLine(sentence(one, wording), saddle if one.code == "clearance" else _QUIET)
+        ReasonLine(sentence(one, wording), saddle if one.code == "clearance" else QUIET)
         for one in reasons(row)
         if one.code in codes
     ]
@@ -139,16 +157,28 @@ def _what_to_ask(fit: FitSheet, row: FitRow, wording: Wording) -> list[ReasonLin
     if not _misses_all(fit):
         return []
     found = (*measure_first(fit, row), *asks(fit, row))
-    return [ReasonLine(sentence(one, wording), _QUIET) for one in found]
+    return [ReasonLine(sentence(one, wording), QUIET) for one in found]
 
 
-def _pair(fit: FitSheet, row: FitRow, wording: Wording) -> list[ReasonLine]:
+def _between(row: FitRow, neighbours: Sequence[int], wording: Wording) -> Iterator[ReasonLine]:
+    """The maker's rule where the chest lies between two sizes, and why not the size beside."""
+    for reason in between_reasons(row):
+        yield ReasonLine(sentence(reason, wording), QUIET)
+    for at in neighbours:
+        why = why_not(row, FitRow(row.arrays, at))
+        yield ReasonLine(sentence(why, wording), QUIET)
+
+
+def _pair(
+    fit: FitSheet, row: FitRow, neighbours: Sequence[int], wording: Wording
+) -> list[ReasonLine]:
     """Why the first and not the chosen one; for the first, why not the second."""
     if len(fit.rows) < 2:
         return []
-    first = fit.rows[0]
+    first, second = fit.rows[0], fit.rows[1]
     if row.at == first.at:
-        return [ReasonLine(sentence(why_not(first, fit.rows[1]), wording), _QUIET)]
+        told = second.at in neighbours
+        return [] if told else [ReasonLine(sentence(why_not(first, second), wording), QUIET)]
     why = sentence(why_not(first, row), wording)
     top = sentence(size_name(first, row), wording)
-    return [ReasonLine(wording.say("advice", "pair-first", why=why, first=top), _QUIET)]
+    return [ReasonLine(wording.say("advice", "pair-first", why=why, first=top), QUIET)]

@@ -8,9 +8,10 @@ from typing import Final
 from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import QPainter, QPen, QPolygonF
 
-from ui.drawing.marks import paint_mark
+from ui.drawing.marks import paint_mark, paint_opposed
 from ui.drawing.row_shape import Density
 from ui.drawing.smooth import smooth
+from ui.drawing.tape_painter import dashes
 from ui.dress import Dress
 from ui.fitting_page.columns import PAD_LEFT, Column
 from ui.fitting_page.rows import SEPARATOR, BandRow, ModelRow, TapeHead, VerdictWord
@@ -37,13 +38,19 @@ class CellPainter:
         self._line = dress.type_.line * 0.92
 
     def ground(self, spot: Spot, column: Column) -> None:
-        """The row's ground, its hairline, and the bar that marks the chosen row."""
+        """The row's ground, its hairline, and the bar of the chosen row, broken on one held."""
         painter, box = spot.painter, spot.box
         painter.fillRect(box, self.dress.colours[spot.ground])
         self._hairline(painter, box)
-        if spot.chosen and column is Column.MODEL:
-            bar = QRectF(box.left(), box.top(), 3.5 * self.dress.unit, box.height() - 1)
+        if not (spot.chosen or spot.held) or column is not Column.MODEL:
+            return
+        bar = QRectF(box.left(), box.top(), 3.5 * self.dress.unit, box.height() - 1)
+        if spot.chosen:
             painter.fillRect(bar, self.dress.colours[Ink.ACCENT])
+            return
+        for top, end in dashes(bar.top(), bar.bottom(), 4.0 * self.dress.unit):
+            piece = QRectF(bar.left(), top, bar.width(), end - top)
+            painter.fillRect(piece, self.dress.colours[Ink.ACCENT])
 
     def model(self, spot: Spot, row: ModelRow) -> None:
         """The model's name, for whom it is made, and below it the maker and the edition."""
@@ -52,6 +59,8 @@ class CellPainter:
         if not self._tall:
             below = [SEPARATOR.join(below)]
         name, *lines = self._lines(spot.box.adjusted(PAD_LEFT * unit, 0, -4 * unit, 0), below)
+        if spot.held:
+            name = self._held(spot, name)
         dress.strong.name(spot.painter, name, row.model, dress.colours[Ink.TEXT])
         after = dress.strong.width(row.model) + 6 * unit
         if row.wearer and after + dress.small.width(row.wearer) <= name.width():
@@ -59,6 +68,14 @@ class CellPainter:
             dress.small.left(spot.painter, rest, row.wearer, dress.colours[Ink.QUIET])
         for line, text in zip(lines, below, strict=True):
             dress.small.name(spot.painter, line, text, dress.colours[Ink.QUIET])
+
+    def _held(self, spot: Spot, line: QRectF) -> QRectF:
+        """The sign of a row that others are compared with; returns what is left of its line."""
+        unit = self.dress.unit
+        side = 11.0 * unit
+        sign = QRectF(line.right() - side, line.center().y() - side / 2, side, side)
+        paint_opposed(spot.painter, sign, self.dress.colours[Ink.ACCENT])
+        return line.adjusted(0, 0, -side - 4 * unit, 0)
 
     def size(self, spot: Spot, row: ModelRow) -> None:
         """The best size with its length, and below it the next one that can be tried."""

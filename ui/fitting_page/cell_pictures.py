@@ -37,7 +37,7 @@ class CellPictures:
         if not ratio.is_integer() or not (box.left().is_integer() and box.top().is_integer()):
             painted(spot)
             return
-        key = (what, box.width(), box.height(), ratio, spot.chosen)
+        key = (what, box.width(), box.height(), ratio, spot.chosen, spot.held)
         picture = self._known.get(key)
         if picture is None:
             picture = self._keep(key, _picture(spot, ratio, painted))
@@ -60,7 +60,7 @@ def _picture(spot: Spot, ratio: float, painted: Callable[[Spot], None]) -> QPixm
     picture.setDevicePixelRatio(ratio)
     picture.fill(Qt.GlobalColor.white)
     painter = QPainter(picture)
-    painted(Spot(painter, box, spot.chosen))
+    painted(Spot(painter, box, spot.chosen, spot.held))
     painter.end()
     return picture
 

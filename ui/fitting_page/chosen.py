@@ -1,23 +1,28 @@
-"""The reasons for one row in whole sentences, and where its figures stand. No Qt."""
+"""The reasons for one row in whole sentences, and where its figures stand. No Qt.
+
+What is said here is painted with the verdicts; what takes longer to say follows in a moment
+(``advice_lines``). Every sentence is the engine's.
+"""
 
 from __future__ import annotations
 
+from collections.abc import Iterator
 from dataclasses import dataclass
 from typing import Final
 
 from charts.schema import Dimension
+from charts.wording import Wording
 from harmonizer.explain import sentence
 from harmonizer.fit_row import FitRow
-from harmonizer.row_reasons import chance_reasons
-from harmonizer.states import VERDICTS, Verdict
-from ui.fitting_page.cells import margins_at
+from harmonizer.gates import UNDECIDED
+from harmonizer.row_reasons import chance_reasons, gate_reasons
 from ui.fitting_page.fit_rows import FittingSheet
 from ui.fitting_page.rows import TAPES, ModelRow
 from ui.theme import GATE_LOOK, GIRTH_LOOKS, LENGTH_LOOKS, Ink, Look, Mark
 from ui.words import Words
 
-_QUIET: Final = Look(Ink.UNKNOWN, Mark.RING)
-_STANDING: Final = (Verdict.FITS, Verdict.EDGE, Verdict.CHECK_LENGTH, Verdict.LENGTH_UNKNOWN)
+QUIET: Final = Look(Ink.UNKNOWN, Mark.RING)
+"""The mark of a sentence that tells no state."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -40,88 +45,41 @@ class ChosenReasons:
 
 
 def reasons_for(sheet: FittingSheet, row: ModelRow, words: Words) -> ChosenReasons:
-    """The reasons for the best size of ``row``, most telling first."""
+    """What the verdict of the best size of ``row`` rests on, and how sure it is."""
     fit_row = sheet.fit_row(row)
-    lines = [ReasonLine(words(f"because-{gate.value}"), GATE_LOOK) for gate in fit_row.gates]
-    lines.extend(_dimensions(fit_row, words))
-    lines.extend(_chance(fit_row, words))
-    if fit_row.between_sizes:
-        lines.append(ReasonLine(_between(fit_row, words), _QUIET))
-    lines.extend(_neighbours(sheet, row, words))
     offer = fit_row.offer
+    lines = (*gate_lines(fit_row, words.wording), *dimension_lines(fit_row, words.wording))
     return ChosenReasons(
         heading=words("reasons-heading", model=row.model, size=sheet.size_of(row.at)),
-        lines=tuple(lines),
+        lines=(*lines, *_chance(fit_row, words.wording)),
         source=words("reasons-source", file=offer.file, place=offer.place),
         file=offer.file,
         place=offer.place,
     )
 
 
-def _dimensions(row: FitRow, words: Words) -> list[ReasonLine]:
-    lines = []
+def gate_lines(row: FitRow, wording: Wording) -> Iterator[ReasonLine]:
+    """Why the size is not offered, or what could not be decided."""
+    for gate, reason in zip(row.gates, gate_reasons(row), strict=True):
+        yield ReasonLine(sentence(reason, wording), QUIET if gate in UNDECIDED else GATE_LOOK)
+
+
+def dimension_lines(row: FitRow, wording: Wording) -> Iterator[ReasonLine]:
+    """One sentence a dimension."""
     for dimension, fit in row.dimensions.items():
-        looks = LENGTH_LOOKS if dimension is Dimension.BACK_LENGTH else GIRTH_LOOKS
-        look = looks[fit.state.value] if dimension in TAPES else _QUIET
-        lines.append(ReasonLine(sentence(fit.reason, words.wording), look))
-    return lines
+        yield ReasonLine(sentence(fit.reason, wording), look_of(row, dimension))
 
 
-def _chance(row: FitRow, words: Words) -> list[ReasonLine]:
+def look_of(row: FitRow, dimension: Dimension) -> Look:
+    """How the state of one dimension is shown."""
+    if dimension not in TAPES:
+        return QUIET
+    looks = LENGTH_LOOKS if dimension is Dimension.BACK_LENGTH else GIRTH_LOOKS
+    return looks[row.dimensions[dimension].state.value]
+
+
+def _chance(row: FitRow, wording: Wording) -> Iterator[ReasonLine]:
     """How sure the size is; how many dimensions that covers is said where it is not all."""
-    said = [
-        reason
-        for reason in chance_reasons(row)
-        if reason.code != "chance-checked" or row.checked < len(TAPES)
-    ]
-    return [ReasonLine(sentence(reason, words.wording), _QUIET) for reason in said]
-
-
-def _between(row: FitRow, words: Words) -> str:
-    """That the chest lies between two sizes, and what the maker says about it."""
-    facts = row.offer.facts
-    if facts is None or facts.between_sizes is None:
-        return words("between-no-rule")
-    code = f"between-{facts.between_sizes.value}"
-    if facts.between_sizes_source:
-        return words(f"{code}-source", source=facts.between_sizes_source)
-    return words(code)
-
-
-def _neighbours(sheet: FittingSheet, row: ModelRow, words: Words) -> list[ReasonLine]:
-    """Why not the size before and the size after."""
-    members = sheet.members(row)
-    place = members.index(row.at)
-    found = []
-    for other in (place - 1, place + 1):
-        if 0 <= other < len(members):
-            text = _not_size(sheet, members[other], words)
-            if text:
-                found.append(ReasonLine(text, _QUIET))
-    return found
-
-
-def _not_size(sheet: FittingSheet, at: int, words: Words) -> str:
-    """Why the offer ``at`` is not the one, by the dimension that misses by most."""
-    fit = sheet.fit
-    if VERDICTS[fit.verdicts[at]] in _STANDING:
-        return words("also-possible", size=sheet.size_of(at))
-    worst: tuple[float, str, Dimension] | None = None
-    for dimension in TAPES:
-        margins = margins_at(fit, dimension, at)
-        least = margins.least if margins else None
-        if margins is None or least is None or least >= 0:
-            continue
-        side = "above" if margins.tight_side else "below"
-        if worst is None or least < worst[0]:
-            worst = (least, side, dimension)
-    if worst is None:
-        return ""
-    back = worst[2] is Dimension.BACK_LENGTH
-    code = {"above": "short", "below": "long"} if back else {"above": "tight", "below": "loose"}
-    return words(
-        f"not-size-{code[worst[1]]}",
-        size=sheet.size_of(at),
-        by=words.margin(worst[0]),
-        dimension=words(f"at-{worst[2].value}"),
-    )
+    for reason in chance_reasons(row):
+        if reason.code != "chance-checked" or row.checked < len(TAPES):
+            yield ReasonLine(sentence(reason, wording), QUIET)

@@ -118,6 +118,11 @@ class FittingSheet:
         return off or gates or asked or between or bool(self.fit.table.facts.stock)
 
     @property
+    def is_trial(self) -> bool:
+        """Whether a value is tried that nobody measured; the rows then keep their order."""
+        return self._measured is not None
+
+    @property
     def counts(self) -> Mapping[Band, int]:
         """The number of models in each band."""
         return self._counts
@@ -189,6 +194,17 @@ class FittingSheet:
     def members(self, row: ModelRow) -> tuple[int, ...]:
         """Every offer of the model of ``row``, in the order of its chart."""
         return self._groups.members[self._groups.group_of[row.at]]
+
+    def neighbours(self, row: ModelRow) -> tuple[int, ...]:
+        """The offers before and after the best size of ``row`` in its model's chart."""
+        members = self.members(row)
+        place = members.index(row.at)
+        return members[max(place - 1, 0) : place] + members[place + 1 : place + 2]
+
+    def best_of(self, key: str) -> int | None:
+        """The best size of the model ``key``, shown or folded away; None where it is not there."""
+        best, groups = self.ranks.best, self._groups
+        return next((int(at) for at in best if groups.keys[groups.group_of[at]] == key), None)
 
     def size_of(self, at: int) -> str:
         """The size, and the length where there are several, of one offer."""

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from dataclasses import replace
-from functools import partial
 
 from PySide6.QtCore import Signal
 from PySide6.QtGui import QResizeEvent
@@ -16,9 +15,7 @@ from harmonizer.rider import Needs, Rider
 from ui.controls.banner import Banner
 from ui.controls.empty_state import EmptyState
 from ui.dress import Dress
-from ui.fitting_page.advice_lines import with_advice
 from ui.fitting_page.calls import Calls
-from ui.fitting_page.chosen import reasons_for
 from ui.fitting_page.comparison import Compare, Comparison
 from ui.fitting_page.draft import Draft
 from ui.fitting_page.fit_rows import FittingSheet
@@ -30,6 +27,7 @@ from ui.fitting_page.pairing import Pairing
 from ui.fitting_page.readings_panel import ReadingsPanel
 from ui.fitting_page.reasons_panel import ReasonsPanel
 from ui.fitting_page.rows import TAPES, Band, ModelRow
+from ui.fitting_page.said import said_of
 from ui.fitting_page.table import FittingTable
 from ui.theme import Ink
 from ui.words import Words
@@ -100,6 +98,7 @@ class FittingPage(QWidget):
         self.table.line_moved.connect(self._line_moved)
         self.table.line_nudged.connect(self._nudged)
         self.table.put_back.connect(self.put_back)
+        self.table.hold_pressed.connect(self._hold_pressed)
         self.reasons.wanted_place.connect(self._ask_place)
         self.pairing.changed.connect(self._pair_changed)
         self.strip.pressed.connect(self.unfold_readings)
@@ -169,9 +168,11 @@ class FittingPage(QWidget):
             self._show()
 
     def put_back(self) -> None:
-        """Show what was measured again."""
+        """Show what was measured again; where nothing is tried, let go of a row that is held."""
         if self._comparison.put_back():
             self._show()
+        elif self.held is not None:
+            self.hold(None)
 
     def try_current(self) -> None:
         """Begin to try a value on the tape under the cursor, else on the chest."""
@@ -186,6 +187,27 @@ class FittingPage(QWidget):
     def _nudged(self, dimension: str, steps: int) -> None:
         if self._comparison.nudge(Dimension(dimension), steps):
             self._show()
+
+    # Comparing two rows
+
+    @property
+    def held(self) -> str | None:
+        """The model that others are compared with, None where there is none."""
+        return self.table.rows.held
+
+    def hold(self, key: str | None) -> None:
+        """Compare every row that is chosen with this model's from now on; None lets go."""
+        self.table.hold(key)
+        self._chosen(self.table.chosen_row())
+
+    def press_hold(self) -> None:
+        """Hold the chosen row, or let it go where it is the one held."""
+        row = self.table.chosen_row()
+        if row is not None:
+            self._hold_pressed(row.key)
+
+    def _hold_pressed(self, key: str) -> None:
+        self.hold(None if key == self.held else key)
 
     # What a person does
 
@@ -210,9 +232,8 @@ class FittingPage(QWidget):
             self.reasons.show_reasons(None)
             self.reasons.check.show_row(None)
             return
-        said = reasons_for(self.sheet, row, self._words)
-        more = partial(with_advice, said, self.sheet.fit, row.at, self._words.wording)
-        self.reasons.show_reasons(said, None if self.is_trying else more)
+        said = said_of(self.sheet, row, self.held, self._words)
+        self.reasons.show_reasons(said.at_once, said.soon)
         self.reasons.check.show_row(self.sheet.fit_row(row))
 
     def _ask_place(self, file: str, place: str) -> None:
@@ -243,6 +264,7 @@ class FittingPage(QWidget):
         """Put another rider on the line."""
         self._comparison.fold_as_at_first()
         self.table.forget_choice()
+        self.table.hold(None)
         self.readings.show_draft(draft)
         self.refresh()
 

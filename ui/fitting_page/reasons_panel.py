@@ -214,8 +214,7 @@ class ReasonsPanel(QFrame):
         self._more = more
         if more is not None:
             self._soon.start()
-        self.heading.setText(reasons.heading if reasons else self._words("reasons-none"))
-        self.room.setAccessibleName(self.heading.text())
+        self._head(reasons.heading if reasons else self._words("reasons-none"))
         self.room.verticalScrollBar().setValue(0)
         self.source.setVisible(reasons is not None)
         if reasons is not None:
@@ -229,7 +228,12 @@ class ReasonsPanel(QFrame):
         more, self._more = self._more, None
         if more is not None:
             self._shown = more()
+            self._head(self._shown.heading)
             self.sentences.show_lines(self._shown.lines)
+
+    def _head(self, text: str) -> None:
+        self.heading.setText(text)
+        self.room.setAccessibleName(text)
 
     def ask_place(self) -> None:
         """Ask for the place in the supplier's file."""

@@ -6,7 +6,7 @@ from typing import Final
 
 from charts.wording import Wording
 from harmonizer.cautions import cautions_for
-from ui.fitting_page.chosen import reasons_for
+from ui.fitting_page.advice_lines import all_reasons
 from ui.fitting_page.draft import ASKED, Draft, other_system, text_of
 from ui.fitting_page.echo import figure_in
 from ui.fitting_page.fit_rows import FittingSheet
@@ -88,7 +88,7 @@ def _candidate(sheet: FittingSheet, row: ModelRow, number: int, words: Words) ->
         girths=row.girths.text,
         length=row.length.text,
     )
-    reasons = reasons_for(sheet, row, words)
+    reasons = all_reasons(sheet, row, words, for_shop=False)
     return [title, *(words("reply-point", text=line.text) for line in reasons.lines)]
 
 

@@ -84,9 +84,10 @@ class RowPainter:
         columns: Sequence[Stretch],
         current: Current | None,
     ) -> None:
+        held = row.key == self._model.held
         for column, left, width in columns:
             cell = QRectF(left, box.top(), width, box.height())
-            spot = Spot(painter, cell, current is not None)
+            spot = Spot(painter, cell, current is not None, held)
             focus = current is not None and current.keyboard and current.column == column
             words = None if self._model.dimmed else words_in(row, column)
             if words is None:

@@ -16,6 +16,7 @@ from ui.fitting_page.columns import TAPE_COLUMNS, Column, plan
 from ui.fitting_page.head import TapeHeadView
 from ui.fitting_page.line_grip import LineGrip
 from ui.fitting_page.manners import behave
+from ui.fitting_page.row_hold import RowHold
 from ui.fitting_page.row_painter import Current, RowPainter, Stretch
 from ui.fitting_page.row_words import RowWords
 from ui.fitting_page.rows import Band, BandRow, ModelRow, Sheet, TapeHead
@@ -35,6 +36,7 @@ class FittingTable(QTableView):
         line_moved(str, float): the rider's line of this dimension was dragged to this cm.
         line_nudged(str, int): the line is to go this many steps, by key.
         put_back(): Escape was pressed.
+        hold_pressed(str): the row of this model is to be held for comparing, or let go.
     """
 
     chosen = Signal(object)
@@ -42,6 +44,7 @@ class FittingTable(QTableView):
     line_moved = Signal(str, float)
     line_nudged = Signal(str, int)
     put_back = Signal()
+    hold_pressed = Signal(str)
 
     def __init__(self, words: Words, dress: Dress, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -62,6 +65,8 @@ class FittingTable(QTableView):
         self._head.wanted_tape.connect(self._keep_in_sight)
         self._grip = LineGrip(self.viewport(), self._lines)
         self._grip.moved.connect(self.line_moved)
+        self.row_hold = RowHold(self, self.rows)
+        self.row_hold.pressed.connect(self.hold_pressed)
         self.set_dress(dress)
 
     def set_dress(self, dress: Dress) -> None:
@@ -105,6 +110,12 @@ class FittingTable(QTableView):
         at = sheet.find(key) if sheet and key else None
         if at is not None:
             self.setCurrentIndex(self.rows.index(at, 0))
+
+    def hold(self, key: str | None) -> None:
+        """Mark the row of this model as the one that others are compared with, or none."""
+        if self.rows.held != key:
+            self.rows.held = key
+            self.viewport().update()
 
     def set_dimmed(self, dimmed: bool) -> None:
         """Fade the rows while a reading is being typed; they keep their place."""

@@ -30,6 +30,7 @@ class FittingModel(QAbstractTableModel):
     Attributes:
         words: what the screen says, in the reader's language.
         dimmed: a reading is being typed, so what is shown is not yet about it.
+        held: the model whose row others are compared with, None where there is none.
     """
 
     def __init__(self, words: Words, parent: QObject | None = None) -> None:
@@ -37,6 +38,7 @@ class FittingModel(QAbstractTableModel):
         self.words = words
         self._sheet: Sheet | None = None
         self.dimmed = False
+        self.held: str | None = None
 
     @property
     def sheet(self) -> Sheet | None:
@@ -102,7 +104,10 @@ class FittingModel(QAbstractTableModel):
             return None
         if column is Column.NOTE:
             return row.note
-        return self._sheet.sentence(row, TAPE_COLUMNS.get(column))
+        said = self._sheet.sentence(row, TAPE_COLUMNS.get(column))
+        if row.key == self.held and column not in TAPE_COLUMNS:
+            return self.words("row-sentence-held", row=said)
+        return said
 
     def headerData(self, section: int, orientation: Qt.Orientation, role: int = _DISPLAY) -> object:
         """The columns' titles; for a tape also the reading at its centre."""

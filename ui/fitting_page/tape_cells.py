@@ -20,11 +20,12 @@ _WRAPPED: Final = int(Qt.AlignmentFlag.AlignVCenter) | int(Qt.TextFlag.TextWordW
 
 @dataclass(frozen=True, slots=True)
 class Spot:
-    """Where to paint, and whether that row is chosen."""
+    """Where to paint, whether that row is chosen, and whether others are compared with it."""
 
     painter: QPainter
     box: QRectF
     chosen: bool = False
+    held: bool = False
 
     @property
     def ground(self) -> Ink:

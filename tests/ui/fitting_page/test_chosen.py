@@ -2,15 +2,33 @@
 
 from __future__ import annotations
 
+from decimal import Decimal
+
+from charts.model_facts import ModelFacts, VestKind
+from charts.schema import FileReading
+from harmonizer.choice_reasons import why_not
+from harmonizer.explain import sentence
+from harmonizer.fit import fit
+from harmonizer.offers import offers
+from harmonizer.range_table import RangeTable
 from tests.ui.fitting_page.test_fit_rows import laid_out, model_rows
-from tests.ui.shop import rider_of, usual_fit
-from ui.fitting_page.chosen import reasons_for
+from tests.ui.shop import model_chart, rider_of, usual_fit
+from ui.fitting_page.advice_lines import all_reasons
+from ui.fitting_page.chosen import QUIET, ReasonLine, reasons_for
 from ui.fitting_page.draft import Draft
 from ui.fitting_page.model_groups import ModelGroups
 from ui.fitting_page.print_sheet import MOST_MODELS, rows_to_print
 from ui.fitting_page.reply import CANDIDATES, candidates, reply
 from ui.fitting_page.rows import Band
+from ui.theme import GATE_LOOK
 from ui.words import Words
+
+
+def floored(kind: VestKind = VestKind.INFLATABLE) -> RangeTable:
+    """One model that needs 40 kg."""
+    facts = ModelFacts(model="Merle", file="m.csv", kind=kind, weight_floor=Decimal(40))
+    charts = (model_chart("Alderway", "Merle"),)
+    return RangeTable.compiled(offers([FileReading("m.csv", charts)], (facts,)))
 
 
 def test_reasons_are_whole_sentences_for_every_dimension() -> None:
@@ -26,9 +44,35 @@ def test_reasons_are_whole_sentences_for_every_dimension() -> None:
 def test_the_neighbour_sizes_are_explained() -> None:
     sheet = laid_out(usual_fit(8))
     row = next(one for one in model_rows(sheet) if one.size == "M")
-    said = [line.text for line in reasons_for(sheet, row, Words("en")).lines]
-    assert any(text.startswith(("Not S", "Size S")) for text in said)
-    assert any(text.startswith(("Not L", "Size L")) for text in said)
+    said = [line.text for line in all_reasons(sheet, row, Words("en")).lines]
+    assert any(text.startswith(("Not S:", "S would", "S may")) for text in said)
+    assert any(text.startswith(("Not L:", "L would", "L may")) for text in said)
+
+
+def test_the_page_explains_a_neighbour_in_the_engines_own_words() -> None:
+    sheet = laid_out(usual_fit(8))
+    row = next(one for one in model_rows(sheet) if one.size == "M")
+    said = [line.text for line in all_reasons(sheet, row, Words("en")).lines]
+    for at in sheet.neighbours(row):
+        why = why_not(sheet.fit_row(row), sheet.fit.row_of(at))
+        assert sentence(why, Words("en").wording) in said
+    assert len(sheet.neighbours(row)) == 2
+
+
+def test_a_gate_is_said_with_its_figure() -> None:
+    found = fit(rider_of(chest=92.7, weight=30.0), floored())
+    sheet = laid_out(found)
+    said = reasons_for(sheet, model_rows(sheet)[0], Words("en")).lines
+    assert said[0] == ReasonLine("Not offered: under the weight floor by 10 kg.", GATE_LOOK)
+
+
+def test_a_gate_that_cannot_be_decided_does_not_look_like_a_stop() -> None:
+    found = fit(rider_of(chest=92.7), floored(VestKind.FOAM))
+    sheet = laid_out(found)
+    said = reasons_for(sheet, model_rows(sheet)[0], Words("en")).lines
+    assert said[0] == ReasonLine(
+        "The maker states weight limits, and the weight is not known.", QUIET
+    )
 
 
 def test_how_sure_the_size_is_stands_as_a_frequency_and_a_word() -> None:

@@ -1,0 +1,109 @@
+"""Any size held against any other: which stands before, why, and what each gives."""
+
+from __future__ import annotations
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from charts.model_facts import ModelFacts
+from charts.schema import FileReading
+from charts.wording import LANGUAGES, Wording
+from harmonizer.against import Against, against, place_in_order
+from harmonizer.choice_reasons import why_not
+from harmonizer.explain import sentence
+from harmonizer.fit import fit
+from harmonizer.rider import Rider
+from tests.harmonizer.by_hand import CHART_A, RIDER_R, model, rider, row, rows_chart, table
+from tests.harmonizer.random_charts import models, riders
+
+A = rows_chart(CHART_A)
+VERDICTS = (
+    "M: just outside: waist tight 2 cm; length to check in the saddle. "
+    "L: does not fit: chest loose 3 cm; vest too long, 1 cm, do not offer."
+)
+
+
+def said(found: Against) -> list[str]:
+    lines = [found.order, found.verdicts, *(one for _, one in found.dimensions)]
+    lines += [found.chance] if found.chance else []
+    return [sentence(one, Wording()) for one in lines]
+
+
+def test_rider_r_in_m_against_l() -> None:
+    """Margins of the worked example (fit model, section 13): waist +2 in M, back 1.0 below L."""
+    sheet = fit(RIDER_R, table(A))
+    assert said(against(row(sheet, "M"), row(sheet, "L"))) == [
+        "Not L: its back starts at 44 cm, so the vest would be long by 1 cm.",
+        VERDICTS,
+        "Chest: 3 cm to spare in M, loose by 3 cm in L.",
+        "Waist: tight by 2 cm in M, 4 cm to spare in L.",
+        "Hip: 3 cm to spare in M, loose by 1 cm in L.",
+        "Back: 1 cm above the shortest back in M, too long by 1 cm in L.",
+        "Of 10 such readings, 8 lie in M and 0 in L.",
+    ]
+
+
+def test_the_one_behind_is_told_what_stands_before_it() -> None:
+    sheet = fit(RIDER_R, table(A))
+    first = said(against(row(sheet, "L"), row(sheet, "M")))[0]
+    assert first == (
+        "Not L: its back starts at 44 cm, so the vest would be long by 1 cm. M stands before it."
+    )
+
+
+def test_sizes_of_two_models_are_named_with_their_models() -> None:
+    sheet = fit(RIDER_R, table(model("Elm", A), model("Oak", A)))
+    elm, oak = row(sheet, "M", name="Elm"), row(sheet, "L", name="Oak")
+    for line in said(against(elm, oak)):
+        assert "Oak L" in line
+    assert "in Elm M, " in said(against(elm, oak))[2]
+
+
+def test_how_sure_they_are_is_not_compared_over_different_counts() -> None:
+    """Sizes with different counts are not compared by their probability (fit model, section 4)."""
+    whole = {"M": ((88, 96), (74, 84), (94, 104), (40, 46))}
+    bare = {"M": ((88, 96), (74, 84), (94, 104))}
+    who = rider(chest=92, waist=79, hip=99, back_length=43)
+    sheet = fit(who, table(model("Elm", rows_chart(whole)), model("Oak", rows_chart(bare))))
+    found = against(row(sheet, "M", name="Elm"), row(sheet, "M", name="Oak"))
+    assert found.chance is not None
+    assert found.chance.code == "against-counts"
+    assert said(found)[-1].endswith("4 could be checked in Elm M and 3 in Oak M.")
+    assert "Back: 3 cm above the shortest back in Elm M, not compared in Oak M." in said(found)
+
+
+def test_what_neither_gives_is_not_spoken_of() -> None:
+    sheet = fit(rider(chest=93), table(A))
+    found = against(row(sheet, "M"), row(sheet, "S"))
+    assert [dimension.value for dimension, _ in found.dimensions] == ["chest"]
+
+
+@given(who=riders(), made=st.tuples(models("Elm"), models("Oak")))
+def test_every_pair_is_explained_both_ways_with_one_order(
+    who: Rider, made: tuple[tuple[FileReading, ModelFacts], ...]
+) -> None:
+    sheet = fit(who, table(*made))
+    rows = sheet.rows[:6]
+    for one in rows:
+        for other in rows:
+            if one.at == other.at:
+                continue
+            found, back = against(one, other), against(other, one)
+            leads = place_in_order(one) < place_in_order(other)
+            assert (found.ahead is None) is leads
+            assert found.why == back.why == (why_not(one, other) if leads else why_not(other, one))
+            for language in LANGUAGES:
+                reasons = [found.order, found.verdicts, *(one for _, one in found.dimensions)]
+                for text in (sentence(reason, Wording(language)) for reason in reasons):
+                    assert "{" not in text
+                    assert "None" not in text
+
+
+@pytest.mark.parametrize(
+    ("chest", "says"),
+    [("98.05", "just tight in M"), ("89.95", "just loose in M"), (98, "0 cm to spare in M")],
+)
+def test_an_overshoot_under_a_millimetre_is_just_over(chest: str, says: str) -> None:
+    sheet = fit(rider(chest=chest, back_length=43), table(A))
+    assert says in said(against(row(sheet, "M"), row(sheet, "S")))[2]
