@@ -127,9 +127,18 @@ class Workspace(SeasonWork, RiderWork):
         """The lines of the stock list; empty where there is none."""
         return self._now.stock
 
-    def take_stock(self, lines: Sequence[StockLine]) -> None:
-        """Put a stock list in the place of the one there is; an empty one takes it away."""
-        self._change(replace(self._now, stock=tuple(lines)))
+    @property
+    def stock_on(self) -> date | None:
+        """The day of the stock list."""
+        return self._now.stock_on
+
+    def take_stock(self, lines: Sequence[StockLine], on: date | None = None) -> None:
+        """Put a stock list of a day in the place of the one there is; an empty one takes it away.
+
+        Without a day it is of today.
+        """
+        day = on or datetime.now(UTC).astimezone().date()
+        self._change(replace(self._now, stock=tuple(lines), stock_on=day if lines else None))
 
     def set_settings(self, settings: Settings) -> None:
         """Compare by other figures from now on."""

@@ -38,6 +38,7 @@ ACTIONS: Final = (
     ActionFact("redo", "edit", "Ctrl+Shift+Z"),
     ActionFact("paste-chart", "edit", "Ctrl+Shift+V", line_before=True),
     ActionFact("paste-stock", "edit", "Ctrl+Alt+V"),
+    ActionFact("drop-stock", "edit"),
     ActionFact("copy-reply-en", "edit", "Ctrl+Shift+C"),
     ActionFact("copy-reply-de", "edit", "Ctrl+Shift+D"),
     ActionFact("new-rider", "rider", "Ctrl+N"),

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from functools import partial
 from pathlib import Path
 
@@ -15,7 +16,7 @@ from charts.writers.letter import Letter, letter_text
 from charts.writers.letter_page import letter_page
 from charts.writers.whole_file import NotWrittenError, write_whole
 from harmonizer.shop.letters import letter_about
-from harmonizer.shop.season import State
+from harmonizer.shop.season import FileState, State, key_of
 from ui.asking import Asker
 from ui.file_states import name_of, open_count
 from ui.main_window import MainWindow
@@ -35,10 +36,12 @@ class ChartCommands(QObject):
         super().__init__(window)
         self._window = window
         self.asker = asker
-        slots = {
+        slots: dict[str, Callable[[], None]] = {
             "approve": self.approve,
             "keep-aside": self.keep_aside,
             "reopen": self.reopen,
+            "next-chart": partial(self._step, 1),
+            "chart-before": partial(self._step, -1),
         }
         for language in LANGUAGES:
             slots[f"letter-{language}"] = partial(self.copy_letter, language)
@@ -52,20 +55,24 @@ class ChartCommands(QObject):
         return self._window.workspace.contents.file(self._window.charts.chosen)
 
     def approve(self) -> None:
-        """Approve the open file."""
+        """Approve the open file, or the chosen one of its charts."""
         self._window.charts.approve()
 
     def keep_aside(self) -> None:
-        """Keep the file from being compared and printed."""
+        """Keep the file, or one of its charts, from being compared and printed."""
         file, window = self._file, self._window
         if file is not None:
-            window.workspace.keep_aside(file.reading.file, window.signature.name, today())
+            name, chart = file.reading.file, window.charts.chosen_chart
+            window.workspace.keep_aside(name, window.signature.name, today(), chart)
 
     def reopen(self) -> None:
-        """Take approval or keeping aside back."""
-        file = self._file
+        """Take approval or keeping aside back from the file, or from one of its charts."""
+        file, window = self._file, self._window
         if file is not None:
-            self._window.workspace.reopen(file.reading.file)
+            window.workspace.reopen(file.reading.file, window.charts.chosen_chart)
+
+    def _step(self, by: int) -> None:
+        self._window.charts.questions.head.charts.step(by)
 
     # Letters
 
@@ -136,13 +143,23 @@ class ChartCommands(QObject):
         here = window.page == "charts" and file is not None
         state = window.workspace.state(file.reading.file) if file is not None else None
         asked = open_count(state) if state is not None else 0
-        closed = state is not None and state.state in (State.APPROVED, State.ASIDE)
+        closed = state is not None and self._closed(state)
         opened = bool(window.charts.opened)
         actions = window.actions_
-        charts = state is not None and bool(state.charts)
-        actions["approve"].setEnabled(here and opened and charts and not closed)
+        several = state is not None and len(state.charts) > 1
+        actions["approve"].setEnabled(
+            here and opened and not closed and state is not None and bool(state.charts)
+        )
         actions["keep-aside"].setEnabled(here and not closed)
         actions["reopen"].setEnabled(here and closed)
+        for key in ("next-chart", "chart-before"):
+            actions[key].setEnabled(here and opened and several)
         for language in LANGUAGES:
             actions[f"letter-{language}"].setEnabled(here and asked > 0)
             actions[f"letter-page-{language}"].setEnabled(here and asked > 0)
+
+    def _closed(self, state: FileState) -> bool:
+        """Whether what the acts bear on, the file or one of its charts, is decided."""
+        chart = self._window.charts.chosen_chart
+        states = [one.state for one in state.charts if chart and key_of(one.chart) == chart]
+        return next(iter(states), state.state) in (State.APPROVED, State.ASIDE)

@@ -54,7 +54,7 @@ class TopStrip(QWidget):
         self.level.setFont(type_.small)
         self.level.clicked.connect(self._open_levels)
         self._level_menu = QMenu(self)
-        self.stock = FlatButton(words("stock-in-house"), self)
+        self.stock = FlatButton(words.wording.say("stock", "filter"), self)
         self.stock.setFont(type_.small)
         self.stock.setCheckable(True)
         self.stock.clicked.connect(self.stock_picked)
@@ -108,9 +108,20 @@ class TopStrip(QWidget):
             self._level_menu.addAction(action)
         group.triggered.connect(self._level_chosen)
 
-    def show_stock(self, has_list: bool, in_house: bool) -> None:
-        """Show whether only what is in the house is wanted; without a stock list, nothing."""
+    def show_stock(
+        self, has_list: bool, in_house: bool, words: tuple[str, str] | None = None
+    ) -> None:
+        """Show whether only what is in the house is wanted; without a stock list, nothing.
+
+        ``words`` are the filter's name, with the day of the list, and what is to be known of it.
+        """
         self._has_stock = has_list
+        if words is not None:
+            name, said = words
+            self.stock.setText(name)
+            self.stock.setAccessibleDescription(said)
+            self.stock.setToolTip(said)
+            self.stock.updateGeometry()
         self.stock.setChecked(in_house)
         self.stock.setVisible(has_list and self.kinds.isVisibleTo(self))
 

@@ -7,6 +7,7 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from dataclasses import dataclass
+from datetime import date
 from enum import StrEnum
 from typing import Final
 
@@ -39,7 +40,8 @@ class Contents:
 
     ``files`` are by name, names are unique; ``records`` are what was said of files, by name, of
     those that are not open among them; ``habits`` are the suppliers', by their names; ``stock`` is
-    the stock list, empty where there is none; ``book`` is what is kept of riders for next time.
+    the stock list, empty where there is none, and ``stock_on`` its day; ``book`` is what is kept
+    of riders for next time.
     """
 
     files: tuple[LoadedFile, ...] = ()
@@ -48,6 +50,7 @@ class Contents:
     records: tuple[FileRecord, ...] = ()
     habits: tuple[Habits, ...] = ()
     stock: tuple[StockLine, ...] = ()
+    stock_on: date | None = None
     book: tuple[RiderRecord, ...] = ()
 
     def file(self, name: str) -> LoadedFile | None:
@@ -66,6 +69,7 @@ _PARTS: Final[dict[str, Part]] = {
     "riders": Part.RIDER,
     "settings": Part.SETTINGS,
     "stock": Part.STOCK,
+    "stock_on": Part.STOCK,
     "book": Part.BOOK,
 }
 

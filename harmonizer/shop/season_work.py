@@ -29,6 +29,7 @@ from harmonizer.shop.season import (
 )
 from harmonizer.shop.shelf import recorded, shelved
 from harmonizer.shop.shop_folder import Shop, ShopFolder
+from harmonizer.shop.stock_toml import StockList
 
 
 class SeasonWork(History):
@@ -70,7 +71,7 @@ class SeasonWork(History):
         """
         shop = folder.read()
         now = replace(self._now, records=shop.records, habits=shop.habits, book=shop.riders)
-        self._become(now)
+        self._become(replace(now, stock=shop.stock.lines, stock_on=shop.stock.on))
         return shop
 
     def save_shop(self, folder: ShopFolder) -> tuple[Path, ...]:
@@ -78,7 +79,8 @@ class SeasonWork(History):
 
         Raises NotWrittenError.
         """
-        return folder.write(self._now.records, self._now.habits, self._now.book)
+        now = self._now
+        return folder.write(now.records, now.habits, now.book, StockList(now.stock, now.stock_on))
 
     # Files in
 

@@ -1,8 +1,9 @@
-"""The shop's folder: what was said of each file, suppliers' habits, riders, as readable files.
+"""The shop's folder: what was said of each file, habits, riders, stock, as readable files.
 
     files/<name>-<number>.toml        answers, approvals, letters of one file
     habits/<supplier>-<number>.toml   one supplier's habits
     riders/<name>-<number>.toml       one rider's readings, for the next visit
+    stock.toml                        the stock list, with its day
 
 Each is written whole or not at all, and only when it is different. What cannot be used (damaged,
 or of a newer version of the program) is named and never written over; what another has put there
@@ -14,7 +15,7 @@ from __future__ import annotations
 import hashlib
 import re
 from collections.abc import Callable, Iterable
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from pathlib import Path
 from typing import Final, TypeVar
 
@@ -27,13 +28,15 @@ from harmonizer.shop.record_toml import read_record, write_record
 from harmonizer.shop.rider_book import RiderRecord, reference
 from harmonizer.shop.rider_toml import read_kept_rider, write_rider
 from harmonizer.shop.season import FileRecord
+from harmonizer.shop.stock_toml import StockList, read_stock_list, write_stock_list
 
 _FILES: Final = "files"
 _HABITS: Final = "habits"
 _RIDERS: Final = "riders"
 _NOT_IN_NAMES: Final = re.compile(r"[^\w]+")
 _LONGEST: Final = 60
-T = TypeVar("T", FileRecord, Habits, RiderRecord)
+T = TypeVar("T", FileRecord, Habits, RiderRecord, StockList)
+_STOCK: Final = "stock.toml"
 
 
 @dataclass(frozen=True, slots=True)
@@ -60,6 +63,7 @@ class Shop:
     records: tuple[FileRecord, ...] = ()
     habits: tuple[Habits, ...] = ()
     riders: tuple[RiderRecord, ...] = ()
+    stock: StockList = field(default_factory=StockList)
     refused: tuple[Refused, ...] = ()
 
 
@@ -74,14 +78,16 @@ class ShopFolder:
     def read(self) -> Shop:
         """Everything in the folder; what cannot be used is listed and left alone."""
         refused: list[Refused] = []
-        records = self._read(_FILES, read_record, refused)
-        habits = self._read(_HABITS, read_habits, refused)
-        riders = self._read(_RIDERS, read_kept_rider, refused)
+        records = self._read(self._paths(_FILES), read_record, refused)
+        habits = self._read(self._paths(_HABITS), read_habits, refused)
+        riders = self._read(self._paths(_RIDERS), read_kept_rider, refused)
+        stock = self._read(self._stock_paths(), read_stock_list, refused)
         self._refused = {one.path for one in refused}
         return Shop(
             tuple(sorted(records, key=lambda one: one.name)),
             tuple(sorted(habits, key=lambda one: one.supplier)),
             tuple(sorted(riders, key=lambda one: one.name)),
+            next(iter(stock), StockList()),
             tuple(refused),
         )
 
@@ -90,20 +96,31 @@ class ShopFolder:
         records: Iterable[FileRecord],
         habits: Iterable[Habits],
         riders: Iterable[RiderRecord] = (),
+        stock: StockList | None = None,
     ) -> tuple[Path, ...]:
         """Bring the folder to this state and return what was written or taken away.
 
         Raises NotWrittenError when a file cannot be written, or one of a newer version stands in
         its place; what was written before that stays, each file whole.
         """
-        changed = self._write(_FILES, {one.name: write_record(one) for one in records})
-        changed += self._write(_HABITS, {one.supplier: write_habits(one) for one in habits})
-        changed += self._write(_RIDERS, {reference(one.name): write_rider(one) for one in riders})
-        return tuple(changed)
+        rooms = {
+            _FILES: {one.name: write_record(one) for one in records},
+            _HABITS: {one.supplier: write_habits(one) for one in habits},
+            _RIDERS: {reference(one.name): write_rider(one) for one in riders},
+        }
+        changed: list[Path] = []
+        for room, texts in rooms.items():
+            wanted = {self.path / room / file_name(name): text for name, text in texts.items()}
+            changed += self._write(wanted, self._paths(room))
+        lines = stock is not None and stock.lines
+        kept = {self.path / _STOCK: write_stock_list(stock)} if stock and lines else {}
+        return (*changed, *self._write(kept, self._stock_paths()))
 
-    def _read(self, room: str, reader: Callable[[str], T], refused: list[Refused]) -> list[T]:
+    def _read(
+        self, paths: Iterable[Path], reader: Callable[[str], T], refused: list[Refused]
+    ) -> list[T]:
         found: list[T] = []
-        for path in self._paths(room):
+        for path in paths:
             try:
                 found.append(reader(path.read_text(encoding="utf-8")))
                 self._ours.add(path)
@@ -113,8 +130,7 @@ class ShopFolder:
                 refused.append(Refused(path))
         return found
 
-    def _write(self, room: str, texts: dict[str, str]) -> list[Path]:
-        wanted = {self.path / room / file_name(name): text for name, text in texts.items()}
+    def _write(self, wanted: dict[Path, str], present: Iterable[Path]) -> list[Path]:
         changed = []
         for path, text in wanted.items():
             if path in self._refused:
@@ -124,10 +140,17 @@ class ShopFolder:
                 write_whole(path, text.encode())
                 changed.append(path)
             self._ours.add(path)
-        for path in (set(self._paths(room)) & self._ours) - wanted.keys() - self._refused:
-            path.unlink(missing_ok=True)
+        for path in (set(present) & self._ours) - wanted.keys() - self._refused:
+            _take_away(path)
             changed.append(path)
         return changed
+
+    def _stock_paths(self) -> list[Path]:
+        path = self.path / _STOCK
+        try:
+            return [path] if path.is_file() else []
+        except OSError:
+            return []
 
     def _paths(self, room: str) -> list[Path]:
         try:
@@ -147,6 +170,13 @@ def _holds(path: Path, text: str) -> bool:
         return path.read_bytes() == text.encode()
     except OSError:
         return False
+
+
+def _take_away(path: Path) -> None:
+    try:
+        path.unlink(missing_ok=True)
+    except OSError as fault:
+        raise NotWrittenError("target-failed", path, fault.strerror or str(fault)) from fault
 
 
 def _make(folder: Path) -> None:
