@@ -35,7 +35,7 @@ class Against:
 
     why: Reason
     ahead: Reason | None
-    verdicts: Reason
+    verdicts: tuple[Reason, Reason]
     dimensions: tuple[tuple[Dimension, Reason], ...]
     chance: Reason | None
 
@@ -53,7 +53,7 @@ def against(one: FitRow, other: FitRow) -> Against:
     return Against(
         why=why_not(one, other) if leads else why_not(other, one),
         ahead=None if leads else size_name(other, one),
-        verdicts=_verdicts(one, other),
+        verdicts=(_verdict(one, other), _verdict(other, one)),
         dimensions=tuple(_dimensions(one, other)),
         chance=_chance(one, other),
     )
@@ -64,19 +64,10 @@ def place_in_order(row: FitRow) -> int:
     return int(np.flatnonzero(row.arrays.order == row.at)[0])
 
 
-def _names(one: FitRow, other: FitRow) -> dict[str, object]:
-    return {"size": size_name(one, other), "other": size_name(other, one)}
-
-
-def _verdicts(one: FitRow, other: FitRow) -> Reason:
-    """The two words of each."""
-    words: dict[str, object] = {
-        "girths": girth_words(one),
-        "length": length_words(one),
-        "other_girths": girth_words(other),
-        "other_length": length_words(other),
-    }
-    return Reason("against-verdicts", _names(one, other) | words)
+def _verdict(one: FitRow, other: FitRow) -> Reason:
+    """The two words of one of them."""
+    words = {"girths": girth_words(one), "length": length_words(one)}
+    return Reason("against-verdict", {"size": size_name(one, other), **words})
 
 
 def _dimensions(one: FitRow, other: FitRow) -> Iterator[tuple[Dimension, Reason]]:
@@ -89,7 +80,7 @@ def _dimensions(one: FitRow, other: FitRow) -> Iterator[tuple[Dimension, Reason]
             "gives": _gives(pair[0]),
             "other_gives": _gives(pair[1]),
         }
-        yield dimension, Reason("against-dimension", _names(one, other) | values)
+        yield dimension, Reason("against-dimension", values | {"other": size_name(other, one)})
 
 
 def _gives(fit: DimensionFit) -> Reason:
@@ -128,6 +119,7 @@ def _chance(one: FitRow, other: FitRow) -> Reason | None:
         return None
     if one.checked != other.checked:
         counts: dict[str, object] = {"count": one.checked, "other_count": other.checked}
-        return Reason("against-counts", _names(one, other) | counts)
+        return Reason("against-counts", counts | {"other": size_name(other, one)})
     tens: dict[str, object] = {"of_ten": round(10 * mine), "other_ten": round(10 * theirs)}
-    return Reason("against-chance", _names(one, other) | tens)
+    names = {"size": size_name(one, other), "other": size_name(other, one)}
+    return Reason("against-chance", tens | names)

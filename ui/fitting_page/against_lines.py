@@ -40,8 +40,7 @@ def against_lines(
     found = against(one, other)
     yield ReasonLine(sentence(found.order if ordered else found.why, wording), QUIET)
     yield from gate_lines(one, wording)
-    yield ReasonLine(sentence(found.verdicts, wording), QUIET)
+    said = [*found.verdicts, *((found.chance,) if found.chance is not None else ())]
+    yield from (ReasonLine(sentence(reason, wording), QUIET) for reason in said)
     for dimension, reason in found.dimensions:
         yield ReasonLine(sentence(reason, wording), look_of(one, dimension))
-    if found.chance is not None:
-        yield ReasonLine(sentence(found.chance, wording), QUIET)

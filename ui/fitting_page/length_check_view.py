@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from typing import Final
 
 from PySide6.QtCore import QRectF, QSize, Qt
@@ -18,6 +19,8 @@ from ui.theme import Ink
 from ui.words import Words
 
 HEIGHT: Final = 116.0
+_WORDS: Final = 110.0
+_BETWEEN: Final = 10.0
 _WRAP: Final = int(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignTop) | int(
     Qt.TextFlag.TextWordWrap
 )
@@ -74,11 +77,15 @@ class LengthCheckView(QWidget):
         self._lines = (title, line, scale)
         self.setAccessibleName(title)
         self.setAccessibleDescription(line)
+        self.updateGeometry()
         self.update()
 
     def sizeHint(self) -> QSize:
         """Room for the drawing and the words at its side."""
-        return QSize(self.dress.type_.px(236), self.dress.type_.px(HEIGHT))
+        type_ = self.dress.type_
+        title = QFontMetricsF(type_.small_strong).horizontalAdvance(self._lines[0])
+        words = max(float(type_.px(_WORDS)), title + type_.px(2))
+        return QSize(type_.px(HEIGHT + _BETWEEN) + math.ceil(words), type_.px(HEIGHT))
 
     def paintEvent(self, event: QPaintEvent) -> None:
         """Drawing left, words right."""
@@ -87,7 +94,8 @@ class LengthCheckView(QWidget):
         type_ = self.dress.type_
         side = float(min(self.height(), type_.px(HEIGHT)))
         self._draw(painter, QRectF(0, 0, side, self.height()))
-        words = QRectF(side + type_.px(10), 0, self.width() - side - type_.px(10), self.height())
+        left = side + type_.px(_BETWEEN)
+        words = QRectF(left, 0, self.width() - left, self.height())
         self._write(painter, words)
         painter.end()
 
@@ -106,7 +114,7 @@ class LengthCheckView(QWidget):
             (type_.small, Ink.TEXT),
             (type_.small, Ink.QUIET),
         )
-        top = float(type_.px(8))
+        top = float(type_.px(4))
         for text, (font, ink) in zip(self._lines, hands, strict=True):
             painter.setFont(font)
             painter.setPen(colours[ink])

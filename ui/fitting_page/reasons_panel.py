@@ -34,8 +34,9 @@ _SHARE: Final = 0.3
 _NARROW: Final = 620.0
 _LEFT_LINES: Final = 4
 _TWO_COLUMNS: Final = 620.0
-_LEFT_SHARES: Final = (0.46, 0.66)
+_LEFT_SHARES: Final = (0.42, 0.62)
 _INDENT: Final = 17.0
+_GAP: Final = 24.0
 _WRAP: Final = int(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignTop) | int(
     Qt.TextFlag.TextWordWrap
 )
@@ -71,11 +72,11 @@ class SentenceList(QWidget):
     def _lay(self) -> None:
         """One column, or two where there is room: the four tapes left, the rest right."""
         unit = self.dress.unit
-        gap = 24 * unit
+        gap = _GAP * unit
         lines = self._lines
         two = len(lines) > _LEFT_LINES and self.width() > _TWO_COLUMNS * unit
         split = max(_LEFT_LINES, -(-len(lines) // 2)) if two else len(lines)
-        left = self._left_width(lines[:split]) if two else float(self.width())
+        left = self._left_width(lines[:split], lines[split:]) if two else float(self.width())
         self._texts = []
         self._boxes = self._column(lines[:split], 0.0, left)
         if two:
@@ -85,13 +86,19 @@ class SentenceList(QWidget):
         self.setFixedHeight(max(1, int(high) + 1))
         self.update()
 
-    def _left_width(self, lines: Sequence[ReasonLine]) -> float:
-        """As wide as its longest sentence, within limits, so that few of them break."""
-        measure = QFontMetricsF(self.dress.type_.plain)
-        longest = max(measure.horizontalAdvance(line.text) for line in lines)
-        wanted = longest + (_INDENT + 2) * self.dress.unit
+    def _left_width(self, left: Sequence[ReasonLine], right: Sequence[ReasonLine]) -> float:
+        """As wide as its longest sentence, within limits, so that few of either side break."""
+        first, second = (self._wanted(lines) for lines in (left, right))
+        room = self.width() - _GAP * self.dress.unit
+        wanted = first if first + second <= room else room * first / (first + second)
         least, most = (self.width() * share for share in _LEFT_SHARES)
         return min(max(wanted, least), most)
+
+    def _wanted(self, lines: Sequence[ReasonLine]) -> float:
+        """The room of the longest of these sentences on one line."""
+        measure = QFontMetricsF(self.dress.type_.plain)
+        longest = max(measure.horizontalAdvance(line.text) for line in lines)
+        return longest + (_INDENT + 2) * self.dress.unit
 
     def _column(self, lines: Sequence[ReasonLine], left: float, wide: float) -> list[QRectF]:
         """The boxes of sentences one below the other, broken to ``wide`` pixels."""
