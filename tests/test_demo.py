@@ -5,6 +5,7 @@ from __future__ import annotations
 import importlib.util
 import tomllib
 from dataclasses import replace
+from datetime import date
 from decimal import Decimal
 from pathlib import Path
 
@@ -12,9 +13,13 @@ import pytest
 
 from charts.findings import Level
 from charts.schema import Basis, Kind
+from charts.wording import Wording
+from harmonizer.cautions import cautions_for
 from harmonizer.fit import fit
+from harmonizer.plausibility import checks
 from harmonizer.range_table import RangeTable
 from harmonizer.rider import BodyFigure, Measure
+from harmonizer.rider_before import last_time
 from harmonizer.settings import DEFAULTS
 from tests.demo_scenario import (
     CHART_FILES,
@@ -253,6 +258,22 @@ def test_the_same_rider_with_her_chest_in_inches_finds_vests() -> None:
 def test_without_a_back_length_nothing_reads_as_fitting() -> None:
     assert rows_of(11, "fits", "edge", "check_length") == []
     assert rows_of(11, "length_unknown")
+
+
+def test_only_what_came_by_mail_and_by_telephone_is_on_no_stated_day() -> None:
+    without = [n for n in range(1, 13) if "no stated day" in cautions_for(rider(n), Wording())[1]]
+    assert without == [10, 11]
+
+
+def test_one_rider_was_here_before_and_has_grown() -> None:
+    visited = [n for n in range(1, 13) if rider(n).earlier]
+    assert visited == [9]
+    who = rider(9)
+    before = last_time(who, (), date(2027, 2, 13))
+    assert before is not None
+    assert {one.measure for one in before.readings} == {one.measure for one in who.earlier}
+    (asked,) = [one for one in checks(who, before) if "since" in one.reason.code]
+    assert (asked.reason.code, asked.measures) == ("grown-since", (Measure.BACK_LENGTH,))
 
 
 def test_winter_layers_leave_no_inflatable_vest_at_ease() -> None:

@@ -18,9 +18,11 @@ from ui.dress import Dress
 from ui.fitting_page.page import FittingPage
 from ui.frame import Frame
 from ui.operations import Operations
-from ui.questions_page.case import Bench
+from ui.questions_page.case import Bench, today
 from ui.questions_page.signature import Signature
+from ui.rider_keeping import RiderKeeping
 from ui.settings_page.page import SettingsPage
+from ui.stock_words import stock_words
 from ui.top_strip import ANY, TopStrip
 from ui.words import Words
 
@@ -57,6 +59,7 @@ class MainWindow(QObject):
         self._page_before = PAGES[0]
         frame.setWindowTitle(words("window-title"))
         frame.closing.connect(self.operations.close)
+        self.riders = RiderKeeping(workspace, words.wording, self._tell, self)
         self._build()
         self.operations.started.connect(self._job_started)
         self.operations.progressed.connect(self._job_progressed)
@@ -67,13 +70,14 @@ class MainWindow(QObject):
     def wear(self, dress: Dress) -> None:
         """Change colours, text size or the height of rows; everything shown stays."""
         calls, page, chosen = self.fitting.calls, self.page, self.fitting.table.chosen_key
-        opened = self.charts.opened
+        opened, held = self.charts.opened, self.fitting.held
         folded = self.actions_["fold-readings"].isChecked()
         self.dress = dress
         self._build()
         self._workspace_changed(frozenset({"charts"}))
         self.fitting.take_calls(calls)
         self.fitting.table.choose(chosen)
+        self.fitting.hold(held)
         self.fitting.fold_readings(folded)
         self.show_page(page)
         if opened:
@@ -128,6 +132,7 @@ class MainWindow(QObject):
         self.fitting.riders_changed.connect(self._show_riders)
         self.fitting.wanted_place.connect(self.show_place)
         self.fitting.wanted.connect(self.wanted)
+        self.riders.attach(self.fitting.readings)
         self.fitting.pairing.refused.connect(self.notice.say)
         self.charts.wanted.connect(self.wanted)
         self.charts.told.connect(self.notice.say)
@@ -136,6 +141,9 @@ class MainWindow(QObject):
         self.settings.left.connect(self._leave_settings)
         self.notice.pressed.connect(self._notice_pressed)
         self.progress.cancelled.connect(self.operations.cancel)
+
+    def _tell(self, said: str) -> None:
+        self.notice.say(said)
 
     # What the workspace holds now
 
@@ -190,14 +198,15 @@ class MainWindow(QObject):
         names = tuple(draft.given.name for draft in calls.drafts)
         needs = calls.current.given.needs
         has_stock = bool(self.workspace.stock)
-        shown = (names, calls.at, needs, self._levels, has_stock)
+        stock = stock_words(self.workspace.stock_on, today(), self.words.wording)
+        shown = (names, calls.at, needs, self._levels, has_stock, stock)
         if shown == self._shown:
             return  # a reading was typed: the strip says the same as before
         self._shown = shown
         self.top.riders.show_riders(names, calls.at)
         kind = needs.kind.value if needs.kind else ANY
         self.top.show_needs(kind, needs.level or "", self._levels)
-        self.top.show_stock(has_stock, needs.in_stock)
+        self.top.show_stock(has_stock, needs.in_stock, stock)
 
     def _kind_picked(self, key: str) -> None:
         self.fitting.ask_kind(None if key == ANY else VestKind(key))

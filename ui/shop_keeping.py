@@ -1,4 +1,4 @@
-"""What a shop has said of its files, kept from one day to the next: read at the start, then kept.
+"""What a shop has said of its files and riders, kept from one day to the next.
 
 Without a folder nothing is kept.
 """
@@ -15,6 +15,7 @@ from ui.kept_file import not_kept_words
 from ui.main_window import MainWindow
 
 FOLDER_NAME = "season"
+_KEPT = frozenset({"season", "book", "stock"})
 
 
 class ShopKeeping(QObject):
@@ -44,11 +45,12 @@ class ShopKeeping(QObject):
         if self._folder is None:
             return
         shop = self._window.workspace.open_shop(self._folder)
+        self._window.riders.may_keep()
         for refused in shop.refused[:1]:
             self._tell("shop-unusable", refused.say(self._window.words.wording))
 
     def _changed(self, parts: frozenset[str]) -> None:
-        if "season" in parts and self._folder is not None:
+        if parts & _KEPT and self._folder is not None:
             self._wait.start()
 
     def _tell(self, code: str, reason: str) -> None:

@@ -17,10 +17,12 @@ class DoubtBox(QWidget):
 
     Signals:
         taken(object): the other reading, as a Typed.
+        taken_again(object): the readings of last time.
         kept(str): the reading is right; the doubt's key.
     """
 
     taken = Signal(object)
+    taken_again = Signal(object)
     kept = Signal(str)
 
     def __init__(self, name: str, wording: Wording, small: QFont, parent: QWidget) -> None:
@@ -64,15 +66,20 @@ class DoubtBox(QWidget):
         self.asks.setText(doubt.asks)
         self.setAccessibleName(doubt.asks)
         self.keep.setVisible(doubt.may_stay)
-        self._word(self.keep, "keep-this", x=doubt.text)
+        self._word(self.keep, "advice", "keep-this", x=doubt.text)
         self.other.setVisible(doubt.other is not None)
-        if doubt.other is not None:
+        # A body changes: of now and then neither is the likelier answer.
+        self.other.urgent = doubt.earlier is None
+        if doubt.earlier is not None:
+            then = doubt.earlier
+            self._word(self.other, "rider_book", "take-earlier", text=then.text, day=then.day)
+        elif doubt.other is not None:
             figure = self._wording.number(doubt.other.value or 0)
-            self._word(self.other, "take-other", other=figure)
+            self._word(self.other, "advice", "take-other", other=figure)
 
-    def _word(self, button: FlatButton, code: str, **values: str) -> None:
-        button.setText(self._wording.say("advice", code, **values))
-        said = self._wording.say("advice", f"{code}-sentence", name=self._name, **values)
+    def _word(self, button: FlatButton, topic: str, code: str, **values: str) -> None:
+        button.setText(self._wording.say(topic, code, **values))
+        said = self._wording.say(topic, f"{code}-sentence", name=self._name, **values)
         button.setAccessibleName(said)
         button.updateGeometry()
 
@@ -86,7 +93,11 @@ class DoubtBox(QWidget):
         painter.end()
 
     def _take(self) -> None:
-        if self.shown is not None and self.shown.other is not None:
+        if self.shown is None:
+            return
+        if self.shown.earlier is not None:
+            self.taken_again.emit(self.shown.earlier.readings)
+        elif self.shown.other is not None:
             self.taken.emit(self.shown.other)
 
     def _keep(self) -> None:

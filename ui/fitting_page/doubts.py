@@ -7,7 +7,7 @@ about, with the reading as it stands and, where there is one, the other it may h
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from decimal import Decimal
 from typing import Final
 
@@ -16,13 +16,17 @@ from charts.wording import Wording
 from harmonizer.explain import sentence
 from harmonizer.plausibility import Check, Weight, checks
 from harmonizer.rider import Measure
+from harmonizer.rider_before import dated
 from harmonizer.settings import DEFAULTS, Settings
 from ui.fitting_page.draft import ASKED, Draft, text_of
+from ui.fitting_page.past import NOTHING_BEFORE, LastTime, Past, last_reading
 from ui.fitting_page.typed import Standing, Typed
 
 _STEP: Final = Decimal("0.1")
 _NO_ANSWER: Final = frozenset({"third-reading"})
 """What is no matter of right or wrong: it goes away by measuring, not by an answer."""
+_SINCE: Final = frozenset({"changed", "changed-since", "grown", "grown-since"})
+"""What is asked because it was otherwise last time."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -31,6 +35,7 @@ class Doubt:
 
     ``key`` is what is remembered when the reading is said to be right; ``text`` is the reading as
     it stands, ``other`` what it may have been; ``may_stay`` whether it can be said to be right.
+    ``earlier`` is what was read last time, where that is what it may have been.
     """
 
     measure: Measure
@@ -40,19 +45,25 @@ class Doubt:
     alarm: bool
     other: Typed | None = None
     may_stay: bool = True
+    earlier: LastTime | None = None
 
 
 def doubts_on(
-    draft: Draft, wording: Wording, settings: Settings = DEFAULTS
+    draft: Draft, wording: Wording, settings: Settings = DEFAULTS, past: Past = NOTHING_BEFORE
 ) -> Mapping[Measure, Doubt]:
     """The weightiest doubt of each field, without those that were said to be right."""
     found: dict[Measure, Doubt] = {}
-    asked = sorted(checks(draft.rider(), settings=settings), key=_weight)
+    before = past.before(draft)
+    rider = dated(draft.rider(), past.day())
+    asked = sorted(checks(rider, before, settings), key=_weight)
     for check in asked:
         measure = _field_of(check, draft)
         if measure is None or measure in found:
             continue
         doubt = _doubt(check, measure, draft, wording)
+        if check.reason.code in _SINCE:
+            earlier = last_reading(before, draft, measure, wording, settings)
+            doubt = replace(doubt, earlier=earlier, key=f"{doubt.key}:{check.reason.values['y']}")
         if doubt.key not in draft.confirmed:
             found[measure] = doubt
     return found

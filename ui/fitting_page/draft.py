@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, field, replace
 from decimal import Decimal
 from types import MappingProxyType
@@ -57,6 +57,18 @@ class Draft:
             typed=MappingProxyType({**self.typed, measure: typed}),
             asked=MappingProxyType({**self.asked, measure: asked}),
         )
+
+    def taking_again(self, readings: Sequence[Reading]) -> Draft:
+        """The draft with readings of an earlier day in the place of what was read of them now.
+
+        They keep their day, who took them and where: nothing was measured today.
+        """
+        again = {one.measure for one in readings}
+        kept = [one for one in self.given.readings if one.measure not in again]
+        rest = {key: value for key, value in self.typed.items() if key not in again}
+        takers = {key: value for key, value in self.takers.items() if key not in again}
+        draft = self.with_given(readings=(*kept, *readings))
+        return replace(draft, typed=MappingProxyType(rest), takers=MappingProxyType(takers))
 
     def confirming(self, key: str) -> Draft:
         """The draft with a doubt answered: the reading is right."""

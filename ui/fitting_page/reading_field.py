@@ -7,18 +7,19 @@ from typing import Final
 
 from PySide6.QtCore import Qt, QTimer, Signal
 from PySide6.QtGui import QFont, QKeyEvent, QPalette
-from PySide6.QtWidgets import QGridLayout, QHBoxLayout, QLabel, QWidget
+from PySide6.QtWidgets import QGridLayout, QLabel, QWidget
 
 from charts.quantities import Unit
 from charts.schema import Definition
 from harmonizer.rider import Measure
-from ui.controls.buttons import FlatButton
 from ui.controls.field import FramedLine
 from ui.controls.strokes import px
 from ui.fitting_page.doubt_box import DoubtBox
 from ui.fitting_page.doubts import Doubt
 from ui.fitting_page.draft import asked_definition
+from ui.fitting_page.past import LastTime
 from ui.fitting_page.typed import Standing, Typed, interpret, tidy, with_unit
+from ui.fitting_page.unit_question import UnitQuestion
 from ui.words import Words
 
 _COUNTS_AFTER_MS: Final = 600
@@ -33,6 +34,8 @@ class ReadingField(QWidget):
         taken_back(): what did not count yet is gone again.
         advance(): Enter was pressed and the next field is due.
         confirmed(str): the doubt of this key was answered: the reading is right.
+        corrected(object): the other reading of a doubt, a Typed, counts now.
+        taken_again(object): the readings of last time count again.
         taker_wanted(): another one is to hold the tape for this reading alone.
     """
 
@@ -41,6 +44,8 @@ class ReadingField(QWidget):
     taken_back = Signal()
     advance = Signal()
     confirmed = Signal(str)
+    corrected = Signal(object)
+    taken_again = Signal(object)
     taker_wanted = Signal()
 
     def __init__(self, measure: Measure, words: Words, small: QFont, parent: QWidget) -> None:
@@ -52,6 +57,8 @@ class ReadingField(QWidget):
         self.setAutoFillBackground(True)
         self.spoken: Unit | None = None
         self._taker = ""
+        self._estimate = ""
+        self._last: LastTime | None = None
         self._words = words
         self._counted = Typed(Standing.EMPTY)
         self._typed = self._counted
@@ -76,18 +83,18 @@ class ReadingField(QWidget):
         self.hint.setFont(small)
         self.hint.setWordWrap(True)
         self.hint.setForegroundRole(QPalette.ColorRole.PlaceholderText)
-        self._build_question()
+        self.question = UnitQuestion(self._words, small, self)
+        self.question.answered.connect(self._unit_given)
         self.doubt = DoubtBox(self.label.text(), self._words.wording, small, self)
         self.doubt.taken.connect(self._other_taken)
+        self.doubt.taken_again.connect(self._last_taken)
         self.doubt.kept.connect(self._kept)
+        self.last = QLabel(self)
+        self.last.setFont(small)
+        self.last.setWordWrap(True)
+        self.last.setForegroundRole(QPalette.ColorRole.PlaceholderText)
+        self.last.hide()
         self._lay()
-
-    def _build_question(self) -> None:
-        self.question = QWidget(self)
-        self._answers = QHBoxLayout(self.question)
-        self._answers.setContentsMargins(0, 0, 0, 0)
-        self._answers.setSpacing(px(self, 6))
-        self.question.hide()
 
     def _lay(self) -> None:
         grid = QGridLayout(self)
@@ -100,7 +107,8 @@ class ReadingField(QWidget):
         grid.addWidget(self.line, 0, 1)
         grid.addWidget(self.hint, 1, 0, 1, 2)
         grid.addWidget(self.question, 1, 0, 1, 2)
-        grid.addWidget(self.doubt, 2, 0, 1, 2)
+        grid.addWidget(self.last, 2, 0, 1, 2)
+        grid.addWidget(self.doubt, 3, 0, 1, 2)
 
     @property
     def pending(self) -> bool:
@@ -123,7 +131,7 @@ class ReadingField(QWidget):
         """Tell the client to measure there from now on."""
         if definition is not self.definition:
             self.definition = definition
-            self.line.edit.setAccessibleDescription(self._hint())
+            self._describe()
             if self._asked is None:
                 self.hint.setText(self._hint())
 
@@ -131,18 +139,38 @@ class ReadingField(QWidget):
         """Say below the line who holds the tape for this reading alone; "" for all alike."""
         if sentence != self._taker:
             self._taker = sentence
-            self.line.edit.setAccessibleDescription(self._hint())
+            self._describe()
             if self._asked is None:
                 self.hint.setText(self._hint())
 
     def show_estimate(self, sentence: str) -> None:
         """Show in grey what is to be expected while nothing is typed; it never counts."""
-        if self.line.edit.placeholderText() == sentence:
+        if self._estimate == sentence:
             return
+        self._estimate = sentence
         self.line.edit.setPlaceholderText(sentence)
-        said = self._hint()
-        if sentence:
-            said = self._words.wording.say("advice", "hint-estimate", hint=said, estimate=sentence)
+        self._describe()
+
+    def show_last(self, last: LastTime | None) -> None:
+        """Say in grey below the line what was read last time, or nothing."""
+        if last == self._last:
+            return
+        self._last = last
+        wording = self._words.wording
+        self.last.setText(last.beside(wording) if last else "")
+        self.last.setToolTip(last.sentence(wording) if last else "")
+        self.last.setAccessibleName(last.sentence(wording) if last else "")
+        self.last.setVisible(last is not None)
+        self._describe()
+
+    def _describe(self) -> None:
+        """What is said of the line to whoever hears it: where to measure, and what is known."""
+        wording, said = self._words.wording, self._hint()
+        if self._estimate:
+            said = wording.say("advice", "hint-estimate", hint=said, estimate=self._estimate)
+        if self._last is not None:
+            beside = self._last.sentence(wording)
+            said = wording.say("rider_book", "hint-beside", hint=said.rstrip("."), beside=beside)
         self.line.edit.setAccessibleDescription(said)
 
     def show_doubt(self, doubt: Doubt | None) -> None:
@@ -173,7 +201,7 @@ class ReadingField(QWidget):
             if not self.pending:
                 self.advance.emit()
             elif self.question.isVisible():
-                self._first_answer().setFocus(Qt.FocusReason.TabFocusReason)
+                self.question.first_answer().setFocus(Qt.FocusReason.TabFocusReason)
             return
         if event.key() == Qt.Key.Key_Escape and self.pending:
             self.line.edit.setText(self._counted.text)
@@ -221,27 +249,11 @@ class ReadingField(QWidget):
             self.hint.setText(self._words(self._typed.code))
             self.hint.setForegroundRole(QPalette.ColorRole.LinkVisited)
             return
-        self._clear_answers()
-        question = QLabel(self._words(self._typed.code), self.question)
-        question.setFont(self.hint.font())
-        self._answers.addWidget(question)
-        for place, unit in enumerate(self._typed.choices):
-            self._answers.addWidget(self._answer(unit, place == 0))
-        self._answers.addStretch(1)
         self.hint.hide()
-        self.question.show()
+        asked = self._typed
+        self.question.ask(self._words(asked.code), asked.text, asked.choices)
 
-    def _answer(self, unit: Unit, first: bool) -> FlatButton:
-        button = FlatButton(unit.value, self.question, urgent=first)
-        button.setFont(self.hint.font())
-        button.setAccessibleName(self._words("answer-unit", text=self._typed.text, unit=unit.value))
-        button.setProperty("unit", unit.value)
-        button.clicked.connect(self._answered)
-        return button
-
-    def _answered(self) -> None:
-        sender = self.sender()
-        unit = Unit(str(sender.property("unit")))
+    def _unit_given(self, unit: Unit) -> None:
         typed = with_unit(self._typed, unit)
         self.line.edit.setText(typed.text)
         self._count(typed)
@@ -252,22 +264,19 @@ class ReadingField(QWidget):
         self._moment.stop()
         self.line.edit.setText(typed.text)
         self.line.edit.setFocus(Qt.FocusReason.OtherFocusReason)
-        self._count(typed)
+        self._counted = self._typed = typed
+        self._calm()
+        self.corrected.emit(typed)
+
+    def _last_taken(self, readings: object) -> None:
+        """One act: what was read last time holds again, with its day."""
+        self._moment.stop()
+        self.line.edit.setFocus(Qt.FocusReason.OtherFocusReason)
+        self.taken_again.emit(readings)
 
     def _kept(self, key: str) -> None:
         self.line.edit.setFocus(Qt.FocusReason.OtherFocusReason)
         self.confirmed.emit(key)
-
-    def _first_answer(self) -> QWidget:
-        return self.question.findChildren(FlatButton)[0]
-
-    def _clear_answers(self) -> None:
-        while (item := self._answers.takeAt(0)) is not None:
-            widget = item.widget()
-            if widget is not None:
-                widget.hide()
-                widget.setParent(None)
-                widget.deleteLater()
 
     def _hint(self) -> str:
         if self._taker:

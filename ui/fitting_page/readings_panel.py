@@ -2,19 +2,16 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping, Sequence
 from dataclasses import replace
 from decimal import Decimal
-from typing import Final
 
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QPalette
 from PySide6.QtWidgets import QFrame, QLabel, QScrollArea, QVBoxLayout, QWidget
 
-from charts.notation import Reading as CellState
-from charts.notation import read_cell
-from charts.quantities import Unit, converted
-from harmonizer.layers import layer_allowance
-from harmonizer.rider import BodyFigure, Measure, TakenBy
+from charts.day_words import day_words
+from harmonizer.rider import BodyFigure, Measure, Reading, Rider, TakenBy
 from harmonizer.settings import DEFAULTS, Settings
 from ui.appearance import Type
 from ui.controls.check_line import CheckLine
@@ -22,15 +19,16 @@ from ui.controls.field import FramedLine
 from ui.controls.segments import Choice, Segments
 from ui.controls.strokes import px
 from ui.fitting_page.again_line import AgainLine
-from ui.fitting_page.doubts import doubts_on
+from ui.fitting_page.book_line import BookLine, BookState
+from ui.fitting_page.doubts import Doubt, doubts_on
 from ui.fitting_page.draft import ASKED, Draft, asked_definition, other_system, text_of
 from ui.fitting_page.echo import figure_in
 from ui.fitting_page.estimated import estimated
+from ui.fitting_page.past import NOTHING_BEFORE, Past, last_reading
 from ui.fitting_page.reading_field import ReadingField
 from ui.fitting_page.typed import Typed
+from ui.fitting_page.winter_line import WinterLine
 from ui.words import Words
-
-_MOST_LAYERS_MM: Final = 40
 
 
 class ReadingsPanel(QScrollArea):
@@ -40,16 +38,21 @@ class ReadingsPanel(QScrollArea):
         typing(): something stands in a field that does not count yet.
         changed(): the draft is another one now.
         confirmed(): a doubt was answered; the readings are the same.
+        keep_wanted(object): this Rider's readings are to be kept for next time.
+        forget_wanted(str): nothing is to be kept of the rider of this name any more.
     """
 
     typing = Signal()
     changed = Signal()
     confirmed = Signal()
+    keep_wanted = Signal(object)
+    forget_wanted = Signal(str)
 
     def __init__(self, words: Words, type_: Type, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.draft = Draft()
         self.settings: Settings = DEFAULTS
+        self.past = NOTHING_BEFORE
         self._words = words
         self._type = type_
         self.fields: dict[Measure, ReadingField] = {}
@@ -91,6 +94,10 @@ class ReadingsPanel(QScrollArea):
         self._felt.toggled.connect(self._felt_toggled)
         column.addWidget(self.name)
         column.addWidget(self.figure)
+        self.book = BookLine(self._words.wording, self._type.small, self)
+        self.book.keep.connect(self._keep)
+        self.book.forget.connect(self._forget)
+        column.addWidget(self.book)
         column.addSpacing(px(self, 4))
 
     def _build_field(self, measure: Measure) -> ReadingField:
@@ -101,6 +108,8 @@ class ReadingsPanel(QScrollArea):
         field.taken_back.connect(self.changed)
         field.advance.connect(self._advance)
         field.confirmed.connect(self._field_confirmed)
+        field.corrected.connect(self._field_corrected)
+        field.taken_again.connect(self._taken_again)
         field.taker_wanted.connect(self._turn_taker)
         self.fields[measure] = field
         return field
@@ -121,11 +130,8 @@ class ReadingsPanel(QScrollArea):
         column.addWidget(self.taken_by)
         column.addSpacing(px(self, 3))
         column.addWidget(self._caption("caption-winter"))
-        self.winter = FramedLine(self)
-        self.winter.echo.setFont(self._type.small)
-        self.winter.edit.setAccessibleName(self._words("caption-winter"))
-        self.winter.edit.setPlaceholderText(self._words("winter-none"))
-        self.winter.edit.editingFinished.connect(self._winter_edited)
+        self.winter = WinterLine(self._words, self._type.small, self)
+        self.winter.given.connect(self._winter_given)
         column.addWidget(self.winter)
         self.again = AgainLine(self._words.wording, self._type, self)
         column.addWidget(self.again)
@@ -142,6 +148,12 @@ class ReadingsPanel(QScrollArea):
             self.settings = settings
             self._tell_fields()
 
+    def take_past(self, past: Past) -> None:
+        """Compare with what is kept of riders from now on."""
+        if past != self.past:
+            self.past = past
+            self._tell_fields()
+
     def start(self) -> None:
         """Put the cursor where a call begins."""
         self.fields[Measure.CHEST].line.edit.setFocus(Qt.FocusReason.OtherFocusReason)
@@ -153,7 +165,7 @@ class ReadingsPanel(QScrollArea):
         self.name.edit.setText(given.name)
         self.figure.press((given.figure or BodyFigure.WOMAN).value)
         self.taken_by.press(given.taken_by.value)
-        self.winter.edit.setText(f"{given.winter_mm.normalize():f}" if given.winter_mm else "")
+        self.winter.show_value(given.winter_mm)
         self._felt.setChecked(draft.c7_felt)
         for measure, field in self.fields.items():
             reading = draft.reading(measure)
@@ -179,24 +191,30 @@ class ReadingsPanel(QScrollArea):
             field.spoken = spoken
         back = self.draft.own_taker(Measure.BACK_LENGTH) or self.draft.given.taken_by
         helper = back is TakenBy.HELPER
-        doubts = doubts_on(self.draft, self._words.wording, self.settings)
-        expected = estimated(self.draft, self._words.wording, self.settings)
+        wording = self._words.wording
+        before = self.past.before(self.draft)
+        doubts = doubts_on(self.draft, wording, self.settings, self.past)
+        expected = estimated(self.draft, wording, self.settings)
         for measure, field in self.fields.items():
             own = self.draft.own_taker(measure)
             field.ask_for(asked_definition(measure, self.settings))
             field.show_taker(self._words(f"taker-{own.value}") if own else "")
+            field.show_last(last_reading(before, self.draft, measure, wording, self.settings))
             field.show_doubt(doubts.get(measure))
             field.show_estimate(expected.get(measure, ""))
         self._felt.setVisible(helper and self.draft.reading(Measure.BACK_LENGTH) is not None)
-        self._show_winter()
+        self.book.show_state(self._book_state(before, doubts))
+        self.winter.say_what_it_adds(self.draft.given.winter_mm)
 
-    def _show_winter(self) -> None:
-        thick = self.draft.given.winter_mm
-        if not thick:
-            self.winter.echo.setText(self._words("winter-unit"))
-            return
-        adds = self._words.wording.margin(layer_allowance(float(thick)))
-        self.winter.echo.setText(self._words("winter-adds", adds=adds))
+    def _book_state(self, before: Rider | None, doubts: Mapping[Measure, Doubt]) -> BookState:
+        days = [one.on for one in before.readings if one.on is not None] if before else []
+        return BookState(
+            name=self.draft.given.name,
+            day=day_words(max(days), self._words.wording) if days else "",
+            kept=self.past.record(self.draft) is not None,
+            can_keep=self.past.can_keep(self.draft),
+            open_doubts=any(one.may_stay for one in doubts.values()),
+        )
 
     def _changed(self, draft: Draft) -> None:
         self.draft = draft
@@ -209,6 +227,31 @@ class ReadingsPanel(QScrollArea):
             return
         self._changed(self.draft.typing(field.measure, typed, field.definition))
         field.show_echo(self._echo(field.measure))
+
+    def _field_corrected(self, typed: Typed) -> None:
+        """The other reading of a doubt: another figure, taken where the first one was."""
+        field = self.sender()
+        if isinstance(field, ReadingField):
+            reading = self.draft.reading(field.measure)
+            definition = reading.definition if reading is not None else field.definition
+            self._changed(self.draft.typing(field.measure, typed, definition))
+            field.show_echo(self._echo(field.measure))
+
+    def _taken_again(self, readings: Sequence[Reading]) -> None:
+        field = self.sender()
+        draft = self.draft.taking_again(readings)
+        if isinstance(field, ReadingField):
+            reading = draft.reading(field.measure)
+            self.draft = draft
+            field.show_value(text_of(reading) if reading else "", self._echo(field.measure))
+        self._changed(draft)
+
+    def _keep(self) -> None:
+        self.count_all()
+        self.keep_wanted.emit(self.draft.rider())
+
+    def _forget(self) -> None:
+        self.forget_wanted.emit(self.draft.given.name)
 
     def _field_confirmed(self, key: str) -> None:
         """A doubt was answered: the figures stay, and the question goes."""
@@ -247,27 +290,6 @@ class ReadingsPanel(QScrollArea):
         if felt != self.draft.c7_felt:
             self._changed(replace(self.draft, c7_felt=felt))
 
-    def _winter_edited(self) -> None:
-        thick = _millimetres(self.winter.edit.text())
-        if thick is None:
-            self.winter.want(True)
-            self.winter.echo.setText(self._words("winter-refused"))
-            return
-        self.winter.want(False)
+    def _winter_given(self, thick: Decimal) -> None:
         if thick != self.draft.given.winter_mm:
             self._changed(self.draft.with_given(winter_mm=thick))
-
-
-def _millimetres(text: str) -> Decimal | None:
-    """A thickness in mm from 0 to what can be worn; empty is none; None if it is no thickness."""
-    if not text.strip():
-        return Decimal(0)
-    reading = read_cell(text.strip())
-    quantity = reading.quantity
-    if reading.reading is not CellState.READ or quantity is None or quantity.value is None:
-        return None
-    unit = quantity.unit or Unit.MM
-    if unit not in (Unit.MM, Unit.CM, Unit.IN):
-        return None
-    thick = converted(quantity.value.value, unit, Unit.MM)
-    return thick if thick <= _MOST_LAYERS_MM else None
