@@ -52,18 +52,14 @@ def entries() -> Mapping[str, Entry]:
     for word, meanings in _columns():
         for spelling in spellings(word):
             found.setdefault(spelling, Entry(word)).columns.extend(meanings)
-    for kind in ("part", "bands"):
-        for _, lists in tables(kind):
-            for name, word in _listed(lists):
-                for spelling in spellings(word):
-                    entry = found.setdefault(spelling, Entry(word))
-                    (entry.parts if kind == "part" else entry.bands).add(name)
-    for _, rows in tables("definition"):
-        for row in rows:
-            for word in row["words"]:
-                for spelling in spellings(word):
-                    points = found.setdefault(spelling, Entry(word)).points
-                    points[Dimension(row["dimension"])] = Definition(row["definition"])
+    for kind, name, word in _parts():
+        for spelling in spellings(word):
+            entry = found.setdefault(spelling, Entry(word))
+            (entry.bands if kind == "bands" else entry.parts).add(name)
+    for word, row in _points():
+        for spelling in spellings(word):
+            points = found.setdefault(spelling, Entry(word)).points
+            points[Dimension(row["dimension"])] = Definition(row["definition"])
     return found
 
 
@@ -77,6 +73,24 @@ def _columns() -> Iterator[tuple[str, list[Meaning]]]:
         for row in rows:
             meaning = _meaning(row, language)
             yield from ((word, [meaning]) for word in row["words"])
+
+
+def _parts() -> Iterator[tuple[str, str, str]]:
+    """(table, name of the list, word) of what stands beside the words of a column.
+
+    A phrase by which a title says whose measures follow says so in a heading too.
+    """
+    for kind in ("part", "bands"):
+        for _, lists in tables(kind):
+            yield from ((kind, name, word) for name, word in _listed(lists))
+    for name in ("body", "finished", "flat"):
+        for _, phrases in tables("basis", name):
+            yield from (("basis", name, phrase.rstrip("*")) for phrase in phrases)
+
+
+def _points() -> Iterator[tuple[str, Mapping[str, Any]]]:
+    for _, rows in tables("definition"):
+        yield from ((word, row) for row in rows for word in row["words"])
 
 
 def _listed(lists: Mapping[str, Any]) -> Iterator[tuple[str, str]]:

@@ -24,7 +24,8 @@ def test_a_file_holds_only_what_is_read(name: str) -> None:
     file = vocabulary(name)
     assert file["format"] == 1
     known = {"format", "language", "cell", "bands", "lengths", "labels", "column", "part",
-             "definition", "false_friend", "label_letters", "label_slips", "compounds"}  # fmt: skip
+             "definition", "false_friend", "label_letters", "label_slips", "compounds",
+             "basis"}  # fmt: skip
     assert set(file) <= known
     assert set(file.get("cell", {})) <= CELL_LISTS
     assert set(file.get("bands", {})) <= BANDS

@@ -2,10 +2,16 @@
 
 from __future__ import annotations
 
+from datetime import date
+
 import pytest
 
+from charts.choices import answers, choices
+from charts.dimensions import read_heading
+from charts.headings.whose import whose
 from charts.importer import read_bytes
-from charts.schema import Basis
+from charts.schema import Basis, Dimension
+from tests.charts.read_text import asked_at, questions, ranges, table
 
 SIZES = "S;84\nM;90\nL;96\n"
 
@@ -38,3 +44,114 @@ def test_a_title_of_the_body_is_believed_even_when_it_names_the_vest() -> None:
 
 def test_a_heading_that_names_the_body_itself_stands() -> None:
     assert basis("Finished garment measurements in cm", "Size;To fit chest") is Basis.BODY
+
+
+# Common words of eleven languages, from memory, unchecked by native speakers.
+PHRASES = {
+    "finished": """
+        Garment measurements in cm; Product measurements; Finished garment measurements;
+        Fertigmaße in cm; Maße am fertigen Teil; Kleidungsmaße; Maße des Kleidungsstücks;
+        Produktmaße (cm); Mesures du vêtement; Mesures produit fini en cm;
+        Dimensions du gilet fini; Maten van het kledingstuk; Productmaten in cm;
+        Misure del capo; Misure del capo finito (cm); Medidas de la prenda;
+        Medidas del producto terminado; Medidas da peça; Medidas da peça pronta (cm);
+        Plaggets mått; Plaggmått i cm; Mått på plagget; Plagmål; Plaggmål i cm; Tøjets mål;
+        Wymiary produktu; Wymiary gotowego wyrobu; Rozměry oděvu; Rozměry výrobku v cm;
+        All measurements are garment measurements, not body measurements.;
+        Die Maße sind Fertigmaße, keine Körpermaße.;
+        Les mesures indiquées sont celles du vêtement fini.""",
+    "flat": """
+        Laid flat; Measured laid flat, pit to pit; à plat; Mesures prises à plat; in piano;
+        Misure prese in piano; en plano; Medidas de la prenda en plano; na płasko;
+        Wymiary mierzone na płasko; naplocho; plat gemeten; Plat liggend gemeten;
+        flach liegend gemessen; liggande plant; fladt; seam to seam;
+        Measured with the garment lying flat.; Peça esticada sobre superfície plana""",
+    "body": """
+        Body measurements; To fit; Körpermaße in cm; Körpermaße, keine Fertigmaße;
+        Mensurations en cm; Mesures prises sur le corps; Lichaamsmaten; Kroppsmått; Kropsmål;
+        Misure del corpo; Medidas corporales; Medidas do corpo; Wymiary ciała; Tělesné míry;
+        These are body measurements, not garment measurements.; Size chart to fit body (cm);
+        Measurements of the wearer; Not garment measurements""",
+    "open": """
+        Measure a jacket you own laid flat and compare.;
+        Measure a jacket that fits you and compare with the figures.;
+        Messen Sie eine gut passende Jacke flach liegend.;
+        Mesurez un vêtement à plat qui vous va.; Kledingmaten in cm;
+        Misura un capo in piano che già possiedi.; Body and garment measurements""",
+    "none": """
+        Size chart; Keep the tape flat.; Choose the size that fits you.; All sizes in cm;
+        Größentabelle; Guide des tailles; Measure around the chest.; Maattabel; Vest 3;
+        Tabla de tallas""",
+}
+
+
+@pytest.mark.parametrize(
+    ("due", "text"),
+    [(due, text.strip()) for due, texts in PHRASES.items() for text in texts.split(";")],
+)
+def test_a_title_or_a_sentence_says_whose_measures_follow(due: str, text: str) -> None:
+    said = whose(text)
+    found = "open" if said.open else said.basis.value
+    assert found == ("unknown" if due == "none" else due)
+
+
+@pytest.mark.parametrize(
+    ("title", "heading", "figures"),
+    [
+        ("Finished garment measurements in cm", "To fit chest", (104, 110, 116)),
+        ("Body measurements in cm", "Pit to pit", (50, 53, 56)),
+        ("Kledingmaten in cm", "Borstomtrek", (104, 110, 116)),
+        ("Measure a jacket you own laid flat and compare. All in cm.", "Chest", (104, 110, 116)),
+        ("Garment measurements in cm. Choose by your body measurements.", "Chest", (104, 110, 116)),
+    ],
+)
+def test_words_that_contradict_a_heading_or_each_other_are_asked_about_once(
+    title: str, heading: str, figures: tuple[int, ...]
+) -> None:
+    rows = "\n".join(f"{size} | {n}" for size, n in zip("SML", figures, strict=True))
+    reading = table(f"{title}\n\nSize | {heading}\n{rows}")
+    assert questions(reading) == ["basis-doubtful"]
+    assert len(asked_at(reading, "basis-doubtful")) == 3
+
+
+def test_an_answer_closes_the_question_of_contradicting_words() -> None:
+    text = "Finished garment measurements in cm\nSize;To fit chest\nS;104\nM;110\nL;116\n"
+    before = read_bytes(text.encode(), "chart.csv")
+    (asked,) = before.findings
+    act = next(one for one in choices(asked, before) if one.code == Basis.FINISHED.value)
+    after = read_bytes(text.encode(), "chart.csv", answers=answers(act, asked, "A", date.min))
+    assert {value.basis for value in ranges(after)} == {Basis.FINISHED}
+    assert all(finding.settled for finding in after.findings)
+
+
+def test_two_headings_that_say_what_each_gives_are_not_asked_about() -> None:
+    text = "Garment measurements in cm\n\nSize | To fit chest | Finished chest"
+    reading = table(text + "\nS | 86 | 104\nM | 92 | 110\nL | 98 | 116")
+    assert questions(reading) == []
+    assert [one.basis for one in ranges(reading)[:2]] == [Basis.BODY, Basis.FINISHED]
+
+
+def test_the_making_of_a_vest_is_not_what_its_figures_are() -> None:
+    note = "Tolerances. All finished dimensions shall be within 1/4 inch."
+    reading = table(f"Body dimensions in cm\n\nSize | Chest\nS | 86\nM | 92\nL | 98\n\n{note}")
+    assert questions(reading) == []
+    assert ranges(reading)[0].basis is Basis.BODY
+
+
+@pytest.mark.parametrize(
+    ("heading", "due"),
+    [
+        ("Taillenumfang am fertigen Teil", Basis.FINISHED),
+        ("Bröst plaggmått", Basis.FINISHED),
+        ("Talia gotowego wyrobu", Basis.FINISHED),
+        ("Poitrine (à plat)", Basis.FLAT),
+        ("Pecho (medida corporal)", Basis.BODY),
+    ],
+)
+def test_the_same_phrases_say_it_in_a_heading(heading: str, due: Basis) -> None:
+    assert read_heading(heading).basis is due
+
+
+def test_a_waist_in_polish_and_czech_is_no_step_of_a_french_pattern() -> None:
+    reading = table("Velikost | Hrudník (cm) | Pas\nS | 86 | 70\nM | 92 | 76\nL | 98 | 82")
+    assert [one.dimension for one in ranges(reading)[:2]] == [Dimension.CHEST, Dimension.WAIST]

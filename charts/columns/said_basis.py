@@ -1,0 +1,95 @@
+"""What the words around a table say of whose measures its figures are.
+
+The nearest words are believed. Words that name one measure hold for that measure only, and where
+two texts say opposite things the basis is open.
+"""
+
+from __future__ import annotations
+
+import re
+from typing import Final, NamedTuple
+
+from charts.columns.meaning import Column
+from charts.columns.words import Surroundings, Words, is_sentence
+from charts.dimensions import HeadingReading, read_heading
+from charts.headings.whose import whose
+from charts.schema import Basis, Dimension
+
+_NOT_THE_GARMENT: Final = re.compile(
+    r"\b(?:not|no|nicht|keine|pas|niet|non|inte|ikke|nie)\b[\w\s]{0,12}"
+    r"(?:garment|finished|vest|jacket|product|kleidung|fertigma|produktma|westen|vêtement|gilet"
+    r"|kleding|prenda|prodotto|capo|plagg|odzie)",
+    re.IGNORECASE,
+)
+_OUTRIGHT: Final = re.compile(
+    r"finished|garment|laid|flat|actual|product|measure|dimension|fertig|kleidung|produkt|maße\b"
+    r"|fini|vêtement|mesures|prenda|medidas|capo|misure|plagg|mått|odzie|wymiar",
+    re.IGNORECASE,
+)
+_OF_ONE: Final = re.compile(r"^\s*([^:.!?]{2,40}):\s")
+"""A sentence that speaks of one measure: "Chest: laid flat, from armpit to armpit."."""
+_MAKING: Final = re.compile(r"toll?[eé]ran|\bwithin\b|±|\+/-|abweich", re.IGNORECASE)
+"""A sentence about how exactly something is made says nothing of what the figures are."""
+
+
+class Said(NamedTuple):
+    """What is said of one column; ``words`` are those that say it, ``open`` that they leave it."""
+
+    basis: Basis = Basis.UNKNOWN
+    open: bool = False
+    words: str = ""
+
+
+def said_around(column: Column, around: Surroundings) -> Said:
+    """What the words around a table say of the basis of one of its columns."""
+    found = Said()
+    for words, reading in around.readings():
+        if not _holds(words, reading, column):
+            continue
+        one = _of_words(words, reading, around.file)
+        if one.open and around.answers.basis is Basis.UNKNOWN:
+            return one
+        if found.basis is Basis.UNKNOWN:
+            found = one
+        elif opposed(one.basis, found.basis) and words.text != around.file:
+            return found._replace(open=True)
+    if found.basis is Basis.UNKNOWN:
+        return Said(around.answers.basis)
+    return found
+
+
+def opposed(one: Basis, other: Basis) -> bool:
+    """Whether one is the body's and the other the garment's, laid flat or not."""
+    return Basis.UNKNOWN not in {one, other} and (one is Basis.BODY) != (other is Basis.BODY)
+
+
+def _holds(words: Words, reading: HeadingReading, column: Column) -> bool:
+    """Whether a text speaks of the column: of everything, or of its dimension."""
+    of_one = _OF_ONE.match(words.text)
+    if is_sentence(words.text):
+        named = read_heading(of_one[1]).dimension if of_one else None
+    else:
+        named = reading.dimension
+    return named in {None, Dimension.OTHER, column.dimension}
+
+
+def _of_words(words: Words, reading: HeadingReading, file: str) -> Said:
+    """What one text says; of a file's name only whole phrases count."""
+    text = words.text
+    if _MAKING.search(text):
+        return Said()
+    said = whose(text)
+    if said.open:
+        return Said(open=True, words=text)
+    if said.basis is not Basis.UNKNOWN:
+        return Said(said.basis, words=text)
+    if _NOT_THE_GARMENT.search(text):
+        return Said(Basis.BODY, words=text)
+    if text != file and not is_sentence(text) and _plainly(reading.basis, text):
+        return Said(reading.basis, words=text)
+    return Said()
+
+
+def _plainly(basis: Basis, text: str) -> bool:
+    """Whether a title says it outright: "the sizes of the vest" are those it is made in."""
+    return basis is not Basis.FINISHED or _OUTRIGHT.search(text) is not None

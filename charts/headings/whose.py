@@ -1,0 +1,69 @@
+"""Whose measures a text speaks of: the body's, the finished garment's, or half of it laid flat.
+
+The phrases stand in the vocabulary. A phrase that is denied ("no garment measurements") means the
+other side, and a text that names both sides, or a garment of the reader's own, leaves it open.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator
+from functools import cache, lru_cache
+from typing import Final, NamedTuple
+
+from charts.schema import Basis
+from charts.vocabulary import normal, spellings, tables
+
+_DENIES: Final = re.compile(
+    r"\b(?:not|no|non|nicht|keinen?|kein|statt|anstatt|pas|plutot|niet|geen|inte|ej|ikke|nie|neni"
+    r"|nejsou|nao|sin|sem|sans|ohne|without|instead|rather)\b"
+)
+_APART: Final = re.compile(r"[,;:|()\n–—]|\s-\s|\.\s")
+"""Signs between which a phrase does not run on: "Riding vest - measurements in cm"."""
+_BEFORE: Final = 3
+"""Words before a phrase within which a denial holds for it."""
+_MEASURE: Final = re.compile(
+    r"\b(?:measure|compare|messen|vergleich\w*|miss|mesure[rz]|compare[rz]|meet|vergelijk\w*|misura\w*"
+    r"|confronta\w*|mida|mide|medir|compar[ae]\w*|meca|medi[rt]\w*|mat|jamfor\w*|mal|sammenlign\w*"
+    r"|zmierz\w*|porownaj\w*|zmerte|porovnejte)\b"
+)
+_KINDS: Final = {"body": Basis.BODY, "finished": Basis.FINISHED, "flat": Basis.FLAT}
+
+
+class Whose(NamedTuple):
+    """What a text says: a basis, or UNKNOWN; ``open`` where it raises the question itself."""
+
+    basis: Basis = Basis.UNKNOWN
+    open: bool = False
+
+
+@lru_cache(maxsize=4096)
+def whose(text: str) -> Whose:
+    """Whose measures ``text`` speaks of; a text about something else says nothing."""
+    words = " | ".join(normal(part) for part in _APART.split(text))
+    said, denied = set[Basis](), set[Basis]()
+    for kind, basis in _KINDS.items():
+        for found in _pattern(kind).finditer(words):
+            near = words[: found.start()].rpartition("|")[2].split()[-_BEFORE:]
+            (denied if _DENIES.search(" ".join(near)) else said).add(basis)
+    if _pattern("compared").search(words) and (said - {Basis.BODY} or _MEASURE.search(words)):
+        return Whose(open=True)
+    if not said:
+        said = {Basis.FINISHED if one is Basis.BODY else Basis.BODY for one in denied}
+    if len(said) > 1 and Basis.BODY in said:
+        return Whose(open=True)
+    if said:
+        return Whose(Basis.FLAT if Basis.FLAT in said else said.pop())
+    return Whose(open=_pattern("doubtful").search(words) is not None)
+
+
+@cache
+def _pattern(kind: str) -> re.Pattern[str]:
+    return re.compile("|".join(sorted(_phrases(kind), key=lambda one: (-len(one), one))))
+
+
+def _phrases(kind: str) -> Iterator[str]:
+    for _, phrases in tables("basis", kind):
+        for phrase in phrases:
+            for spelling in spellings(phrase.rstrip("*")):
+                yield rf"\b{spelling}" + ("" if phrase.endswith("*") else r"\b")
