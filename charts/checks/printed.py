@@ -1,4 +1,7 @@
-"""What comes from a printed page is compared with it once, by a person, before it is relied on."""
+"""What comes from a printed page is compared with it once, by a person, before it is relied on.
+
+So is a table whose rows and columns were put together from a text that has none.
+"""
 
 from __future__ import annotations
 
@@ -13,11 +16,11 @@ from charts.sheet import Addressing, Sheet
 def compared_with_page(
     charts: Sequence[Chart], sheets: Iterable[Sheet], name: str, log: FindingLog
 ) -> list[Chart]:
-    """The charts of a file, with one question at every value where its cells were inferred.
+    """The charts of some sheets, with one question a file at every value if cells were inferred.
 
     A printed page says where letters stand and nothing of rows and columns.
     """
-    printed = any(sheet.addressing is Addressing.PAGE for sheet in sheets)
+    printed = any(one.addressing is Addressing.PAGE or one.inferred for one in sheets)
     if not printed or not charts:
         return list(charts)
     ident = log.add("text-order", name, key="file", name=name)

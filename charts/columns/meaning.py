@@ -173,10 +173,20 @@ def _between_readings(column: Column, around: Surroundings) -> Column:
         return replace(column, dimension=said)
     fitting = [dim for dim in dimensions if fits(column.field, dim, limits=_telling)]
     fitting = fitting or [dim for dim in dimensions if fits(column.field, dim)] or dimensions
+    if fitting == [Dimension.OTHER] and _may_be_small_children(column, around):
+        fitting = dimensions
     chosen = replace(column, dimension=fitting[0]) if fitting else column
     if len(fitting) == 1 and (column.role is not Role.LABEL or column.unit is not None):
         return chosen
     return _asked(chosen, fitting, around)
+
+
+def _may_be_small_children(column: Column, around: Surroundings) -> bool:
+    """A word for height beside ages, where the figures can be a body's, if no adult's."""
+    aged = any(one.heading.dimension is Dimension.AGE for one in around.table.fields)
+    candidates = column.field.heading.candidates
+    high = (Role.MEASURE, Dimension.HEIGHT) in candidates
+    return aged and high and fits(column.field, Dimension.HEIGHT)
 
 
 def _girth_around(around: Surroundings) -> Dimension | None:

@@ -49,4 +49,11 @@ def framed(view: View) -> Frame:
     if plainly_down(down):
         return down
     across = frame(view.turn())
+    if _stands(down) != _stands(across):
+        return down if _stands(down) else across
     return across if across.score > down.score else down
+
+
+def _stands(found: Frame) -> bool:
+    """Whether it has sizes and figures: without sizes no score can make a table of it."""
+    return found.labelled and found.valued

@@ -127,7 +127,8 @@ def _evenness(rows: Sequence[Row]) -> float:
 def _score(rows: Sequence[Row]) -> float:
     """Share of rows with the usual width, times the share of cells that look like a chart's."""
     filled = [row for row in rows if any(field.strip() for field in row.fields)]
-    wide = [len(row.fields) for row in filled if len(row.fields) > 1]
+    # A lone field behind a separator is an indented line: it parts nothing.
+    wide = [len(row.fields) for row in filled if sum(map(_filled, row.fields)) > 1]
     if not wide:
         return 0.0
     usual, count = Counter(wide).most_common(1)[0]
@@ -140,6 +141,10 @@ def _score(rows: Sequence[Row]) -> float:
         return 0.0
     like = len(values) + sum(1 for field in cells if _LABEL.fullmatch(field))
     return count / len(filled) * (0.1 + like / max(1, len(cells)))
+
+
+def _filled(field: str) -> bool:
+    return bool(field.strip())
 
 
 def _claims(source: Source) -> Claim:

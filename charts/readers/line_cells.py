@@ -3,14 +3,21 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
+from dataclasses import replace
+from itertools import pairwise
 from typing import Final
 
 from charts.dimensions import Role, read_heading
+from charts.readers.line_blocks import block_table
+from charts.readers.line_stream import stream_table
 from charts.readers.line_values import is_blank, is_value
 from charts.readers.lines import Line, LineCell, LineTable
 
 _MOST_COLUMNS: Final = 16
 _LONGEST: Final = 40
+_FEWEST_CELLS: Final = 6
+_LINES_OF_TITLES: Final = 12
+_MOST_TITLES: Final = 3
 
 
 def cell_table(lines: Sequence[Line]) -> LineTable | None:
@@ -18,6 +25,44 @@ def cell_table(lines: Sequence[Line]) -> LineTable | None:
     if len(lines) < 4 or not lines[0].text.strip() or is_value(lines[0].text):
         return None
     return _by_blank_lines(lines) or _by_headings(lines)
+
+
+def streamed_table(lines: Sequence[Line]) -> LineTable | None:
+    """The same where the rows tell how many columns there are, whatever the language."""
+    filled = [replace(line, text=line.text.strip()) for line in lines if line.text.strip()]
+    if len(filled) < _FEWEST_CELLS or not lines[0].text.strip() or is_value(lines[0].text):
+        return None
+    table = None if _block_ahead(lines) else stream_table(filled)
+    if table is None or not _rows_keep_together(table, lines):
+        return None
+    last = filled[table.used - 1].number
+    used = next(at for at, line in enumerate(lines, start=1) if line.number == last)
+    return LineTable(table.rows, used, inferred=table.inferred)
+
+
+def _block_ahead(lines: Sequence[Line]) -> bool:
+    """Whether a table of blocks begins behind the next empty lines: this is its title."""
+    starts = [
+        at
+        for at in range(1, min(len(lines), _LINES_OF_TITLES))
+        if lines[at].text.strip() and not lines[at - 1].text.strip()
+    ]
+    return any(block_table(lines[at:]) is not None for at in starts[:_MOST_TITLES])
+
+
+def _rows_keep_together(table: LineTable, lines: Sequence[Line]) -> bool:
+    """Empty lines stand between all cells, or nowhere but between rows."""
+    apart = {
+        line.number
+        for before, line in pairwise(lines)
+        if line.text.strip() and not before.text.strip()
+    }
+    numbers = [[cell.line for cell in row] for row in table.rows if len(row) > 1]
+    inside = [number for row in numbers for number in row[1:]]
+    first = [row[0] for row in numbers[1:]]
+    if all(number in apart for number in (*inside, *first)):
+        return True
+    return apart.isdisjoint(inside)
 
 
 def _by_blank_lines(lines: Sequence[Line]) -> LineTable | None:

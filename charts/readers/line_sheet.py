@@ -6,9 +6,12 @@ from collections.abc import Callable, Sequence
 from dataclasses import dataclass, field
 from typing import Final
 
-from charts.readers.line_cells import cell_table
+from charts.readers.line_bars import barred_table, separated_table
+from charts.readers.line_blocks import block_table
+from charts.readers.line_cells import cell_table, streamed_table
 from charts.readers.line_columns import column_table
 from charts.readers.line_prose import prose_table
+from charts.readers.line_runs import run_table
 from charts.readers.line_sentences import sentence_table
 from charts.readers.line_values import is_glued
 from charts.readers.lines import Line, LineTable
@@ -19,8 +22,13 @@ from charts.sheet import Cell
 _FINDERS: Final[tuple[Callable[[Sequence[Line]], LineTable | None], ...]] = (
     prose_table,
     sentence_table,
+    barred_table,
+    separated_table,
+    run_table,
     column_table,
+    block_table,
     cell_table,
+    streamed_table,
 )
 _LINES_AHEAD: Final = 600  # a table of one cell a line has no more
 
@@ -29,7 +37,8 @@ _LINES_AHEAD: Final = 600  # a table of one cell a line has no more
 class LineSheet:
     """Cells of a sheet under construction.
 
-    ``tables`` counts the tables found, ``glued`` holds the lines whose fields ran together.
+    ``tables`` counts the tables found, ``glued`` holds the lines whose fields ran together;
+    ``inferred`` tells that some table's rows and columns are to be compared with the source.
     """
 
     cells: dict[tuple[int, int], Cell] = field(default_factory=dict)
@@ -37,6 +46,7 @@ class LineSheet:
     line_of_cell: dict[tuple[int, int], int] = field(default_factory=dict)
     rows: int = 0
     tables: int = 0
+    inferred: bool = False
     glued: list[int] = field(default_factory=list)
 
     @property
@@ -72,6 +82,7 @@ def laid_out(lines: Sequence[Line]) -> LineSheet:
         for row in table.rows:
             sheet.add_row([(cell.text, cell.line) for cell in row], row[-1].line)
         sheet.tables += 1
+        sheet.inferred = sheet.inferred or table.inferred
         at += table.used
     return sheet
 

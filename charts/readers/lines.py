@@ -25,10 +25,14 @@ class LineCell:
 
 @dataclass(frozen=True, slots=True)
 class LineTable:
-    """Rows of cells found at the beginning of some lines, and how many lines they used up."""
+    """Rows of cells found at the beginning of some lines, and how many lines they used up.
+
+    ``inferred`` marks a table whose rows and columns a person should compare with the source.
+    """
 
     rows: list[list[LineCell]]
     used: int
+    inferred: bool = False
 
 
 def numbered(text: str) -> list[Line]:

@@ -58,6 +58,7 @@ def _open(source: Source, log: FindingLog) -> tuple[Sheet, ...]:
             columns=sheet.columns,
             line_of_row=sheet.line_of_row,
             line_of_cell=sheet.line_of_cell,
+            inferred=sheet.inferred,
         ),
     )
 

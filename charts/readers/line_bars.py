@@ -1,0 +1,90 @@
+"""Cells parted by bars, tabs or semicolons in the middle of a text, and bars on their own lines.
+
+``Size | Chest |`` line by line needs no rule of hyphens where the rows are even. Some copies of a
+page put every bar on a line of its own between the cells.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from typing import Final
+
+from charts.readers.line_stream import stream_table
+from charts.readers.line_values import is_value
+from charts.readers.lines import Line, LineCell, LineTable
+from charts.readers.plain_text import tidy
+
+_BAR: Final = "|"
+_SEPARATORS: Final = ("|", "\t", ";")
+_FEWEST_BARS: Final = 4
+_LINES_OF_A_CELL: Final = 4
+_RULE: Final = frozenset("-:=+| ")
+
+
+def barred_table(lines: Sequence[Line]) -> LineTable | None:
+    """The table of cells with bars on lines of their own that ``lines`` begin with."""
+    if len(lines) < 2 * _FEWEST_BARS or lines[0].text.strip() == _BAR:
+        return None
+    if lines[1].text.strip() != _BAR:
+        return None
+    cells, ends = _cells(lines)
+    table = stream_table(cells, inferred=False) if len(cells) > _FEWEST_BARS else None
+    if table is None:
+        return None
+    return LineTable(table.rows, ends[table.used - 1], inferred=table.used < len(cells))
+
+
+def _cells(lines: Sequence[Line]) -> tuple[list[Line], list[int]]:
+    """The cells before each bar, "" where two bars follow each other, and where each ends."""
+    cells: list[Line] = []
+    ends: list[int] = []
+    texts: list[Line] = []
+    for at, line in enumerate(lines):
+        text = tidy(line.text)
+        if text != _BAR:
+            texts += [line] if text else []
+            if len(texts) > _LINES_OF_A_CELL:
+                break
+            continue
+        joined = " ".join(tidy(one.text) for one in texts)
+        cells.append(Line(joined, texts[0].number if texts else line.number))
+        ends.append(at + 1)
+        texts = []
+    return cells, ends
+
+
+def separated_table(lines: Sequence[Line]) -> LineTable | None:
+    """Neighbouring lines of as many fields each, parted by the same sign; some hold figures."""
+    for separator in _SEPARATORS:
+        if separator not in lines[0].text:
+            continue
+        rows, used = _rows(lines, separator)
+        cells = [cell.text for row in rows[1:] for cell in row[1:] if cell.text]
+        parted = sum(sum(bool(cell.text) for cell in row) > 1 for row in rows)
+        if parted > 1 and 2 * parted > len(rows) and 3 * sum(map(is_value, cells)) > len(cells) > 1:
+            return LineTable(rows, used)
+    return None
+
+
+def _rows(lines: Sequence[Line], separator: str) -> tuple[list[list[LineCell]], int]:
+    rows: list[list[LineCell]] = []
+    used = 0
+    for line in lines:
+        if separator not in line.text:
+            break
+        used += 1
+        if set(line.text) <= _RULE:
+            continue
+        fields = _fields(line.text, separator)
+        if rows and abs(len(fields) - len(rows[0])) > 1:
+            return rows, used - 1
+        rows.append([LineCell(tidy(field), line.number) for field in fields])
+    return rows, used
+
+
+def _fields(text: str, separator: str) -> list[str]:
+    """The fields of a line without the empty ones outside its first and last separator."""
+    fields = text.strip().split(separator) if separator == _BAR else text.split(separator)
+    if separator == _BAR and len(fields) > 1 and not fields[0].strip():
+        fields = fields[1:]
+    return fields[:-1] if len(fields) > 1 and not fields[-1].strip() else fields

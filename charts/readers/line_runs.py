@@ -1,0 +1,161 @@
+"""Sizes in one line, and for each measure as many values as there are sizes, however broken up.
+
+``S/M L XL`` over ``26 - 32" 33 - 38" 39-44"``; a name on lines of its own and its values on the
+next; or one value a line, in one unit or alternately in two. Counts must agree everywhere.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Sequence
+from dataclasses import dataclass, field
+from typing import Final
+
+from charts.dimensions import find_units
+from charts.quantities import Unit
+from charts.readers.lines import Line, LineCell, LineTable
+from charts.readers.value_runs import labels_in, named_values, values_in
+
+_MOST_NAME_LINES: Final = 3
+_LONGEST_NAME: Final = 40
+_IMPERIAL: Final = ('"', "”", "″", "''")
+_LAST_WORD: Final = re.compile(r"[^\W\d_]+\.?\Z")
+
+
+@dataclass(slots=True)
+class _Walk:
+    """What has been put together so far; ``used`` counts the lines that are spoken for."""
+
+    lines: Sequence[Line]
+    count: int
+    rows: list[list[LineCell]]
+    used: int
+    names: list[Line] = field(default_factory=list)
+    valued: int = 0
+    inferred: bool = False
+
+
+def run_table(lines: Sequence[Line]) -> LineTable | None:
+    """The table whose sizes ``lines`` begin with; None when no line of values has as many."""
+    sizes = labels_in(lines[0].text) if lines else None
+    if sizes is None:
+        return None
+    head = [LineCell(text, lines[0].number) for text in (sizes.name, *sizes.parts)]
+    walk = _Walk(lines, len(sizes.parts), [head], 1)
+    at = 1
+    while (step := _step(walk, at)) > 0:
+        at += step
+    if not walk.valued:
+        return None
+    return LineTable(walk.rows, walk.used, inferred=walk.inferred)
+
+
+def _step(walk: _Walk, at: int) -> int:
+    """How many lines belong to the table at ``at``; 0 where it ends."""
+    if at >= len(walk.lines):
+        return 0
+    line = walk.lines[at]
+    text = line.text.strip()
+    if not text:
+        return 1
+    if (taken := _other_labels(walk, line)) or (taken := _values_of_line(walk, line)):
+        walk.used = at + taken
+        return taken
+    if (taken := _values_a_line(walk, at)) > 0:
+        walk.used = at + taken
+        return taken
+    nameless = not any(sign.isdigit() for sign in text) and len(text) <= _LONGEST_NAME
+    if nameless and len(walk.names) < _MOST_NAME_LINES and labels_in(text) is None:
+        walk.names.append(line)
+        return 1
+    return 0
+
+
+def _other_labels(walk: _Walk, line: Line) -> int:
+    """``US 4 6 8`` below ``Size S M L``: the same sizes in another system."""
+    found = labels_in(line.text)
+    if found is None or walk.valued or len(found.parts) != walk.count or not found.name:
+        return 0
+    walk.rows.append([LineCell(text, line.number) for text in (found.name, *found.parts)])
+    return 1
+
+
+def _values_of_line(walk: _Walk, line: Line) -> int:
+    found = named_values(line.text)
+    if found is None or len(found.parts) != walk.count:
+        return 0
+    if found.name:
+        _end_names(walk)
+    _add(walk, found.name, line, [LineCell(text, line.number) for text in found.parts])
+    return 1
+
+
+def _values_a_line(walk: _Walk, at: int) -> int:
+    """One value a line: as many as sizes, or twice as many where two units take turns."""
+    cells: list[LineCell] = []
+    last = at
+    for number in range(at, len(walk.lines)):
+        text = walk.lines[number].text.strip()
+        if not text:
+            continue
+        if len(values_in(text)) != 1 or len(cells) == 2 * walk.count:
+            break
+        cells.append(LineCell(text, walk.lines[number].number))
+        last = number
+    paired = _paired(cells) if len(cells) == 2 * walk.count else cells
+    if len(paired) != walk.count or not walk.names:
+        return 0
+    _add(walk, "", walk.lines[at], paired)
+    walk.inferred = walk.inferred or paired is cells
+    return last + 1 - at
+
+
+def _paired(cells: Sequence[LineCell]) -> list[LineCell]:
+    """Two values of each size as one cell, where they stand alternately in two units."""
+    first, second = cells[::2], cells[1::2]
+    if not _other_unit(first, second):
+        half = len(cells) // 2
+        first, second = cells[:half], cells[half:]
+        if not _other_unit(first, second):
+            return []
+    return [
+        LineCell(f"{one.text}\n{other.text}", one.line)
+        for one, other in zip(first, second, strict=True)
+    ]
+
+
+def _unit_of(cells: Sequence[LineCell]) -> Unit | None:
+    """The one unit that all of the cells print; None where they print none or several."""
+    found = {_printed_unit(cell.text) for cell in cells}
+    return found.pop() if len(found) == 1 else None
+
+
+def _printed_unit(text: str) -> Unit | None:
+    if text.endswith(_IMPERIAL):
+        return Unit.IN
+    last = _LAST_WORD.search(text)
+    units = find_units(last[0]) if last is not None else ()
+    return units[0] if units else None
+
+
+def _add(walk: _Walk, name: str, line: Line, cells: list[LineCell]) -> None:
+    walk.inferred = walk.inferred or len(walk.names) > 1
+    head = LineCell(name, line.number)
+    if walk.names:
+        head = LineCell(" ".join(one.text.strip() for one in walk.names), walk.names[0].number)
+    elif not name and walk.valued and _other_unit(walk.rows[-1][1:], cells):
+        head = walk.rows[-1][0]  # the second line of figures gives the same in another unit
+    walk.rows.append([head, *cells])
+    walk.names = []
+    walk.valued += 1
+
+
+def _other_unit(before: Sequence[LineCell], cells: Sequence[LineCell]) -> bool:
+    units = _unit_of(before), _unit_of(cells)
+    return None not in units and units[0] is not units[1]
+
+
+def _end_names(walk: _Walk) -> None:
+    """Lines before a line that has a name of its own are titles."""
+    walk.rows += [[LineCell(one.text.strip(), one.number)] for one in walk.names]
+    walk.names = []

@@ -1,0 +1,120 @@
+"""Several values or labels in one line with single blanks between them: ``26 - 32" 33 - 38"``.
+
+A line is cut only when all of it comes out as whole values, or as whole labels.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Sequence
+from itertools import pairwise
+from typing import Final, NamedTuple
+
+from charts.dimensions import Role, read_heading
+from charts.readers.line_values import is_value
+from charts.size_labels import LabelKind, read_label
+
+_FIGURE: Final = r"(?:\d+(?:[.,]\d{1,3})?(?:\s?[½¼¾⅛⅜⅝⅞]|\s\d/(?:2|4|8|16)(?!\d))?|[½¼¾⅛⅜⅝⅞])"
+_UNIT: Final = (
+    r"(?:\s?(?:cms?|mm|ins?|inch(?:es)?|kgs?|lbs?|ft|st|zoll|pouces|tum|см|кг)(?![^\W\d_])\.?"
+    r"|\s?(?:''|[\"”″“]))?"
+)
+_FEET: Final = rf"\d\s?['’′]\s?(?:{_FIGURE}\s?[\"”″]?)?"
+_JOINT: Final = r"(?:\s*[-‐‑‒–—―−~]\s*|\s+(?:to|bis|à|a|al|tot|til|till|do|až|até|до)\s+)"
+_LIMIT: Final = (
+    r"(?:[<>≤≥~]\s*|(?:up to|under|over|above|below|bis|ab|unter|über|jusqu['’]à|fino a|hasta|até"
+    r"|tot|vanaf|op til|do|od|до|от)\s+)?"
+)
+_ONE: Final = rf"(?:{_FEET}|{_FIGURE}{_UNIT})"
+_WHOLE: Final = rf"{_LIMIT}{_ONE}(?:{_JOINT}{_ONE})?\+?"
+_VALUE: Final = re.compile(rf"{_WHOLE}(?:\s*\({_WHOLE}\))?(?=\s|\Z)", re.IGNORECASE)
+_BEGIN: Final = re.compile(rf"{_LIMIT}[\d½¼¾⅛⅜⅝⅞]", re.IGNORECASE)
+_JOINED: Final = re.compile(r"\s*([-–/])\s*")
+_SPLIT_WORDS: Final = re.compile(
+    r"\b(x{1,3}|extra|\d)[ -](small|large|klein|groß|gross)\b", re.IGNORECASE
+)
+_KEPT: Final = "\N{NO-BREAK SPACE}"
+_WORDY: Final = (LabelKind.ALPHA, LabelKind.COMBINED)
+_LONGEST_NAME: Final = 60
+_MOST_WORDS: Final = 4
+_LONGEST_LINE: Final = 400
+
+
+class Named(NamedTuple):
+    """A line cut up: the name in front ("" for none) and what follows it."""
+
+    name: str
+    parts: tuple[str, ...]
+
+
+def values_in(text: str) -> tuple[str, ...]:
+    """The values that ``text`` consists of, each whole; none when anything else stands in it."""
+    text = text.strip()
+    found: list[str] = []
+    at = 0
+    while at < len(text) <= _LONGEST_LINE:
+        one = _VALUE.match(text, at)
+        if one is None:
+            return ()
+        found.append(one[0])
+        at = one.end() + len(text[one.end() :]) - len(text[one.end() :].lstrip())
+    return tuple(found)
+
+
+def named_values(text: str) -> Named | None:
+    """A name and the values behind it; None when the line does not come out even."""
+    text = text.strip()
+    begin = next((one for one in _BEGIN.finditer(text) if _starts_word(text, one.start())), None)
+    if begin is None or begin.start() > _LONGEST_NAME:
+        return None
+    name = text[: begin.start()].strip().rstrip(":").strip()
+    values = values_in(text[begin.start() :])
+    return Named(name, values) if values else None
+
+
+def labels_in(text: str) -> Named | None:
+    """A name and the size labels behind it: ``Size S M L``, ``S/M L XL``; None for none.
+
+    Numbers are labels only behind a word for size; letters stand for themselves.
+    """
+    words = _words(text)
+    first = len(words)
+    while first and _is_label(words[first - 1]):
+        first -= 1
+    name, labels = " ".join(words[:first]), tuple(words[first:])
+    if len(labels) < 2 or first > _MOST_WORDS or len(set(labels)) < len(labels):
+        return None
+    if any(character.isdigit() for character in name):
+        return None
+    kinds = [label.kind for one in labels if (label := read_label(one)) is not None]
+    lettered = sum(kind in _WORDY for kind in kinds)
+    role = read_heading(name).role if name else Role.UNKNOWN
+    if lettered > 1 and role is not Role.MEASURE and (len(labels) > 2 or role is Role.LABEL):
+        return Named(name, labels)
+    rising = rises(labels) and all(read_label(one) is not None for one in labels)
+    return Named(name, labels) if role is Role.LABEL and rising else None
+
+
+def rises(labels: Sequence[str]) -> bool:
+    """Whether every label stands for a larger size than the one before it."""
+    read = [read_label(one) for one in labels]
+    orders = [one.order for one in read if one is not None]
+    return len(orders) == len(labels) and all(a < b for a, b in pairwise(orders))
+
+
+def _starts_word(text: str, at: int) -> bool:
+    return at == 0 or text[at - 1].isspace()
+
+
+def _words(text: str) -> list[str]:
+    if len(text) > _LONGEST_LINE or "|" in text:
+        return []
+    kept = _SPLIT_WORDS.sub(rf"\1{_KEPT}\2", _JOINED.sub(r"\1", text.strip()))
+    return [word.replace(_KEPT, " ") for word in kept.split(" ") if word.strip()]
+
+
+def _is_label(word: str) -> bool:
+    label = read_label(word)
+    if label is None or label.doubtful is not None:
+        return False
+    return label.kind is not LabelKind.WORD and not (is_value(word) and '"' in word)

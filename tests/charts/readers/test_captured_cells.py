@@ -1,0 +1,160 @@
+"""Tables that a copy has taken apart: bars on their own lines, one cell a line, blocks of cells."""
+
+from __future__ import annotations
+
+from textwrap import dedent
+
+import pytest
+
+from charts.importer import read_pasted
+from charts.readers.line_stream import stream_table
+from charts.readers.lines import Line
+from tests.charts.readers.reading import paste, read
+
+
+def test_bars_part_cells_without_a_rule_row_in_the_middle_of_a_text() -> None:
+    found = paste(
+        "A sentence with a bar | in it, and nothing else to see here at all.\n\n"
+        "Koko | Vyötärö | Pituus |\n46 | 81 cm | 170-176 cm |\n48 | 85 cm | 176-182 cm |\n"
+    )
+    assert found.rows()[1:] == [
+        ["Koko", "Vyötärö", "Pituus"],
+        ["46", "81 cm", "170-176 cm"],
+        ["48", "85 cm", "176-182 cm"],
+    ]
+
+
+def test_a_table_without_a_known_heading_is_kept_and_asked_about() -> None:
+    reading = read_pasted("Koko | Aa | Vastaava\n46 | 81 cm | Small\n48 | 85 cm | Medium ½\n")
+    (chart,) = reading.charts
+    assert [size.label for size in chart.sizes] == ["46", "48"]
+    assert {one.code for one in reading.findings} >= {"heading-unknown"}
+    assert "no-table" not in {one.code for one in reading.findings}
+
+
+_BARRED = """\
+    Roupas
+    TAMANHO
+    |
+    IDADE
+    |
+    BUSTO
+    |
+    P
+    |
+    0 a 3 meses
+    |
+    51 a
+    64cm
+    |
+    M
+    |
+    4 a 6 meses
+    |
+    |
+    1
+    |
+    1 ano
+    |
+    76 a 83cm
+    |
+    A sentence that is no cell.
+    """
+
+
+def test_bars_on_lines_of_their_own_part_cells_also_empty_and_broken_ones() -> None:
+    found = paste(dedent(_BARRED))
+    assert found.rows() == [
+        ["Roupas", "", ""],
+        ["TAMANHO", "IDADE", "BUSTO"],
+        ["P", "0 a 3 meses", "51 a 64cm"],
+        ["M", "4 a 6 meses", ""],
+        ["1", "1 ano", "76 a 83cm"],
+        ["A sentence that is no cell.", "", ""],
+    ]
+    assert found.sheet.place(2, 2) == "line 12"
+    assert not found.sheet.inferred  # bars say where every cell ends
+
+
+def test_an_empty_corner_behind_the_sizes_is_put_in_front_of_them() -> None:
+    cells = ["S", "M", "", "Obvod", "87-92 cm", "92-97 cm", "Dĺžka", "67-69 cm", "69-71 cm"]
+    found = paste("".join(f"{cell}\n|\n" for cell in cells))
+    assert found.rows() == [
+        ["", "S", "M"],
+        ["Obvod", "87-92 cm", "92-97 cm"],
+        ["Dĺžka", "67-69 cm", "69-71 cm"],
+    ]
+
+
+def test_one_cell_a_line_across_is_put_back_in_any_language_and_asked_once() -> None:
+    reading = read_pasted("Méret\nS\nM\nL\nMell\n84\n90\n96\nDerék\n70\n76\n82\n")
+    (chart,) = reading.charts
+    assert [size.label for size in chart.sizes] == ["S", "M", "L"]
+    assert [one.published for one in chart.sizes[1].ranges] == ["90", "76"]
+    order = [one for one in reading.findings if one.code == "text-order"]
+    assert len(order) == 1
+    values = [one for size in chart.sizes for one in size.ranges]
+    assert all(order[0].id in one.findings for one in values)
+
+
+@pytest.mark.parametrize(
+    "cells",
+    [
+        ["Koko", "A", "1", "2", "B", "3"],  # rows of unequal length
+        ["Koko", "A", "38", "90", "36", "84"],  # numbers for labels that fall
+        ["Aa", "Bb", "Cc", "Dd", "1", "2"],  # no row is complete twice
+        ["S", "M", "L", "86", "92", "98"],  # nothing names the figures
+    ],
+)
+def test_what_does_not_come_out_even_is_left_alone(cells: list[str]) -> None:
+    assert stream_table([Line(text, at) for at, text in enumerate(cells)]) is None
+
+
+def test_an_indented_block_is_no_column_behind_a_tab() -> None:
+    found = read("Sizes below\n\tSIZE\n\tCHEST\n\tS\n\t84-90\n\tM\n\t90-96\n", "page.txt")
+    assert found.rows()[1:] == [["SIZE", "CHEST"], ["S", "84-90"], ["M", "90-96"]]
+
+
+_BLOCKS = """\
+    Jumpers
+
+    Age (Years)
+    3-4
+    4-5
+
+    Height
+    Chest
+
+    90-98
+    58-60
+
+    35½-38½
+    23-23½
+
+    98-104
+    60-62
+
+    38½-41
+    23½-24½
+    """
+
+
+def test_blocks_of_figures_for_each_size_in_both_units_are_proved_by_their_ratio() -> None:
+    found = paste(dedent(_BLOCKS))
+    assert found.rows() == [
+        ["Jumpers", "", "", "", ""],
+        ["Age (Years)", "Height", "Height", "Chest", "Chest"],
+        ["3-4", "90-98", "35½-38½", "58-60", "23-23½"],
+        ["4-5", "98-104", "38½-41", "60-62", "23½-24½"],
+    ]
+    assert found.sheet.inferred
+    assert paste(dedent(_BLOCKS).replace("35½-38½", "55½-58½")).rows()[1] != found.rows()[1]
+
+
+def test_all_sizes_first_and_a_block_of_figures_for_each_heading() -> None:
+    text = "S\nM\nL\n\nChest\n84-90\n90-96\n96-102\n\nWaist\n70-76\n76-82\n82-88\n"
+    assert paste(text).rows() == [
+        ["", "S", "M", "L"],
+        ["Chest", "84-90", "90-96", "96-102"],
+        ["Waist", "70-76", "76-82", "82-88"],
+    ]

@@ -1,0 +1,118 @@
+"""Lines of sizes with as many values below, parted by single blanks or put one a line."""
+
+from __future__ import annotations
+
+from decimal import Decimal
+from textwrap import dedent
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from charts.importer import read_pasted
+from charts.readers.value_runs import labels_in, named_values, values_in
+from charts.schema import Dimension
+from tests.charts.readers.reading import paste
+
+
+@pytest.mark.parametrize(
+    ("text", "values"),
+    [
+        ('26 - 32" 33 - 38" 39-44" 45-50"', ('26 - 32"', '33 - 38"', '39-44"', '45-50"')),
+        ("66 - 81cm 82 - 96cm 97-112cm", ("66 - 81cm", "82 - 96cm", "97-112cm")),
+        ("20 1/2 21 28½ 30", ("20 1/2", "21", "28½", "30")),
+        ("5'4\" - 5'6\" 5'7\" 6'", ("5'4\" - 5'6\"", "5'7\"", "6'")),
+        ("84 bis 90 up to 96 > 98 120 kg", ("84 bis 90", "up to 96", "> 98", "120 kg")),
+        ('34-36" (86-91 cm) 38-40" (96-102 cm)', ('34-36" (86-91 cm)', '38-40" (96-102 cm)')),
+        ("30.5cm(12in) 31", ("30.5cm(12in)", "31")),
+        ("84 90 x", ()),
+        ("2/3 of 86", ()),
+    ],
+)
+def test_a_line_is_cut_into_whole_values_or_not_at_all(text: str, values: tuple[str, ...]) -> None:
+    assert values_in(text) == values
+
+
+@given(
+    st.lists(
+        st.tuples(st.integers(20, 199), st.integers(1, 9), st.sampled_from(["-", " - ", "–"])),
+        min_size=1,
+        max_size=12,
+    )
+)
+def test_ranges_with_blanks_inside_come_back_as_they_were_written(
+    ends: list[tuple[int, int, str]],
+) -> None:
+    written = [f"{low}{joint}{low + more} cm" for low, more, joint in ends]
+    assert list(values_in(" ".join(written))) == written
+
+
+def test_labels_and_names_in_one_line() -> None:
+    assert labels_in("International sizing XS S M") == ("International sizing", ("XS", "S", "M"))
+    assert labels_in("S / M L X Large") == ("", ("S/M", "L", "X Large"))
+    assert labels_in("US 4 6 8") == ("US", ("4", "6", "8"))
+    assert labels_in("Chest 84 90 96") is None
+    assert labels_in("84 90 96") is None
+    assert labels_in("Size 40 38 36") is None
+    assert named_values("Waist girth: 84 90") == ("Waist girth", ("84", "90"))
+    assert named_values("Waist 2027") == ("Waist", ("2027",))
+
+
+def test_sizes_over_two_lines_of_figures_in_two_units() -> None:
+    reading = read_pasted('S/M L XL\nWaist 26 - 32" 33 - 38" 39-44"\n66-81cm 84-97cm 99-112cm\n')
+    (chart,) = reading.charts
+    assert [size.label for size in chart.sizes] == ["S/M", "L", "XL"]
+    first = chart.sizes[0].ranges[0]
+    assert first.dimension is Dimension.WAIST
+    assert (first.low, first.high) == (Decimal(66), Decimal(81))
+    assert first.also_published is not None
+
+
+def test_a_count_that_does_not_agree_makes_no_row() -> None:
+    found = paste("S M L\nChest 84 90\nWaist 70 76 82\n")
+    assert found.sheet.columns == 1
+    assert found.codes == ["no-table"]
+
+
+def test_a_name_broken_over_lines_belongs_to_the_values_below_it_and_is_asked() -> None:
+    found = paste("pp p m 1 2\nPerímetro\ndo\ntórax\n40 44 46 50 52\n")
+    assert found.rows() == [
+        ["", "pp", "p", "m", "1", "2"],
+        ["Perímetro do tórax", "40", "44", "46", "50", "52"],
+    ]
+    assert found.sheet.inferred
+
+
+_ALTERNATE = """\
+    International sizing XS S
+    US 4 6
+    Bust
+
+    85 cm
+
+    33.5 in
+
+    89 cm
+
+    35 in
+    Waist
+    67 cm
+    26.4 in
+    71 cm
+    27.9 in
+
+    Bust: measure over the fullest part.
+    """
+
+
+def test_one_value_a_line_alternately_in_two_units_is_one_cell_in_both() -> None:
+    text = dedent(_ALTERNATE).replace("XS S", "XS S M").replace("4 6", "4 6 8")
+    assert paste(text).sheet.columns == 1  # three sizes, figures for two
+    found = paste(dedent(_ALTERNATE).replace("International sizing", "Size"))
+    assert found.rows()[:4] == [
+        ["Size", "XS", "S"],
+        ["US", "4", "6"],
+        ["Bust", "85 cm\n33.5 in", "89 cm\n35 in"],
+        ["Waist", "67 cm\n26.4 in", "71 cm\n27.9 in"],
+    ]
+    assert not found.sheet.inferred
