@@ -25,11 +25,18 @@ class HeadPainter:
     letters: Lettering
 
     def paint(
-        self, painter: QPainter, scale: Scale, edges: tuple[float, float], rider: float
+        self,
+        painter: QPainter,
+        scale: Scale,
+        edges: tuple[float, float],
+        rider: float,
+        *,
+        measured: bool = True,
     ) -> None:
         """Both edges of the tape with the figures, and the rider's mark at ``rider`` (pixels).
 
-        ``edges`` are the tape's upper and lower end. Off the centre, a hollow mark stays there.
+        ``edges`` are the tape's upper and lower end. Off the centre, a hollow mark stays there;
+        over an estimate, which nobody ``measured``, there is no other.
         """
         top, bottom = edges
         unit = self.type_.line / 16.0
@@ -41,9 +48,10 @@ class HeadPainter:
         self._edge(painter, scale.inch_ticks(wide), middle, -1.0, top)
         below = _clear_of(scale.cm_ticks(wide), rider, wide / 2 + 5 * unit)
         self._edge(painter, below, middle, 1.0, bottom)
-        if abs(rider - scale.centre) > 0.5:
+        if not measured or abs(rider - scale.centre) > 0.5:
             self._pointer(painter, scale.centre, middle, hollow=True)
-        self._rider(painter, rider, middle, bottom)
+        if measured:
+            self._rider(painter, rider, middle, bottom)
 
     def _edge(
         self, painter: QPainter, ticks: Sequence[Tick], middle: float, side: float, edge: float

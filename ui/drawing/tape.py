@@ -87,7 +87,10 @@ class Arrow(NamedTuple):
 
 
 class TapePicture(NamedTuple):
-    """All that is drawn in one cell. ``winter`` is None where no layers go underneath."""
+    """All that is drawn in one cell. ``winter`` is None where no layers go underneath.
+
+    ``spread`` is where an estimate may lie, cut at the tape's ends; None for a reading.
+    """
 
     rider: float
     winter: float | None
@@ -95,6 +98,7 @@ class TapePicture(NamedTuple):
     gap: Gap | None
     arrow: Arrow | None
     crossing: Crossing
+    spread: tuple[float, float] | None = None
 
 
 _TOUCHING_CM: Final = 1e-4
@@ -145,6 +149,28 @@ def picture(
         arrow=arrow,
         crossing=crossing,
     )
+
+
+def estimate_picture(
+    scale: Scale, spans: Sequence[SizeSpan], mean_cm: float, ends_cm: tuple[float, float]
+) -> TapePicture:
+    """The sizes beside an estimate and its spread: no gap, cap, notch or arrow tells a state."""
+    nothing = _Meeting(Crossing.UNCHECKED, mean_cm, mean_cm, None)
+    return TapePicture(
+        rider=scale.x(mean_cm),
+        winter=None,
+        bars=_bars(scale, spans, nothing),
+        gap=None,
+        arrow=None,
+        crossing=Crossing.UNCHECKED,
+        spread=spread_of(scale, ends_cm),
+    )
+
+
+def spread_of(scale: Scale, ends_cm: tuple[float, float]) -> tuple[float, float]:
+    """Where an estimate may lie, in pixels, cut at the tape's ends."""
+    low, high = (min(max(scale.x(one), scale.left), scale.right) for one in ends_cm)
+    return low, high
 
 
 def _gap(span: SizeSpan, rider_cm: float, winter_cm: float) -> tuple[float, float] | None:

@@ -20,6 +20,7 @@ _FADE: Final = 26.0
 _NOTCH: Final = 6.0
 _WASH: Final = 0.42  # how much of its colour an assumed size keeps inside
 _LAYERS_ALPHA: Final = 26
+_SPREAD: Final = 0.16  # how much of its grey the spread of an estimate keeps
 
 
 @dataclass(frozen=True, slots=True)
@@ -76,6 +77,9 @@ class TapePainter:
         Caps and gaps come after the line's halo, so that a rider right at the end hides neither.
         """
         smooth(painter)
+        if drawn.spread is not None:
+            self._paint_estimate(painter, top, drawn, drawn.spread, self.colours[ink])
+            return
         if drawn.winter is not None:
             self._paint_layers(painter, top, drawn.rider, drawn.winter)
         self._paint_others(painter, top, drawn.bars)
@@ -99,6 +103,39 @@ class TapePainter:
         smooth(painter)
         self._paint_halo(painter, x, top, height)
         self._paint_core(painter, x, top, height)
+
+    def paint_guess(
+        self, painter: QPainter, x: float, spread: tuple[float, float], top: float, height: float
+    ) -> None:
+        """An estimate where it passes a row: its spread as a faint band, its middle broken."""
+        left, right = spread
+        grey = self.colours[Ink.OTHER]
+        faint = mixed(grey, self.colours[self.ground], _SPREAD)
+        painter.fillRect(QRectF(left, top, right - left, height - 1), faint)
+        self._paint_middle(painter, x, top, height)
+
+    def _paint_middle(self, painter: QPainter, x: float, top: float, height: float) -> None:
+        wide = max(1.0, 1.3 * self.shape.unit)
+        stretches = dashes(top, top + height, 3.6 * self.shape.unit)
+        rects = [QRectF(x - wide / 2, start, wide, end - start) for start, end in stretches]
+        self._fill_rects(painter, rects, self.colours[Ink.UNKNOWN])
+
+    def _paint_estimate(
+        self,
+        painter: QPainter,
+        top: float,
+        drawn: TapePicture,
+        spread: tuple[float, float],
+        colour: QColor,
+    ) -> None:
+        """The sizes over the spread of what was not measured; grey, for it tells no state."""
+        self.paint_guess(painter, drawn.rider, spread, top, self.shape.height)
+        self._paint_others(painter, top, drawn.bars)
+        for bar in drawn.bars:
+            if bar.best:
+                self._paint_bar(painter, top, bar, colour)
+                self._paint_ends(painter, top, bar, colour)
+        self._paint_middle(painter, drawn.rider, top, self.shape.height)
 
     def _paint_halo(self, painter: QPainter, x: float, top: float, height: float) -> None:
         half = max(2.0, round(2.2 * self.shape.unit))

@@ -15,7 +15,7 @@ from ui.drawing.tape_painter import dashes
 from ui.dress import Dress
 from ui.fitting_page.columns import PAD_LEFT, Column
 from ui.fitting_page.rows import SEPARATOR, BandRow, ModelRow, TapeHead, VerdictWord
-from ui.fitting_page.tape_cells import Spot, TapeCells, rider_x
+from ui.fitting_page.tape_cells import Spot, TapeCells
 from ui.theme import GATE_LOOK, Ink
 
 BAND_HEIGHT: Final = 25.0
@@ -122,8 +122,7 @@ class CellPainter:
         for head, left, width in tapes:
             scale = self.tapes.scale(head, left, width)
             if scale is not None:
-                x = rider_x(head, scale)
-                self.dress.tape.paint_line(painter, x, box.top(), box.height())
+                self.tapes.line(spot, head, scale)
         self._fold(painter, box, row.folded)
         line = box.adjusted((PAD_LEFT + 15) * self.dress.unit, 0, 0, -1)
         self.dress.small_strong.left(painter, line, row.text, self.dress.colours[Ink.TEXT])

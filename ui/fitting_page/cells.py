@@ -4,10 +4,12 @@ from __future__ import annotations
 
 import math
 from collections.abc import Callable
+from dataclasses import replace
 from typing import Final
 
 from charts.schema import Dimension
 from harmonizer.fit_sheet import FitSheet
+from harmonizer.lanes import Lane
 from harmonizer.range_table import Absent, Assumed
 from harmonizer.states import GIRTHS, LENGTHS
 from ui.drawing.tape import Crossing, Side, SizeSpan, in_order
@@ -106,6 +108,41 @@ def _spans(sheet: FitSheet, row: int, best: int, groups: ModelGroups) -> tuple[S
         for at in groups.members[int(groups.group_of[best])]
         if not math.isnan(lower[row, at])
     }
+    return _one_each(spans, best)
+
+
+def estimated_cell(cell: TapeCell, spans: tuple[SizeSpan, ...]) -> TapeCell:
+    """A cell without a reading, with its model's sizes drawn beside the estimate: no state."""
+    return replace(cell, spans=spans, estimated=True) if spans else cell
+
+
+def spans_beside_guess(
+    sheet: FitSheet, row: int, best: int, groups: ModelGroups
+) -> tuple[SizeSpan, ...]:
+    """The sizes that give this dimension in the shop's own definition, which the estimate has.
+
+    Nothing where the best one does not: an estimate is put beside no other definition.
+    """
+    lane = lane_of_default(sheet, TAPES[row])
+    if sheet.table.absent[lane, best] != Absent.PRESENT:
+        return ()
+    key = (-1 - lane, row, best)
+    known = groups.spans.get(key)
+    if known is None:
+        members = groups.members[int(groups.group_of[best])]
+        given = [at for at in members if sheet.table.absent[lane, at] == Absent.PRESENT]
+        known = groups.spans[key] = _one_each({at: _span(sheet, lane, at) for at in given}, best)
+    return known
+
+
+def lane_of_default(sheet: FitSheet, dimension: Dimension) -> int:
+    """The lane of a dimension as the shop measures it; there is always one."""
+    usual = Lane(dimension, sheet.settings.default_definition(dimension))
+    return sheet.table.lanes.index(usual)
+
+
+def _one_each(spans: dict[int, SizeSpan], best: int) -> tuple[SizeSpan, ...]:
+    """From left to right, equal stretches once, the best one marked."""
     own = spans[best]
     stretches = {(span.low_cm, span.high_cm): span for span in spans.values()}
     stretches[own.low_cm, own.high_cm] = own._replace(best=True)

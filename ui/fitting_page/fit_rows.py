@@ -13,13 +13,20 @@ from harmonizer.explain import sentence
 from harmonizer.fit_row import FitRow
 from harmonizer.fit_sheet import FitSheet
 from harmonizer.offers import Offer
-from harmonizer.states import GIRTHS, VERDICTS
-from ui.drawing.scale import BACK_HALF_SPAN_CM, GIRTH_HALF_SPAN_CM
+from harmonizer.states import GIRTHS
 from ui.drawing.tape import SizeSpan
-from ui.fitting_page.cells import margins_at, spans_of, state_at, tape_cell
+from ui.fitting_page.cells import (
+    estimated_cell,
+    margins_at,
+    spans_beside_guess,
+    spans_of,
+    state_at,
+    tape_cell,
+)
 from ui.fitting_page.model_groups import (
     ModelGroups,
     Ranked,
+    band_of,
     in_band,
     model_key,
     ranked,
@@ -28,7 +35,6 @@ from ui.fitting_page.model_groups import (
 from ui.fitting_page.remarks import remarks_on
 from ui.fitting_page.row_words import RowWords
 from ui.fitting_page.rows import (
-    BAND_OF,
     BANDS,
     SEPARATOR,
     TAPES,
@@ -39,6 +45,7 @@ from ui.fitting_page.rows import (
     TapeHead,
     VerdictWord,
 )
+from ui.fitting_page.tape_heads import tape_heads
 from ui.words import Words
 
 FOLDED_AT_FIRST: Final = frozenset({Band.NO})
@@ -76,7 +83,7 @@ class FittingSheet:
         self._places: list[int] = []
         self._band_rows: list[int] = []
         self._lay_out()
-        self._heads = {dimension: self._head(dimension) for dimension in TAPES}
+        self._heads = tape_heads(fit, words, measured.heads if measured is not None else None)
 
     def _lay_out(self) -> None:
         """One entry a row: the best offer of a model, or a band's heading as -1 - its place."""
@@ -113,9 +120,10 @@ class FittingSheet:
         known = ~np.isnan(self.fit.lower[len(TAPES) :, best])
         off = bool(np.any((extra != 0) & known))
         gates = any(bool(flags[best].any()) for flags in self.fit.gates.found.values())
+        bare = bool(self._counts[Band.NOT_COMPARED])
         asked = any(self.fit.table.offers[at].open_questions for at in best)
         between = bool(self.fit.between[best].any())
-        return off or gates or asked or between or bool(self.fit.table.facts.stock)
+        return off or bare or gates or asked or between or bool(self.fit.table.facts.stock)
 
     @property
     def is_trial(self) -> bool:
@@ -170,12 +178,12 @@ class FittingSheet:
         offer = self.fit.table.offers[at]
         members = self._groups.members[self._groups.group_of[at]]
         girths, length = self._verdict_words(at)
-        verdict = VERDICTS[self.fit.verdicts[at]]
-        stopped = BAND_OF[verdict.value] is Band.NOT_OFFERED
+        band = band_of(self.fit.row_of(at))
+        stopped = band is Band.NOT_OFFERED
         return ModelRow(
             key=model_key(offer),
             at=at,
-            band=BAND_OF[verdict.value],
+            band=band,
             maker=offer.supplier or "",
             model=offer.model,
             wearer=self._wearer(offer),
@@ -237,7 +245,11 @@ class FittingSheet:
         return self._row_words.girths(girth, chest_checked), self._row_words.length(length)
 
     def _cell(self, dimension: Dimension, at: int) -> TapeCell:
-        return tape_cell(self.fit, self._row_words, dimension, at, self._spans)
+        cell = tape_cell(self.fit, self._row_words, dimension, at, self._spans)
+        if self._heads[dimension].guess is None:
+            return cell
+        row = TAPES.index(dimension)
+        return estimated_cell(cell, spans_beside_guess(self.fit, row, at, self._groups))
 
     def _spans(self, row: int, at: int) -> tuple[SizeSpan, ...]:
         return spans_of(self.fit, row, at, self._groups, self._signature)
@@ -285,31 +297,3 @@ class FittingSheet:
         folded = band in self.folded
         code = f"group-{band.value.replace('_', '-')}"
         return BandRow(band, count, folded, self._words(code, count=count))
-
-    def _head(self, dimension: Dimension) -> TapeHead:
-        back = dimension is Dimension.BACK_LENGTH
-        title = self._words("head-back" if back else f"dimension-{dimension.value}")
-        tried = self._reading(dimension)
-        centre = tried if self._measured is None else self._measured.heads[dimension].centre_cm
-        text = (
-            self._words("head-no-reading")
-            if tried is None
-            else self._words("head-reading", cm=self._words.cm(tried))
-        )
-        return TapeHead(
-            dimension=dimension,
-            title=title,
-            reading=text,
-            centre_cm=centre,
-            half_span_cm=BACK_HALF_SPAN_CM if back else GIRTH_HALF_SPAN_CM,
-            remark=self._words("head-double-scale") if back else "",
-            sentence=self._words("head-sentence", title=title, reading=text),
-            tried_cm=tried if tried != centre else None,
-        )
-
-    def _reading(self, dimension: Dimension) -> float | None:
-        """The reading the tape is centred on: that of the shop's usual definition, else any."""
-        usual = self.fit.settings.default_definition(dimension)
-        readings = [one for one in self.fit.body.settled if one.measure.dimension is dimension]
-        readings.sort(key=lambda one: one.definition is not usual)
-        return readings[0].value if readings else None

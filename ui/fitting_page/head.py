@@ -94,16 +94,22 @@ class TapeHeadView(QHeaderView):
             self.dress.strong.left(painter, line, self._title(column), colours[Ink.TEXT])
             return
         self.dress.strong.left(painter, line, head.title, colours[Ink.TEXT])
-        if head.centre_cm is None:
-            self.dress.small.right(painter, line, head.reading, colours[Ink.QUIET])
+        measured = head.centre_cm is not None
+        if not measured:
+            room = line.width() - self.dress.strong.width(head.title) - type_.px(5)
+            fits = self.dress.small.width(head.reading) <= room
+            text = head.reading if fits else head.brief
+            self.dress.small.right(painter, line, text, colours[Ink.QUIET])
+        if head.middle_cm is None:
             return
-        self._paint_remark(painter, line, head)
-        self.dress.plain.right(painter, line, head.reading, colours[Ink.TEXT])
+        if measured:
+            self._paint_remark(painter, line, head)
+            self.dress.plain.right(painter, line, head.reading, colours[Ink.TEXT])
         unit = self.dress.unit
-        scale = tape_scale(rect.left(), rect.width(), unit, head.centre_cm, head.half_span_cm)
+        scale = tape_scale(rect.left(), rect.width(), unit, head.middle_cm, head.half_span_cm)
         edges = (float(rect.top() + type_.px(TAPE_TOP)), float(rect.bottom()))
         tape = HeadPainter(colours, type_, self.dress.small)
-        tape.paint(painter, scale, edges, rider_x(head, scale))
+        tape.paint(painter, scale, edges, rider_x(head, scale), measured=measured)
 
     def _paint_remark(self, painter: QPainter, line: QRectF, head: TapeHead) -> None:
         """That this tape has another scale than its neighbours."""

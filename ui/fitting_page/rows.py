@@ -23,6 +23,7 @@ class Band(StrEnum):
     TRY = "try"
     JUST_OUTSIDE = "just_outside"
     LONG = "long"
+    NOT_COMPARED = "not_compared"
     NO = "no"
     NOT_OFFERED = "not_offered"
 
@@ -56,7 +57,8 @@ class TapeCell:
 
     ``number`` is the tightest margin with its word, ``brief`` the same where room is short.
     Without a picture (no reading, or nothing that may be compared) ``spans`` is empty and
-    ``number`` says why, or what the chart gives.
+    ``number`` says why, or what the chart gives; so it does where the sizes are only drawn beside
+    what is ``estimated``.
     """
 
     number: str
@@ -67,6 +69,7 @@ class TapeCell:
     layers_cm: float = 0.0
     cap: Side | None = None
     strong: bool = False
+    estimated: bool = False
 
 
 @dataclass(frozen=True, slots=True)
@@ -107,10 +110,21 @@ class BandRow:
 
 
 @dataclass(frozen=True, slots=True)
+class Guess:
+    """What height and weight let be expected of a measure nobody took, with 19 riders in 20."""
+
+    mean_cm: float
+    low_cm: float
+    high_cm: float
+
+
+@dataclass(frozen=True, slots=True)
 class TapeHead:
     """The head of one tape: ``centre_cm`` is the reading, None before there is one.
 
-    ``tried_cm`` is where the rider's line stands while another value is tried.
+    ``tried_cm`` is where the rider's line stands while another value is tried. ``guess`` is what
+    is drawn in grey in the place of a missing reading; it is never one. ``brief`` stands for
+    ``reading`` where room is short.
     """
 
     dimension: Dimension
@@ -121,6 +135,15 @@ class TapeHead:
     remark: str = ""
     sentence: str = ""
     tried_cm: float | None = None
+    guess: Guess | None = None
+    brief: str = ""
+
+    @property
+    def middle_cm(self) -> float | None:
+        """What the tape is centred on: the reading, else its estimate."""
+        if self.centre_cm is None and self.guess is not None:
+            return self.guess.mean_cm
+        return self.centre_cm
 
     @property
     def rider_cm(self) -> float | None:

@@ -231,7 +231,7 @@ class FittingTable(QTableView):
         found = {}
         for head, left, width in self.tapes():
             scale = self._painter.cells.tapes.scale(head, left, width)
-            if scale is not None:
+            if scale is not None and head.centre_cm is not None:
                 found[head.dimension] = (scale, rider_x(head, scale))
         return found
 

@@ -9,7 +9,7 @@ from PySide6.QtCore import QRectF, Qt
 from PySide6.QtGui import QPainter
 
 from ui.drawing.scale import Scale
-from ui.drawing.tape import TapePicture, picture
+from ui.drawing.tape import TapePicture, estimate_picture, picture, spread_of
 from ui.dress import Dress
 from ui.fitting_page.columns import PAD_LEFT, tape_scale
 from ui.fitting_page.rows import TapeCell, TapeHead
@@ -46,33 +46,37 @@ class TapeCells:
         tape = self.dress.tape_chosen if spot.chosen else self.dress.tape
         if scale is None or cell is None or not cell.spans:
             if scale is not None:
-                tape.paint_line(spot.painter, rider_x(head, scale), box.top(), box.height())
+                self.line(spot, head, scale)
             self._absence(spot, cell, scale)
             return
-        drawn = picture(
-            scale,
-            cell.spans,
-            cell.crossing,
-            rider_cm=head.tried_cm,
-            layers_cm=cell.layers_cm,
-            cap=cell.cap,
-        )
+        drawn = _drawn(head, cell, scale)
         tape.paint(spot.painter, box.top(), scale, drawn, cell.ink)
         if self.dress.shape.names:
             self._size_names(spot, drawn)
         self._number(spot, cell, scale, both)
 
+    def line(self, spot: Spot, head: TapeHead, scale: Scale) -> None:
+        """The rider's line where it passes a row without a picture; in grey what is estimated."""
+        tape = self.dress.tape_chosen if spot.chosen else self.dress.tape
+        top, height = spot.box.top(), spot.box.height()
+        if head.centre_cm is None and head.guess is not None:
+            spread = spread_of(scale, (head.guess.low_cm, head.guess.high_cm))
+            tape.paint_guess(spot.painter, scale.centre, spread, top, height)
+        else:
+            tape.paint_line(spot.painter, rider_x(head, scale), top, height)
+
     def scale(self, head: TapeHead, left: float, width: float) -> Scale | None:
-        """The tape in a column, None before there is a reading."""
-        if head.centre_cm is None:
+        """The tape in a column, None while there is neither a reading nor an estimate."""
+        if head.middle_cm is None:
             return None
-        return tape_scale(left, width, self.dress.unit, head.centre_cm, head.half_span_cm)
+        return tape_scale(left, width, self.dress.unit, head.middle_cm, head.half_span_cm)
 
     def _number(self, spot: Spot, cell: TapeCell, scale: Scale, both: str) -> None:
         """The one number of a cell, right of the rider's line."""
         dress, unit, box = self.dress, self.dress.unit, spot.box
         letters = dress.small_strong if cell.strong else dress.small
-        left = box.left() if both else scale.centre + 4 * unit
+        whole = bool(both) or cell.estimated
+        left = box.left() if both else scale.left if whole else scale.centre + 4 * unit
         text = both or cell.number
         if not both and letters.width(text) > scale.right - left:
             text = cell.brief
@@ -81,13 +85,13 @@ class TapeCells:
         line = QRectF(
             scale.right - wide, box.top() + shape.number_top, wide + 1, shape.number_height
         )
-        if cell.layers_cm > 0 or both:
-            # The winter end would run through the figures: give them a ground of their own.
+        crossed = whole and line.left() < scale.centre + 4 * unit
+        if cell.layers_cm > 0 or both or crossed:
+            # A line would run through the figures: give them a ground of their own.
             plate = line.adjusted(-3 * unit, 0, 2 * unit, 0)
             spot.painter.fillRect(plate, dress.colours[spot.ground])
-        letters.right(
-            spot.painter, line, text, dress.colours[cell.ink if cell.strong else Ink.TEXT]
-        )
+        quiet = Ink.QUIET if cell.estimated else Ink.TEXT
+        letters.right(spot.painter, line, text, dress.colours[cell.ink if cell.strong else quiet])
 
     def _absence(self, spot: Spot, cell: TapeCell | None, scale: Scale | None) -> None:
         """Why there is no picture, right of the rider's line, on two lines where need be."""
@@ -114,6 +118,22 @@ class TapeCells:
             line = QRectF(left, spot.box.top() + 1.5 * unit, wide + 1, 14 * unit)
             small.left(spot.painter, line, bar.label, self.dress.colours[Ink.QUIET])
             end = left + wide + 4 * unit
+
+
+def _drawn(head: TapeHead, cell: TapeCell, scale: Scale) -> TapePicture:
+    """The picture of one cell: about the reading, or about what is estimated in its place."""
+    guess = head.guess
+    if cell.estimated and guess is not None:
+        ends = (guess.low_cm, guess.high_cm)
+        return estimate_picture(scale, cell.spans, guess.mean_cm, ends)
+    return picture(
+        scale,
+        cell.spans,
+        cell.crossing,
+        rider_cm=head.tried_cm,
+        layers_cm=cell.layers_cm,
+        cap=cell.cap,
+    )
 
 
 def rider_x(head: TapeHead, scale: Scale) -> float:

@@ -2,17 +2,29 @@
 
 from __future__ import annotations
 
-import pytest
+from dataclasses import replace
 
-from charts.schema import Dimension
+import pytest
+from PySide6.QtGui import QColor
+
+from charts.schema import Definition, Dimension, FileReading
 from charts.wording import Wording
+from harmonizer.fit import fit
+from harmonizer.offers import offers
+from harmonizer.range_table import RangeTable
 from harmonizer.rider import BodyFigure, Measure
 from harmonizer.states import GirthState
+from tests.ui.fitting_page.test_fit_rows import laid_out, model_rows
 from tests.ui.fitting_page.test_page import stocked
-from tests.ui.shop import rider_of
+from tests.ui.shop import model_chart, rider_of, shop_table
 from ui.desk import Desk
+from ui.drawing.scale import Scale
+from ui.drawing.tape import Crossing, estimate_picture, spread_of
 from ui.fitting_page.draft import Draft
 from ui.fitting_page.estimated import estimated
+from ui.fitting_page.tape_heads import tape_heads
+from ui.theme import Ink, Scheme, Theme
+from ui.words import Words
 
 
 def known(figure: BodyFigure = BodyFigure.WOMAN, **more: float) -> Draft:
@@ -67,3 +79,84 @@ def test_another_rider_takes_the_grey_figure_away(desk: Desk) -> None:
     edit = page.readings.fields[Measure.CHEST].line.edit
     assert edit.placeholderText() == ""
     assert "Not measured" not in edit.accessibleDescription()
+
+
+class TestOnTheTapes:
+    """Grey, with its spread, and never a state: no stop, no cap, no gap comes of an estimate."""
+
+    def test_the_worked_example_stands_on_the_chests_tape(self) -> None:
+        """Woman, 168 cm, 62 kg: chest 88.8, 80.4 to 97.1 (fit model, section 13, to 0.1)."""
+        heads = tape_heads(fit(known().rider(), shop_table(2)), Words("en"))
+        guess = heads[Dimension.CHEST].guess
+        assert guess is not None
+        ends = (guess.low_cm, guess.mean_cm, guess.high_cm)
+        assert ends == pytest.approx((80.4, 88.8, 97.1), abs=0.1)
+        assert heads[Dimension.CHEST].centre_cm is None
+        assert heads[Dimension.CHEST].rider_cm is None
+
+    def test_waist_and_hip_are_estimated_at_other_points_and_not_drawn(self) -> None:
+        heads = tape_heads(fit(known().rider(), shop_table(2)), Words("en"))
+        assert heads[Dimension.WAIST].guess is None
+        assert heads[Dimension.HIP].guess is None
+
+    def test_a_reading_takes_the_place_of_the_estimate(self) -> None:
+        heads = tape_heads(fit(known(chest=92.0).rider(), shop_table(2)), Words("en"))
+        assert heads[Dimension.CHEST].guess is None
+        assert heads[Dimension.CHEST].centre_cm == 92.0
+
+    def test_no_state_comes_of_it_however_far_the_sizes_lie(self) -> None:
+        sheet = laid_out(fit(known().rider(), shop_table(20)))
+        for row in model_rows(sheet):
+            for dimension in (Dimension.CHEST, Dimension.BACK_LENGTH):
+                cell = row.cells[dimension]
+                assert cell.estimated
+                assert cell.crossing is Crossing.UNCHECKED
+                assert not cell.strong
+                drawn = estimate_picture(Scale(88.8, 12.0, 0.0, 240.0), cell.spans, 88.8, (80, 97))
+                assert drawn.gap is None
+                assert drawn.arrow is None
+                assert not any(bar.cap or bar.notched for bar in drawn.bars)
+            assert row.length.text == "length not known"
+
+    def test_a_chart_of_another_definition_is_not_put_beside_it(self) -> None:
+        chart = model_chart("Alderway", "Merle")
+        ranges = [
+            tuple(
+                replace(one, definition=Definition.BACK_C7_WAIST)
+                if one.dimension is Dimension.BACK_LENGTH
+                else one
+                for one in size.ranges
+            )
+            for size in chart.sizes
+        ]
+        sizes = tuple(
+            replace(size, ranges=own) for size, own in zip(chart.sizes, ranges, strict=True)
+        )
+        readings = [FileReading("m.csv", (replace(chart, sizes=sizes),))]
+        table = RangeTable.compiled(offers(readings, ()))
+        (row,) = model_rows(laid_out(fit(known().rider(), table)))
+        assert row.cells[Dimension.CHEST].spans
+        assert row.cells[Dimension.BACK_LENGTH].spans == ()
+
+    def test_the_spread_is_cut_at_the_tapes_ends(self) -> None:
+        scale = Scale(50.0, 6.0, 10.0, 130.0)
+        assert spread_of(scale, (46.0, 60.0)) == (pytest.approx(30.0), 130.0)
+
+    def test_it_is_painted_in_grey_and_cannot_be_dragged(self, desk: Desk) -> None:
+        page = desk.window.fitting
+        stocked(page)
+        page.show_draft(known(waist=76.0))
+        lines = page.table._lines()
+        assert set(lines) == {Dimension.WAIST}
+        (left, width) = next(
+            (left, width) for head, left, width in page.table.tapes() if head.guess is not None
+        )
+        image = page.table.viewport().grab().toImage()
+        row = page.table.visualRect(page.table.currentIndex())
+        colours = {
+            image.pixelColor(x, row.bottom() + y).name()
+            for x in range(int(left), int(left + width))
+            for y in range(2, 28)
+        }
+        assert {one for one in colours if QColor(one).hsvSaturationF() > 0.25} == set()
+        assert Theme(Scheme.LIGHT).colour(Ink.RIDER) not in colours
