@@ -6,7 +6,7 @@ from collections.abc import Iterator, Sequence
 
 from charts.answers import A, Act, Answer, AsPrinted, Meaning, Question, Scope, Taken
 from charts.corrections import Correction
-from charts.findings import Finding, Settled
+from charts.findings import Candidate, Finding, Settled
 from charts.quantities import FAMILY, Family, Unit
 from charts.schema import Basis
 
@@ -75,7 +75,7 @@ class Answering:
         """How the question of ``finding`` is closed by a word that changes nothing; or None."""
         asked = Question.of(finding)
         for answer in self.answers:
-            if _confirms(answer.act, asked):
+            if _confirms(answer.act, asked, finding.candidates):
                 self.use(answer)
                 if isinstance(answer.act, Taken):
                     self.chosen[finding.id] = answer.act.why
@@ -83,11 +83,15 @@ class Answering:
         return None
 
 
-def _confirms(act: Act, asked: Question) -> bool:
-    """Whether an act says that what is asked about is right as it was read."""
+def _confirms(act: Act, asked: Question, offered: Sequence[Candidate]) -> bool:
+    """Whether an act says that what is asked about is right as it was read.
+
+    A reading that was taken of another print than stands there now confirms nothing.
+    """
     match act:
         case AsPrinted(place, code, heading, text, _):
             return Question(code, place, heading, text) == asked
-        case Taken(place, code):
-            return (code, place) == (asked.code, asked.place)
+        case Taken(place, code, why, text):
+            still = any((one.why, one.text) == (why, text or one.text) for one in offered)
+            return (code, place) == (asked.code, asked.place) and (still or not offered)
     return False

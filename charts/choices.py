@@ -52,6 +52,8 @@ _BASES: Final = (Basis.FINISHED, Basis.BODY, Basis.FLAT)
 
 def choices(finding: Finding, reading: FileReading) -> tuple[Choice, ...]:
     """The acts that may answer ``finding``, the likeliest first; none for what is no question."""
+    if finding.parts:
+        return tuple(_of_a_group(finding, reading))
     if not finding.candidates and finding.values.get("case") == _CELL:
         return tuple(_of_a_cell(finding, reading))
     maker = _MAKERS.get(finding.code, _of_a_cell)
@@ -136,6 +138,31 @@ def _of_a_cell(finding: Finding, reading: FileReading) -> Iterator[Choice]:
     text = finding.values.get("text", "")
     if finding.values.get("case") == _CELL and text:
         yield choice("not-given", Corrected((CellReads(finding.place, text, ""),)))
+
+
+def _of_a_group(finding: Finding, reading: FileReading) -> Iterator[Choice]:
+    """The readings that all its cells offer, each for all of them; or the print of all."""
+    for candidate in finding.candidates:
+        own = [_like(candidate, finding, part) for part in finding.parts]
+        acts = [
+            Taken(part.place, part.code, one.why, one.text)
+            for part, one in zip(finding.parts, own, strict=True)
+        ]
+        yield choice("take-all", *acts, candidate=candidate, text=candidate.text)
+    if not any(candidate.why == "as-printed" for candidate in finding.candidates):
+        printed = printed_around(finding, reading)
+        asked = [Question.of(part) for part in finding.parts]
+        acts_of_print = [
+            AsPrinted(one.place, one.code, one.heading, one.text, printed) for one in asked
+        ]
+        yield choice("as-printed-all", *acts_of_print)
+
+
+def _like(candidate: Candidate, finding: Finding, part: Finding) -> Candidate:
+    """The reading of one part that stands where ``candidate`` stands among those of its reason."""
+    alike_there = [one for one in finding.candidates if one.why == candidate.why]
+    alike_here = [one for one in part.candidates if one.why == candidate.why]
+    return alike_here[min(alike_there.index(candidate), len(alike_here) - 1)]
 
 
 def _unit(finding: Finding, reading: FileReading) -> Iterator[Choice]:

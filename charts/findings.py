@@ -149,6 +149,7 @@ class Finding:
 
     ``values`` fills the sentence of ``code``; ``candidates`` are the readings a person may take.
     ``settled`` says how a question was closed; it stays listed and only tells from then on.
+    ``parts`` are the questions of single cells that it asks together, empty where it asks one.
     """
 
     id: str
@@ -157,6 +158,7 @@ class Finding:
     values: Mapping[str, str] = field(default_factory=dict)
     candidates: tuple[Candidate, ...] = ()
     settled: Settled | None = None
+    parts: tuple[Finding, ...] = ()
 
     @property
     def level(self) -> Level:

@@ -19,6 +19,7 @@ from charts.columns.charts import charts_of
 from charts.columns.dates import without_dates
 from charts.columns.words import Surroundings, far_words, words_around
 from charts.findings import FindingLog, Level
+from charts.grouping import grouped
 from charts.identity import identified
 from charts.layout.fields import Table
 from charts.layout.find import find_tables
@@ -110,11 +111,10 @@ def _read(
         for sheet in sheets
     )
     charts = [chart for one in found for chart in one.charts]
-    charts = compared_with_page(charts, sheets, name, log)
     without = [one.sheet for one in found if one.laid and one.sheet.cells and not one.charts]
     if not found or any(one.laid for one in found):
         _say_nothing_found(charts, without, name, log)
-    return FileReading(name, told_apart(charts, log), log.findings), found
+    return grouped(FileReading(name, told_apart(charts, log), log.findings)), found
 
 
 def _read_sheet(
@@ -136,6 +136,7 @@ def _read_sheet(
     for chart in charts:
         if chart.models:
             log.add("several-models", chart.place, text=", ".join(chart.models))
+    charts = compared_with_page(charts, (plain,), name, log)
     return SheetReading(sheet, plain, tables, tuple(charts))
 
 
