@@ -14,7 +14,7 @@ from ui.words import Words
 
 @dataclass(frozen=True, slots=True)
 class ActionFact:
-    """One action. ``group`` makes it one choice of several."""
+    """One action. ``group`` makes it one choice of several; ``also`` is a second key for it."""
 
     key: str
     menu: str
@@ -22,6 +22,7 @@ class ActionFact:
     group: str = ""
     checkable: bool = False
     line_before: bool = False
+    also: str = ""
 
 
 ACTIONS: Final = (
@@ -35,7 +36,7 @@ ACTIONS: Final = (
     ActionFact("pdf", "file", "Ctrl+Shift+P"),
     ActionFact("quit", "file", "Ctrl+Q", line_before=True),
     ActionFact("undo", "edit", "Ctrl+Z"),
-    ActionFact("redo", "edit", "Ctrl+Shift+Z"),
+    ActionFact("redo", "edit", "Ctrl+Shift+Z", also="Ctrl+Y"),
     ActionFact("paste-chart", "edit", "Ctrl+Shift+V", line_before=True),
     ActionFact("paste-stock", "edit", "Ctrl+Alt+V"),
     ActionFact("drop-stock", "edit"),
@@ -46,9 +47,10 @@ ACTIONS: Final = (
     ActionFact("next-rider", "rider", "Ctrl+Tab"),
     ActionFact("close-rider", "rider", "Ctrl+W"),
     ActionFact("try-value", "rider", "Ctrl+T", line_before=True),
+    ActionFact("taker", "rider", "F9"),
     ActionFact("pair", "rider", "F8"),
     ActionFact("hold", "rider", "F5"),
-    ActionFact("approve", "chart", "Ctrl+Return"),
+    ActionFact("approve", "chart", "Ctrl+Return", also="Ctrl+Enter"),
     ActionFact("keep-aside", "chart", "Ctrl+Shift+K"),
     ActionFact("reopen", "chart"),
     ActionFact("next-chart", "chart", "Ctrl+PgDown"),
@@ -106,7 +108,8 @@ class Actions:
             menu.addSeparator()
         action = QAction(self._words(f"action-{fact.key}"), self._window)
         if fact.shortcut:
-            action.setShortcut(QKeySequence(fact.shortcut))
+            keys = (fact.shortcut, fact.also) if fact.also else (fact.shortcut,)
+            action.setShortcuts([QKeySequence(key) for key in keys])
         if fact.group:
             group = self._groups.setdefault(fact.group, QActionGroup(self._window))
             group.addAction(action)

@@ -68,6 +68,7 @@ class Commands(QObject):
             "go-table": self._go_table,
             "show-place": self._show_place,
             "try-value": self._try_value,
+            "taker": self._turn_taker,
             "pair": self._pair,
             "hold": self._hold,
         }
@@ -207,6 +208,16 @@ class Commands(QObject):
     def _try_value(self) -> None:
         self._show_fitting()
         self._window.fitting.try_current()
+
+    def _turn_taker(self) -> None:
+        """Another one holds the tape for the reading that has the keyboard."""
+        self._show_fitting()
+        fields = self._window.fitting.readings.fields.values()
+        at_hand = next((field for field in fields if field.line.edit.hasFocus()), None)
+        if at_hand is None:
+            self._window.notice.say(self._wording.say("keys", "choose-reading"))
+        else:
+            at_hand.taker_wanted.emit()
 
     def _pair(self) -> None:
         self._show_fitting()

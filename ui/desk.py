@@ -20,6 +20,7 @@ from ui.frame import Frame
 from ui.main_window import MainWindow
 from ui.model_commands import ModelCommands
 from ui.preferences import Preferences
+from ui.qt_language import speak
 from ui.questions_page.signature import FILE_NAME
 from ui.settings_desk import SettingsDesk
 from ui.sheet_commands import SheetCommands
@@ -61,6 +62,7 @@ def make_desk(
     appearance.apply(application, theme, type_)
     frame.setWindowIcon(appearance.window_icon())
     words = Words(preferences.language or spoken())
+    speak(application, words.wording.language)
     window = MainWindow(frame, Workspace(), words, Dress.of(theme, type_, preferences.density))
     if file is not None:
         window.signature.keep_in(file.with_name(FILE_NAME))

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import dataclass
 from datetime import date
 from typing import Final
 
@@ -12,14 +13,26 @@ from harmonizer.shop.stock_toml import STALE_DAYS, days_old
 _TOPIC: Final = "stock"
 
 
-def stock_words(on: date | None, today: date, wording: Wording) -> tuple[str, str]:
-    """What the filter for the stock list is called, with its day, and what is to be known of it."""
+@dataclass(frozen=True, slots=True)
+class StockWords:
+    """The filter's name with the list's day, without it where there is no room, and all of it."""
+
+    name: str
+    short: str
+    said: str
+
+
+def stock_words(on: date | None, today: date, wording: Wording) -> StockWords:
+    """What the filter for the stock list is called, and what is to be known of the list."""
+    short = wording.say(_TOPIC, "filter")
     if on is None:
-        return wording.say(_TOPIC, "filter"), wording.say(_TOPIC, "of-no-day")
+        return StockWords(short, short, wording.say(_TOPIC, "of-no-day"))
     day, age = day_words(on, wording), days_old(on, today)
     if age < STALE_DAYS:
-        return wording.say(_TOPIC, "filter-of", day=day), wording.say(_TOPIC, "of-day", day=day)
-    return wording.say(_TOPIC, "filter-old", day=day), old_words(on, today, wording)
+        name, said = (wording.say(_TOPIC, code, day=day) for code in ("filter-of", "of-day"))
+        return StockWords(name, short, said)
+    name, short = wording.say(_TOPIC, "filter-old", day=day), wording.say(_TOPIC, "filter-doubted")
+    return StockWords(name, short, old_words(on, today, wording))
 
 
 def old_words(on: date, today: date, wording: Wording) -> str:

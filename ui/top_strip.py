@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from PySide6.QtCore import Signal
-from PySide6.QtGui import QAction, QActionGroup
+from PySide6.QtGui import QAction, QActionGroup, QResizeEvent
 from PySide6.QtWidgets import QHBoxLayout, QMenu, QWidget
 
 from charts.model_facts import VestKind
@@ -13,9 +13,12 @@ from ui.appearance import Type
 from ui.controls.buttons import FlatButton
 from ui.controls.segments import Choice, Segments
 from ui.fitting_page.riders_strip import RidersStrip
+from ui.stock_words import StockWords
 from ui.words import Words
 
 ANY = "any"
+_LEAST_RIDERS = 330
+"""What the riders and the air between the parts need at least, in pixels at a line of 16."""
 
 
 class TopStrip(QWidget):
@@ -59,6 +62,9 @@ class TopStrip(QWidget):
         self.stock.setCheckable(True)
         self.stock.clicked.connect(self.stock_picked)
         self._has_stock = False
+        self._stock_words: StockWords | None = None
+        self._least_riders = type_.px(_LEAST_RIDERS)
+        self._air_between = (type_.px(14), type_.px(6))
         self._lay(type_)
         self.pages.press("fitting")
         self.kinds.press(ANY)
@@ -68,7 +74,7 @@ class TopStrip(QWidget):
         self.pages.setFixedWidth(px(244))
         row = QHBoxLayout(self)
         row.setContentsMargins(px(14), px(6), px(12), px(6))
-        row.setSpacing(px(14))
+        row.setSpacing(self._air_between[0])
         row.addWidget(self.pages)
         row.addWidget(self.riders, 100)
         row.addStretch(1)
@@ -108,22 +114,36 @@ class TopStrip(QWidget):
             self._level_menu.addAction(action)
         group.triggered.connect(self._level_chosen)
 
-    def show_stock(
-        self, has_list: bool, in_house: bool, words: tuple[str, str] | None = None
-    ) -> None:
-        """Show whether only what is in the house is wanted; without a stock list, nothing.
-
-        ``words`` are the filter's name, with the day of the list, and what is to be known of it.
-        """
+    def show_stock(self, has_list: bool, in_house: bool, words: StockWords) -> None:
+        """Show whether only what is in the house is wanted; without a stock list, nothing."""
         self._has_stock = has_list
-        if words is not None:
-            name, said = words
-            self.stock.setText(name)
-            self.stock.setAccessibleDescription(said)
-            self.stock.setToolTip(said)
-            self.stock.updateGeometry()
+        self._stock_words = words
+        self.stock.setAccessibleDescription(words.said)
+        self.stock.setToolTip(words.said)
         self.stock.setChecked(in_house)
         self.stock.setVisible(has_list and self.kinds.isVisibleTo(self))
+        self._name_stock()
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """The day of the stock list where there is room for it."""
+        super().resizeEvent(event)
+        self._name_stock()
+
+    def _name_stock(self) -> None:
+        """The filter's name, with the day only where the riders keep enough room."""
+        words = self._stock_words
+        if words is None:
+            return
+        self.stock.setText(words.name)
+        beside = (self.pages, self.kinds, self.level, self.stock)
+        wide = sum(one.sizeHint().width() for one in beside if one.isVisibleTo(self))
+        tight = wide + self._least_riders > self.width()
+        if tight:
+            self.stock.setText(words.short)
+        layout = self.layout()
+        if layout is not None:
+            layout.setSpacing(self._air_between[tight])
+        self.stock.updateGeometry()
 
     def _open_levels(self) -> None:
         self._level_menu.popup(self.level.mapToGlobal(self.level.rect().bottomLeft()))

@@ -14,10 +14,10 @@ from PySide6.QtWidgets import QApplication, QDialog, QTextBrowser, QVBoxLayout
 from charts.writers.whole_file import NotWrittenError
 from harmonizer.cautions import cautions_for
 from ui import appearance
-from ui.actions import ACTIONS
 from ui.drawing.row_shape import Density
 from ui.dress import Dress
 from ui.kept_file import not_kept_words
+from ui.keys_page import keys_page
 from ui.main_window import MainWindow
 from ui.preferences import LEAST_POINTS, MOST_POINTS, Preferences, write_preferences
 from ui.theme import Scheme, Theme
@@ -76,31 +76,34 @@ class ViewCommands(QObject):
         self._show(words("title-cautions"), cautions_for(rider, words.wording))
 
     def show_keys(self) -> None:
-        """Every action with its key."""
-        words = self._window.words
-        lines = [
-            words(
-                "key-line",
-                key=self._window.actions_[fact.key].shortcut().toString(),
-                action=words(f"action-{fact.key}").replace("&", "").rstrip("…"),
-            )
-            for fact in ACTIONS
-            if fact.shortcut
-        ]
-        self._show(words("title-keys"), lines)
+        """Every key: those of the menus, then those that work at one place only."""
+        table = self._window.charts.questions.keys.table_actions
+        page = keys_page(self._window.actions_, table, self._window.words)
+        self._open(self._window.words.wording.say("keys", "title")).setHtml(page)
 
     def _show(self, title: str, lines: Sequence[str]) -> None:
+        self._open(title).setPlainText("\n\n".join(lines))
+
+    def _open(self, title: str) -> QTextBrowser:
+        """A window of words, empty; the one before it goes."""
+        if self._dialog is not None:
+            self._dialog.close()
         dialog = QDialog(self._window.frame)
         dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
+        dialog.destroyed.connect(self._closed)
         dialog.setWindowTitle(title)
         text = QTextBrowser(dialog)
-        text.setPlainText("\n\n".join(lines))
         text.setAccessibleName(title)
         column = QVBoxLayout(dialog)
         column.addWidget(text)
         px = self._window.dress.type_.px
         dialog.resize(px(620), px(440))
+        self._dialog = dialog
         dialog.open()
+        return text
+
+    def _closed(self) -> None:
+        self._dialog = None
 
     def _set_scheme(self, scheme: Scheme | None) -> None:
         self._choose(replace(self.preferences, scheme=scheme))

@@ -60,7 +60,7 @@ class QuestionsPage(QWidget):
         self.acting = Acting(self.source, self.panel, words, bench, self._shelf)
         self.closing = Closing(self.head, self.panel, words, bench)
         self._lay()
-        self._keys = PageKeys(self, words, self.source.table_button)
+        self.keys = PageKeys(self, words, self.source.table_button)
         self._connect()
 
     def _lay(self) -> None:
@@ -94,12 +94,12 @@ class QuestionsPage(QWidget):
         self.source.view.went.connect(self._cell_chosen)
         self.source.sheet_picked.connect(self._show_sheet)
         self.understood.view.went.connect(self.show_place)
-        self._keys.table_act.connect(self.acting.take_table_act)
-        self._keys.back.connect(self._leave)
-        self._keys.type_cell.connect(self.panel.start_typing)
-        self._keys.opening.connect(self._offer_column_words)
-        self._keys.column_word.connect(self.acting.take_column_word)
-        self.source.view.menu_wanted.connect(self._keys.popup)
+        self.keys.table_act.connect(self.acting.take_table_act)
+        self.keys.back.connect(self._leave)
+        self.keys.type_cell.connect(self.panel.start_typing)
+        self.keys.opening.connect(self._offer_column_words)
+        self.keys.column_word.connect(self.acting.take_column_word)
+        self.source.view.menu_wanted.connect(self.keys.popup)
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         """Side by side where there is room, else one above the other."""
@@ -113,7 +113,7 @@ class QuestionsPage(QWidget):
             self._tables.setSizes([round(room * share), round(room * (1 - share))])
 
     def _offer_column_words(self) -> None:
-        self._keys.offer(self.acting.column_texts())
+        self.keys.offer(self.acting.column_texts())
 
     def _leave(self) -> None:
         """Leave the line first, then the file."""

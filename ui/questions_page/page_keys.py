@@ -31,6 +31,9 @@ _NEW_GROUP: Final = frozenset({TableAct.TURN, TableAct.TOP, TableAct.OUT_ROW})
 class PageKeys(QObject):
     """Keys that work wherever the keyboard is on the page.
 
+    Attributes:
+        table_actions: what stands in the table's menu.
+
     Signals:
         table_act(str): the act of this key of the table's menu.
         back(): Escape was pressed.
@@ -54,12 +57,14 @@ class PageKeys(QObject):
         self.column_menu.triggered.connect(self._column_word)
         self.menu.addMenu(self.column_menu)
         self.menu.aboutToShow.connect(self.opening)
+        self.table_actions: list[QAction] = []
         for kind, key in _TABLE_KEYS.items():
             if kind in _NEW_GROUP:
                 self.menu.addSeparator()
             action = self._action(words.wording.say("questions", f"table-{kind.value}"), key)
             action.triggered.connect(partial(self._table_act, kind.value))
             self.menu.addAction(action)
+            self.table_actions.append(action)
         self._action("", "Escape").triggered.connect(self.back)
         self._action("", "F2").triggered.connect(self.type_cell)
         button.clicked.connect(self._open)

@@ -222,10 +222,10 @@ def test_what_the_maker_answered_stands_with_the_question(shop: Desk, qtbot: QtB
 def test_the_menu_offers_what_the_column_may_give(shop: Desk, qtbot: QtBot) -> None:
     page = open_file(shop, qtbot, "clean.csv")
     page.source.view.setCurrentIndex(page.source.view.cells.index(1, 3))
-    page._keys.menu.aboutToShow.emit()
-    texts = [action.text() for action in page._keys.column_menu.actions()]
+    page.keys.menu.aboutToShow.emit()
+    texts = [action.text() for action in page.keys.column_menu.actions()]
     at = texts.index("Hip: at the seat")
-    page._keys.column_menu.actions()[at].trigger()
+    page.keys.column_menu.actions()[at].trigger()
     assert page.case is not None
     assert page.understood.view.cells.shown(1, 3) is not None
     assert page.case.reading.charts[0].sizes[0].ranges[2].definition == "seat"
