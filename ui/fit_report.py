@@ -16,9 +16,10 @@ from harmonizer.rider import Measure, Reading, Rider
 from harmonizer.setting_words import figures_in_force
 from harmonizer.states import GirthState, LengthState
 from ui.fitting_page.cells import margins_at
+from ui.fitting_page.model_groups import band_of
 from ui.fitting_page.remarks import remarks_on
 from ui.fitting_page.row_words import RowWords
-from ui.fitting_page.rows import BAND_OF, BANDS, TAPES, Band
+from ui.fitting_page.rows import BANDS, TAPES, Band
 from ui.terminal_text import aligned, wrapped
 from ui.words import Words
 
@@ -74,7 +75,7 @@ def fit_report(
 def _banded(sheet: FitSheet) -> Iterator[tuple[Band, list[FitRow]]]:
     """The bands that have rows, in the order of the window's table."""
     for band in BANDS:
-        if rows := [row for row in sheet.rows if BAND_OF[row.verdict.value] is band]:
+        if rows := [row for row in sheet.rows if band_of(row) is band]:
             yield band, rows
 
 

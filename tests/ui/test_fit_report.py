@@ -102,3 +102,13 @@ def test_a_rider_without_readings_is_told_so(shop: Workspace) -> None:
 def test_a_missing_back_length_is_told_once(shop: Workspace) -> None:
     said = "\n".join(fit_report(sheet_of(shop, 11), Words("en"), 100))
     assert said.count("Back was not given") == 1
+
+
+def test_what_could_not_be_compared_has_a_heading_of_its_own_and_a_reason(shop: Workspace) -> None:
+    rider = sheet_of(shop, 1).rider
+    bare = replace(rider, readings=tuple(one for one in rider.readings if one.measure == "hip"))
+    lines = fit_report(shop.fit(bare), Words("en"), 200)
+    heading = next(at for at, line in enumerate(lines) if line.startswith("Not compared"))
+    assert "measure chest or waist" in lines[heading + 1]
+    for line in lines[lines.index(next(one for one in lines if one.startswith("Do not fit"))) :]:
+        assert "measure chest or waist" not in line

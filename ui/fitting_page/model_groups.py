@@ -12,7 +12,9 @@ from typing import Final, Self
 import numpy as np
 import numpy.typing as npt
 
+from harmonizer.fit_row import FitRow
 from harmonizer.fit_sheet import FitSheet
+from harmonizer.not_compared import is_not_compared, not_compared
 from harmonizer.offers import Offer
 from harmonizer.range_table import RangeTable
 from harmonizer.states import VERDICTS
@@ -22,6 +24,7 @@ from ui.fitting_page.rows import BAND_OF, BANDS, TAPES, Band
 Places = npt.NDArray[np.int64]
 
 _BAND_CODES: Final = np.array([BANDS.index(BAND_OF[verdict.value]) for verdict in VERDICTS])
+_NOT_COMPARED: Final = BANDS.index(Band.NOT_COMPARED)
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -85,7 +88,17 @@ class Ranked:
 
 def in_band(sheet: FitSheet, band: Band) -> npt.NDArray[np.bool_]:
     """Which offers stand in ``band`` by their own verdict."""
-    return np.asarray(_BAND_CODES[sheet.verdicts] == BANDS.index(band))
+    return np.asarray(_band_codes(sheet) == BANDS.index(band))
+
+
+def band_of(row: FitRow) -> Band:
+    """The group of one size: by its verdict, apart from that nothing of it was compared."""
+    return Band.NOT_COMPARED if is_not_compared(row) else BAND_OF[row.verdict.value]
+
+
+def _band_codes(sheet: FitSheet) -> Places:
+    codes = _BAND_CODES[sheet.verdicts]
+    return np.where(not_compared(sheet), _NOT_COMPARED, codes)
 
 
 def ranked_as(sheet: FitSheet, groups: ModelGroups, order: Ranked) -> Ranked:
@@ -97,7 +110,7 @@ def ranked_as(sheet: FitSheet, groups: ModelGroups, order: Ranked) -> Ranked:
 def ranked(sheet: FitSheet, groups: ModelGroups) -> Ranked:
     """The best offer of every model, by band, and within a band as the engine orders them."""
     best = sheet.order[np.sort(_first_places(sheet, groups))]
-    bands = _BAND_CODES[sheet.verdicts[best]]
+    bands = _band_codes(sheet)[best]
     by_band = np.argsort(bands, kind="stable")
     return Ranked(best[by_band], bands[by_band])
 

@@ -6,7 +6,9 @@ import math
 from typing import Final
 
 from charts.schema import Dimension
+from harmonizer.explain import sentence
 from harmonizer.fit_row import FitRow
+from harmonizer.not_compared import why_not_compared
 from ui.fitting_page.rows import TAPES
 from ui.words import Words
 
@@ -16,12 +18,15 @@ _UNITS: Final = {Dimension.WEIGHT: "unit-kg", Dimension.AGE: "unit-years"}
 
 
 def remarks_on(row: FitRow, words: Words) -> list[Remark]:
-    """Gates, open questions, another band, further dimensions that are off, between two sizes.
+    """Gates, why nothing was compared, open questions, another band, what else is off.
 
     Read from the arrays behind ``row``: every painted row asks for this.
     """
     sheet, at = row.arrays, row.at
     found: list[Remark] = [(f"gate-{gate.value}", {}) for gate in row.gates]
+    why = why_not_compared(row)
+    if why is not None:
+        found.append(("note-as-said", {"note": sentence(why, words.wording)}))
     if row.open_questions:
         found.append(("note-questions", {"count": row.open_questions}))
     if sheet.other_band[at] and row.offer.band:

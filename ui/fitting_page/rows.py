@@ -22,8 +22,8 @@ class Band(StrEnum):
 
     TRY = "try"
     JUST_OUTSIDE = "just_outside"
-    LONG = "long"
     NOT_COMPARED = "not_compared"
+    LONG = "long"
     NO = "no"
     NOT_OFFERED = "not_offered"
 

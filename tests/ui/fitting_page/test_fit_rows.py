@@ -72,6 +72,20 @@ def test_a_folded_band_shows_its_heading_only() -> None:
     assert folded.counts[Band.NO] == laid_out(found).counts[Band.NO] > 0
 
 
+def test_what_could_not_be_compared_stands_apart_and_says_what_it_needs() -> None:
+    sheet = laid_out(usual_fit(6, chest=200.0))
+    assert sheet.counts[Band.NOT_COMPARED] == 0
+    bare = laid_out(fit(rider_of(hip=99.0, back_length=44.0), shop_table(6)), FOLDED_AT_FIRST)
+    rows = [row for row in model_rows(bare) if row.band is Band.NOT_COMPARED]
+    assert len(rows) == bare.counts[Band.NOT_COMPARED] > 0
+    assert {row.note for row in rows} == {"measure chest or waist"}
+    assert {row.girths.text for row in rows} == {"girths not compared"}
+    assert bare.has_notes
+    assert not [row for row in model_rows(bare) if row.band is Band.NO]
+    headings = [row.text for at in bare.band_rows if isinstance(row := bare.row(at), BandRow)]
+    assert f"Not compared · {len(rows)}" in headings
+
+
 def test_every_row_can_be_found_by_its_key() -> None:
     sheet = laid_out(usual_fit(12))
     for at in range(len(sheet)):
