@@ -12,7 +12,7 @@ from charts.writers.whole_file import NotWrittenError
 from ui.asking import Asker
 from ui.main_window import MainWindow
 from ui.typed_chart.dialog import TypedChartDialog
-from ui.typed_chart.typed_file import TypedChart, open_typed, save_typed
+from ui.typed_picture.typed_file import TypedChart, open_typed, save_typed
 
 _PICTURES = frozenset({".png", ".jpg", ".jpeg", ".bmp", ".gif", ".webp"})
 

@@ -22,10 +22,12 @@ from ui.questions_page.closing import Closing
 from ui.questions_page.head import Head
 from ui.questions_page.page_keys import PageKeys
 from ui.questions_page.panes import SheetPane, UnderstoodPane
+from ui.questions_page.picture_pane import PicturePane
 from ui.questions_page.question_panel import QuestionPanel
 from ui.questions_page.question_rows import QuestionRow, question_rows
 from ui.questions_page.source_shape import cells_asked
 from ui.questions_page.understood import understood
+from ui.typed_picture.typed_file import open_typed
 from ui.words import Words
 
 _PANEL: Final = 392
@@ -55,6 +57,7 @@ class QuestionsPage(QWidget):
         self._shelf = SheetShelf()
         self.head = Head(words, dress, self)
         self.source = SheetPane(words, dress, self._correction_words, self)
+        self.picture = PicturePane(words, dress, self)
         self.understood = UnderstoodPane(words, dress, self)
         self.panel = QuestionPanel(words, dress, self)
         self.acting = Acting(self.source, self.panel, words, bench, self._shelf)
@@ -66,7 +69,12 @@ class QuestionsPage(QWidget):
     def _lay(self) -> None:
         px = self._dress.type_.px
         self._tables = QSplitter(Qt.Orientation.Vertical, self)
-        self._tables.addWidget(self.source)
+        self._sources = QSplitter(Qt.Orientation.Horizontal, self._tables)
+        self._sources.addWidget(self.picture)
+        self._sources.addWidget(self.source)
+        self._sources.setHandleWidth(px(5))
+        self._sources.setSizes([px(340), px(640)])
+        self._tables.addWidget(self._sources)
         self._tables.addWidget(self.understood)
         self._tables.setChildrenCollapsible(False)
         self._tables.setHandleWidth(px(5))
@@ -92,6 +100,8 @@ class QuestionsPage(QWidget):
         self.acting.told.connect(self.told)
         self.closing.wanted_place.connect(self._show_chart)
         self.source.view.went.connect(self._cell_chosen)
+        self.source.view.marked.connect(self.picture.show_cells)
+        self.picture.picked.connect(self._picked_on_picture)
         self.source.sheet_picked.connect(self._show_sheet)
         self.understood.view.went.connect(self.show_place)
         self.keys.table_act.connect(self.acting.take_table_act)
@@ -174,6 +184,7 @@ class QuestionsPage(QWidget):
         workspace = self._bench.workspace
         stage = partial(workspace.stage, case.name)
         self.closing.show(case)
+        self.picture.show_chart(open_typed(case.file.path) if case.file.path else None)
         self.source.show_sheets(case.sheets, self._open_places(case), again=again)
         given = workspace.record(case.name).answers
         self.panel.show_rows(question_rows(case.reading, stage, self._words.wording, given))
@@ -246,6 +257,11 @@ class QuestionsPage(QWidget):
                 self._go_to_sheet(number)
                 self.source.view.frame_cells(cells[:1] if corner else cells)
                 return
+
+    def _picked_on_picture(self, at: tuple[int, int]) -> None:
+        """Frame the cell that was pressed on the picture."""
+        self.source.view.frame_cells([at])
+        self.source.view.setFocus(Qt.FocusReason.MouseFocusReason)
 
     def _cell_chosen(self, row: int, column: int) -> None:
         model = self.source.view.cells

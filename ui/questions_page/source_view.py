@@ -28,10 +28,12 @@ class SourceView(QTableView):
 
     Signals:
         went(int, int): this row and column of the grid are chosen now.
+        marked(object): the cells of the sheet that are framed, else the chosen one, as a list.
         menu_wanted(object): the menu is wanted at this point of the screen.
     """
 
     went = Signal(int, int)
+    marked = Signal(object)
     menu_wanted = Signal(object)
 
     def __init__(self, says: Said, dress: Dress, parent: QWidget | None = None) -> None:
@@ -82,6 +84,14 @@ class SourceView(QTableView):
         if framed:
             self.setCurrentIndex(self.cells.index(*min(framed)))
             self.show_framed()
+        self._tell_marked()
+
+    def _tell_marked(self) -> None:
+        shape, current = self.cells.shape, self.currentIndex()
+        here = (current.row(), current.column())
+        framed = self._delegate.framed
+        marked = framed if here in framed or not current.isValid() else {here}
+        self.marked.emit([shape.there(*at) for at in sorted(marked)] if shape is not None else [])
 
     def show_framed(self) -> None:
         """Bring the framed cells into sight, the first of them at any rate."""
@@ -195,6 +205,7 @@ class SourceView(QTableView):
         del before
         if current.isValid():
             self.went.emit(current.row(), current.column())
+            self._tell_marked()
 
 
 def _rectangles(cells: Iterable[tuple[int, int]]) -> list[Rectangle]:

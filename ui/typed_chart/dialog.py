@@ -26,8 +26,8 @@ from ui.dress import Dress
 from ui.questions_page.question_model import QuestionDelegate, QuestionModel
 from ui.questions_page.question_rows import question_rows
 from ui.typed_chart.grid_model import GridModel
-from ui.typed_chart.picture_view import PictureView
-from ui.typed_chart.typed_file import ENDING, Spot, TypedChart
+from ui.typed_picture.picture_view import PictureView
+from ui.typed_picture.typed_file import ENDING, Spot, TypedChart
 from ui.words import Words
 
 _CHECK_AFTER: Final = 250
@@ -162,7 +162,7 @@ class TypedChartDialog(QDialog):
 
     def _show_spots(self) -> None:
         index = self.table.currentIndex()
-        self.picture.show_spots(self._spots, (index.row(), index.column()))
+        self.picture.show_spots(self._spots, [(index.row(), index.column())])
 
     # The grid
 

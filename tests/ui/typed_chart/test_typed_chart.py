@@ -16,7 +16,7 @@ from tests.ui.test_commands import Answers
 from tests.ui.test_commands import opened as files_opened
 from ui.desk import Desk
 from ui.typed_chart.dialog import TypedChartDialog
-from ui.typed_chart.typed_file import TypedChart, save_typed
+from ui.typed_picture.typed_file import TypedChart, save_typed
 
 pytestmark = pytest.mark.qt_log_ignore("propagateSizeHints", extend=True)
 ROWS = (("Size", "Chest (cm)"), ("S", "84-92"), ("M", "92-98"), ("L", "98-104"))

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Collection, Mapping
 from pathlib import Path
 from typing import Final
 
@@ -20,33 +20,38 @@ from PySide6.QtWidgets import QFrame, QGraphicsScene, QGraphicsView, QWidget
 
 from ui.dress import Dress
 from ui.theme import Ink
-from ui.typed_chart.typed_file import At, Spot
+from ui.typed_picture.typed_file import At, Spot
 
 _STEP: Final = 1.25
 _LEAST_SPOT: Final = 4
 
 
 class PictureView(QGraphicsView):
-    """Shows one picture.
+    """Shows one picture. A ``fixed`` one is only looked at: it is moved by dragging.
 
     Signals:
         dropped(str): the picture at this path is wanted.
         marked(object): a rectangle was drawn, as a Spot in pixels of the picture.
+        picked(object): the place of this cell, an At, was pressed on a fixed picture.
     """
 
     dropped = Signal(str)
     marked = Signal(object)
+    picked = Signal(object)
 
-    def __init__(self, dress: Dress, parent: QWidget | None = None) -> None:
+    def __init__(self, dress: Dress, parent: QWidget | None = None, *, fixed: bool = False) -> None:
         super().__init__(parent)
         self._dress = dress
+        self._fixed = fixed
+        self._spots: dict[At, Spot] = {}
         self._band = QRectF()
         self.turned = 0
         self.path = ""
         self.setScene(QGraphicsScene(self))
         self.setFrameShape(QFrame.Shape.NoFrame)
-        self.setDragMode(QGraphicsView.DragMode.RubberBandDrag)
-        self.setAcceptDrops(True)
+        modes = QGraphicsView.DragMode
+        self.setDragMode(modes.ScrollHandDrag if fixed else modes.RubberBandDrag)
+        self.setAcceptDrops(not fixed)
         self.setBackgroundBrush(dress.colours[Ink.PANEL])
         self.rubberBandChanged.connect(self._banded)
 
@@ -84,28 +89,41 @@ class PictureView(QGraphicsView):
         """One step smaller."""
         self.scale(1 / _STEP, 1 / _STEP)
 
-    def show_spots(self, spots: Mapping[At, Spot], current: At | None) -> None:
-        """Draw the places; that of the cell at hand stands out and comes into sight."""
+    def show_spots(self, spots: Mapping[At, Spot], chosen: Collection[At]) -> None:
+        """Draw the places; those of the chosen cells stand out, the first comes into sight."""
+        self._spots = dict(spots)
         for item in self.scene().items():
             if item.zValue() > 0:
                 self.scene().removeItem(item)
-        for at, spot in spots.items():
-            chosen = at == current
-            colour = QColor(self._dress.colours[Ink.NEAR if chosen else Ink.FOCUS])
-            pen = QPen(colour, 3 if chosen else 1)
+        first = True
+        for at, spot in sorted(spots.items()):
+            out = at in chosen
+            colour = QColor(self._dress.colours[Ink.NEAR if out else Ink.FOCUS])
+            pen = QPen(colour, 3 if out else 1)
             pen.setCosmetic(True)
             item = self.scene().addRect(QRectF(*spot), pen)
-            item.setZValue(2 if chosen else 1)
-            if chosen:
+            item.setZValue(2 if out else 1)
+            if out and first:
+                first = False
                 self.ensureVisible(item, 30, 30)
 
     def _banded(self, rect: QRect, first: QPointF, last: QPointF) -> None:
         if not rect.isNull():
             self._band = QRectF(first, last).normalized()
 
+    def mousePressEvent(self, event: QMouseEvent) -> None:
+        """On a fixed picture a place leads to its cell."""
+        super().mousePressEvent(event)
+        at = self.mapToScene(event.position().toPoint())
+        cell = next((one for one, spot in self._spots.items() if QRectF(*spot).contains(at)), None)
+        if self._fixed and cell is not None:
+            self.picked.emit(cell)
+
     def mouseReleaseEvent(self, event: QMouseEvent) -> None:
         """A rectangle that was drawn is the place of the cell at hand."""
         super().mouseReleaseEvent(event)
+        if self._fixed:
+            return
         band, self._band = self._band.intersected(self.sceneRect()), QRectF()
         if min(band.width(), band.height()) >= _LEAST_SPOT:
             parts = (band.left(), band.top(), band.width(), band.height())

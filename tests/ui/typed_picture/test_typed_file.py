@@ -5,7 +5,7 @@ from __future__ import annotations
 from pathlib import Path
 
 from charts.importer import read_bytes
-from ui.typed_chart.typed_file import TypedChart, open_typed, places_path, save_typed
+from ui.typed_picture.typed_file import TypedChart, open_typed, places_path, save_typed
 
 TEXTS = {(0, 0): "Size", (0, 1): "Chest (cm)", (1, 0): "S", (1, 1): "84-92", (2, 0): "M"}
 SPOTS = {(1, 1): (40, 60, 90, 22)}
