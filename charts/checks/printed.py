@@ -20,10 +20,12 @@ def compared_with_page(
 
     A printed page says where letters stand and nothing of rows and columns.
     """
-    printed = any(one.addressing is Addressing.PAGE or one.inferred for one in sheets)
-    if not printed or not charts:
+    sheets = list(sheets)
+    printed = any(sheet.addressing is Addressing.PAGE for sheet in sheets)
+    if not charts or not (printed or any(sheet.inferred for sheet in sheets)):
         return list(charts)
-    ident = log.add("text-order", name, key="file", name=name)
+    case = "" if printed else "lines"
+    ident = log.add("text-order", name, key="file", name=name, case=case)
     return [replace(one, sizes=tuple(_asked(size, ident) for size in one.sizes)) for one in charts]
 
 

@@ -11,20 +11,26 @@ from dataclasses import dataclass
 from functools import lru_cache
 from typing import Final
 
+from charts.dimensions import Role, read_heading
 from charts.readers.line_values import is_glued, is_value, without_limit
 from charts.readers.lines import Line, LineCell, LineTable
+from charts.readers.value_runs import values_in
 
 _BULLET: Final = re.compile(r"\s*(?:[•▪◦●○·*‣»>✓–-]\s+|\d{1,2}[.)]\s+(?=\D))?")
 _LABEL_END: Final = re.compile(r"\s*[:=]\s*|\s+[-–—]\s*")
-_NO_LABEL: Final = re.compile(r"[\t;|,\"]|\S {2,}\S")
-_PART_END: Final = re.compile(r"\s*[|;•]\s*|,\s+(?=[^\d\s])")
+_NO_LABEL: Final = re.compile(r"[\t;|,\"]|\S {2,}\S|\w / \w")
+_PART_END: Final = re.compile(
+    r"\s*[|;•·]\s*|,\s+(?=[^\d\s])|(?<=[^\W\d_]),\s+(?=\d)|(?<=[^\W\d_])\.\s+(?=\d)"
+)
 _NAME_FIRST: Final = re.compile(r"(?P<name>[^\d<>≤≥~]*?)\s*[:=]?\s*(?P<value>[<>≤≥~]?\s*\d.*)")
 _VALUE_FIRST: Final = re.compile(r"(?P<value>[<>≤≥~]?\s*\d.*?)\s+(?P<name>[^\W\d_]{3}[^\d]*)")
 _SENTENCE: Final = re.compile(
     r"\s*(?P<label>[^=:.]{1,20}?)\s*[=:]\s*(?P<value>[<>≤≥~]?\s*\d[^=:]*?)"
     r"\s+(?P<name>[^\W\d_][^\d.=:]{2,30}?)\s*(?:\.|\Z)"
 )
-_MONEY: Final = re.compile(r"[€$£¥]|\b(?:EUR|USD|GBP|CHF|PLN|SEK|DKK|NOK)\b")
+_MONEY: Final = re.compile(r"[€$£¥]|\b(?:EUR|USD|GBP|CHF|PLN|SEK|DKK|NOK)\b|\d{5}")
+"""Prices, and numbers of pieces or articles: no chart's figures are so long."""
+_MASS: Final = re.compile(r"\d\s*(?:kgs?|lbs?|pounds?|kilos?|кг)\b", re.IGNORECASE)
 _LONGEST_LABEL: Final = 28
 _PAIRS_ENOUGH: Final = 3  # one line alone makes a row with so many names
 _LONGEST_LINE: Final = 2_000
@@ -57,7 +63,7 @@ def prose_table(lines: Sequence[Line]) -> LineTable | None:
             used += 1
             continue
         found = _taken_apart(line)
-        if found is None or (said and not _same_names(said[0], found)):
+        if found is None or (said and not _goes_with(said, found)):
             break
         said.append(found)
         used = lines.index(line) + 1
@@ -137,6 +143,8 @@ def _taken_apart(line: Line) -> _Said | None:
     text = _unbulleted(line.text)
     for end in _LABEL_END.finditer(text):
         label = text[: end.start()].strip()
+        if is_value(label) and len(values_in(text)) > 1:
+            return None  # "26 - 32 33 - 38" is ranges, no label and its values
         if not label or len(label) > _LONGEST_LABEL or _NO_LABEL.search(label):
             return None
         parts = [part for part in _PART_END.split(text[end.end() :]) if part.strip()]
@@ -159,12 +167,25 @@ def _pair(part: str) -> tuple[str, str] | None:
     return None
 
 
-def _same_names(first: _Said, other: _Said) -> bool:
-    return {name.lower() for name in first.names} >= {name.lower() for name in other.names}
+def _goes_with(said: Sequence[_Said], other: _Said) -> bool:
+    """Whether a line has the names of the lines before, or every name in both is a measure."""
+    before = {name.lower() for one in said for name in one.names}
+    if before >= {name.lower() for name in other.names}:
+        return True
+    return all(_is_told(name, value) for one in (*said, other) for name, value in one.pairs)
+
+
+def _is_told(name: str, value: str) -> bool:
+    """A known measure; or no name and a mass, which can only be the wearer's."""
+    if not name:
+        return _MASS.search(value) is not None
+    return read_heading(name).role is Role.MEASURE
 
 
 def _table(said: Sequence[_Said], used: int) -> LineTable:
-    names = said[0].names
+    spelled = {name.lower(): name for one in reversed(said) for name in one.names}
+    names = list(dict.fromkeys(name.lower() for one in said for name in one.names))
+    names = [spelled[name] for name in names]
     head, labels = common_head([one.label for one in said])
     heading = [LineCell(text, said[0].line) for text in (head, *names)]
     rows = [heading] if any((head, *names)) else []

@@ -10,6 +10,7 @@ from charts.readers.line_bars import barred_table, separated_table
 from charts.readers.line_blocks import block_table
 from charts.readers.line_cells import cell_table, streamed_table
 from charts.readers.line_columns import column_table
+from charts.readers.line_listed import listed_table
 from charts.readers.line_prose import prose_table
 from charts.readers.line_runs import run_table
 from charts.readers.line_sentences import sentence_table
@@ -20,6 +21,7 @@ from charts.readers.source import MOST_CELLS, too_many
 from charts.sheet import Cell
 
 _FINDERS: Final[tuple[Callable[[Sequence[Line]], LineTable | None], ...]] = (
+    listed_table,
     prose_table,
     sentence_table,
     barred_table,

@@ -1,0 +1,102 @@
+"""Lines of a label, a dash and figures; whole tables in one line; what came into no table."""
+
+from __future__ import annotations
+
+from datetime import date
+
+import pytest
+
+from charts.choices import answers, choices
+from charts.importer import read_bytes, read_pasted
+from charts.schema import Dimension
+from tests.charts.readers.reading import paste
+
+_VESTS = (
+    "Infant – 8-30 lbs.\n\nYouth – 50-90 lbs. 26-30” Chest\n\nAdult XL - 41-61” Chest\n"
+    "Children under age 13 must wear one.\n"
+)
+
+
+def test_a_mass_without_a_name_stands_beside_a_girth_with_one() -> None:
+    found = paste(_VESTS)
+    assert found.rows()[:4] == [
+        ["", "", "Chest"],
+        ["Infant", "8-30 lbs", ""],
+        ["Youth", "50-90 lbs", "26-30”"],
+        ["Adult XL", "", "41-61”"],
+    ]
+    (chart,) = read_pasted(_VESTS).charts
+    measured = [[one.dimension for one in size.ranges] for size in chart.sizes]
+    assert measured == [[Dimension.WEIGHT], [Dimension.WEIGHT, Dimension.CHEST], [Dimension.CHEST]]
+
+
+def test_a_girth_without_a_name_is_not_put_beside_another_measure() -> None:
+    found = paste("Infant – 8-30 cm\nYouth – 50-90 cm; Chest 26\n")
+    assert found.sheet.columns == 1
+
+
+def test_ranges_are_no_label_with_a_dash_behind() -> None:
+    assert paste('26 - 32" 33 - 38" 39-44"\n66 - 81cm 82 - 96cm 97-112cm\n').sheet.columns == 1
+
+
+def test_figures_before_their_names_are_parted_by_commas() -> None:
+    text = "- Taglia 42: 88 cm petto, 70 cm vita\n- Taglia 44: 92 cm petto, 74 cm vita\n"
+    rows = [["Taglia", "petto", "vita"], ["42", "88 cm", "70 cm"], ["44", "92 cm", "74 cm"]]
+    assert paste(text).rows() == rows
+
+
+@pytest.mark.parametrize(
+    ("text", "rows"),
+    [
+        (
+            "Size chart (body length / chest laid flat, inches): XS 26½/19 · S 27½/20 · M 28/21.",
+            [["Size chart (body length / chest laid flat, inches)", "", ""],
+             ["", "body length", "chest laid flat"],
+             ["XS", "26½", "19"], ["S", "27½", "20"], ["M", "28", "21"]],
+        ),
+        (
+            "Brust / Taille (cm): S 84-90/70-76, M 90-96/76-82",
+            [["Brust / Taille (cm)", "", ""], ["", "Brust", "Taille"],
+             ["S", "84-90", "70-76"], ["M", "90-96", "76-82"]],
+        ),
+    ],
+)  # fmt: skip
+def test_one_line_that_is_a_whole_table(text: str, rows: list[list[str]]) -> None:
+    assert paste(text).rows() == rows
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "Size chart (length / chest): XS 26½/19 · S 27½ · M 28/21",  # a figure is missing
+        "Black stock at read time: XS 18094 · S 18543 · M 24574",  # pieces, no measurements
+        "Colours (black / white): S 12/14 · M 10/9",  # nothing is measured
+    ],
+)
+def test_what_only_looks_like_a_table_in_one_line_stays_a_line(text: str) -> None:
+    assert paste(text).sheet.columns == 1
+
+
+_LEFT = "Size\tChest\nS\t84-90 cm\nM\t90-96 cm\n\nTaille\n70-76\n76-82\n82-88\n88-94\n"
+
+
+def test_figures_that_came_into_no_table_are_asked_about_once_and_can_be_closed() -> None:
+    reading = read_bytes(_LEFT.encode(), "-")
+    (question,) = [one for one in reading.findings if one.code == "text-order"]
+    assert question.place == "line 6"
+    (choice,) = choices(question, reading)
+    said = answers(choice, question, "R. Foss", date(2027, 2, 1))
+    again = read_bytes(_LEFT.encode(), "-", answers=said)
+    assert [one.settled is not None for one in again.findings if one.code == "text-order"] == [True]
+
+
+def test_a_telephone_number_and_a_page_number_are_no_lost_figures() -> None:
+    text = _LEFT.partition("Taille")[0] + "Tel 0123 4567 8901\n12.05.2027\n1 / 5\nPage 3\n"
+    assert "text-order" not in {one.code for one in read_pasted(text).findings}
+
+
+def test_a_table_found_among_the_lines_takes_back_that_there_is_none() -> None:
+    text = "- Taglia 42: 88 cm di petto\n- Taglia 44: 92 cm di petto\n"
+    reading = read_pasted(f"Prendere le misure.\n{text}Sono 4 i cm di differenza.\n")
+    assert reading.charts
+    assert "no-table" not in {one.code for one in reading.findings}
