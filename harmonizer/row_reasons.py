@@ -11,6 +11,7 @@ from charts.schema import Dimension
 from harmonizer.certainty import word
 from harmonizer.fit_row import FitRow
 from harmonizer.gates import Gate
+from harmonizer.not_compared import is_not_compared
 from harmonizer.rider import Measure
 from harmonizer.shape import shape_of
 from harmonizer.states import GirthState, LengthState
@@ -133,9 +134,13 @@ def _marks(row: FitRow) -> Iterator[Reason]:
 
 
 def chance_reasons(row: FitRow) -> Iterator[Reason]:
-    """The size probability as a natural frequency and a word, and how many dimensions it covers."""
+    """The size probability as a natural frequency and a word, and how many dimensions it covers.
+
+    No chance is told of a size of which neither chest nor waist was compared: a hip or a back alone
+    may be ever so sure and says nothing of the size.
+    """
     chance = row.probability
-    if chance is not None:
+    if chance is not None and not is_not_compared(row):
         said = word(chance, row.arrays.settings)
         values = {"of_ten": round(10 * chance), "size": size_name(row)}
         yield Reason("chance-sure", values | {"word": Reason(f"word-{said}")})

@@ -16,6 +16,7 @@ from harmonizer.fit import fit
 from harmonizer.fit_row import FitRow
 from harmonizer.not_compared import is_not_compared, not_compared, why_not_compared
 from harmonizer.rider import Rider
+from harmonizer.row_reasons import chance_reasons
 from harmonizer.states import GirthState, LengthState, Verdict
 from tests.harmonizer.by_hand import (
     BACK,
@@ -132,6 +133,14 @@ def test_one_and_all_agree_and_nothing_that_was_checked_is_among_them(
         elif row.verdict is Verdict.NO:
             miss = GirthState.MISS in (row.girth_verdict, row.dimensions[HIP].state)
             assert miss or row.length_verdict is LengthState.TOO_SHORT
+
+
+def test_nobody_is_told_how_sure_a_size_is_by_hip_and_back_alone() -> None:
+    bare = first(WHOLE, hip=101, back_length=45)
+    assert bare.probability is not None
+    assert "chance-sure" not in {one.code for one in chance_reasons(bare)}
+    whole = first(WHOLE, chest=93, hip=101, back_length=45)
+    assert "chance-sure" in {one.code for one in chance_reasons(whole)}
 
 
 def test_measuring_what_is_asked_for_compares_the_size() -> None:

@@ -127,6 +127,9 @@ def test_a_question_answered_with_yes_is_asked_again_of_another_reading() -> Non
     assert BACK not in doubts_on(kept, WORDING, past=Past())
     other = replace(kept, given=finn(back=40.5))
     assert BACK in doubts_on(other, WORDING, past=Past())
+    shorter = (summer(BACK, "36 cm", "36"), draft.given.earlier[1])
+    against = replace(kept, given=replace(draft.given, earlier=shorter))
+    assert BACK in doubts_on(against, WORDING, past=Past())
 
 
 def test_the_other_reading_of_a_doubt_stays_where_it_was_measured(desk: Desk) -> None:
