@@ -22,7 +22,8 @@ from harmonizer.verdict_words import BACK, side_of, size_name
 NEAREST: Final = 3
 _CHEST_FITS: Final = (GirthState.INSIDE, GirthState.EDGE)
 _BACK_FITS: Final = (LengthState.CLEAR, LengthState.CHECK)
-_STANDING: Final = (Verdict.FITS, Verdict.EDGE, Verdict.CHECK_LENGTH, Verdict.LENGTH_UNKNOWN)
+STANDING: Final = (Verdict.FITS, Verdict.EDGE, Verdict.CHECK_LENGTH, Verdict.LENGTH_UNKNOWN)
+"""What can be tried as it stands."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -37,7 +38,7 @@ class Nearest:
 
 def nothing_fits(sheet: FitSheet) -> bool:
     """Whether no size reads *length unknown* or better."""
-    return len(sheet.rows) == 0 or sheet.rows[0].verdict not in _STANDING
+    return len(sheet.rows) == 0 or sheet.rows[0].verdict not in STANDING
 
 
 def nearest(sheet: FitSheet) -> tuple[Nearest, ...]:

@@ -5,7 +5,6 @@ from __future__ import annotations
 import os
 from collections.abc import Callable
 from dataclasses import dataclass
-from datetime import UTC, datetime
 from pathlib import Path
 from typing import Final
 
@@ -19,8 +18,7 @@ from ui import appearance
 from ui.desk import Desk, make_desk
 from ui.drawing.row_shape import Density
 from ui.dress import Dress
-from ui.fitting_page.paper_page import PaperPage, Printed
-from ui.fitting_page.print_sheet import rows_to_print
+from ui.fitting_page.paper_page import PaperPage
 from ui.frame import Frame
 from ui.loading import Arrived, arrive, demo_paths
 from ui.preferences import Preferences
@@ -91,20 +89,17 @@ def draw(application: QApplication, scene: Scene, arrived: Arrived, folder: Path
 
 def sheet_picture(desk: Desk) -> QImage:
     """The printed sheet of the rider on the line as a picture."""
-    fitting = desk.window.fitting
     wide, high = (edge + 2 * _MARGIN for edge in _SHEET)
     image = QImage(wide * 2, high * 2, QImage.Format.Format_RGB32)
     image.setDevicePixelRatio(2.0)
     image.fill(Qt.GlobalColor.white)
-    if fitting.sheet is None:
+    printed = desk.sheet.printed()
+    if printed is None:
         return image
     dress = Dress.of(Theme(Scheme.PAPER), appearance.paper_fonts(), Density.TALL)
-    rows = rows_to_print(fitting.sheet, fitting.table.chosen_row())
-    today = datetime.now(UTC).astimezone().date()
     painter = QPainter(image)
     painter.translate(_MARGIN, _MARGIN)
     page = PaperPage(painter, dress, desk.window.words)
-    printed = Printed(fitting.readings.draft, fitting.sheet, rows, today)
     page.paint(QSizeF(*_SHEET), printed)
     painter.end()
     return image

@@ -10,7 +10,6 @@ from PySide6.QtGui import QGuiApplication
 from PySide6.QtPrintSupport import QPrinter
 
 from ui.asking import Asker
-from ui.fitting_page.paper_page import Printed
 from ui.fitting_page.print_sheet import (
     LEAST_MODELS,
     MOST_MODELS,
@@ -19,6 +18,7 @@ from ui.fitting_page.print_sheet import (
     rows_to_print,
     write_pdf,
 )
+from ui.fitting_page.printed import Printed
 from ui.fitting_page.reply import reply
 from ui.main_window import MainWindow
 
@@ -94,12 +94,15 @@ class SheetCommands(QObject):
         if fitting.sheet is None or fitting.is_trying:
             return None
         draft, pair = fitting.readings.draft, fitting.pairing.statement(fitting.readings.draft)
-        chosen = fitting.table.chosen_row()
+        chosen, held = fitting.table.chosen_row(), fitting.held
+        key = chosen.key if chosen is not None else None
         printed = None
         for most in range(MOST_MODELS, LEAST_MODELS - 1, -1):
-            rows = rows_to_print(fitting.sheet, chosen, most)
-            printed = Printed(draft, fitting.sheet, rows, _today(), pair) if rows else None
-            if printed is None or fits_page(printed, self._window.words):
+            rows = rows_to_print(fitting.sheet, chosen, most, held)
+            if not rows:
+                return None
+            printed = Printed(draft, fitting.sheet, rows, _today(), pair, key, held)
+            if fits_page(printed, self._window.words):
                 break
         return printed
 

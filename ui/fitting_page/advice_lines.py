@@ -122,7 +122,7 @@ def _seasons(fit: FitSheet, at: int, wording: Wording) -> list[ReasonLine]:
     """Both words of summer beside both words of winter, where layers go underneath."""
     if not any(one.layers > 0 for one in fit.row_of(at).dimensions.values()):
         return []
-    seasons = _both(fit)
+    seasons = seasons_of(fit)
     summer, winter = (one.row_of(at) for one in (seasons.summer, seasons.winter))
     light, warm = (
         [sentence(words(one), wording) for words in (girth_words, length_words)]
@@ -135,8 +135,8 @@ def _seasons(fit: FitSheet, at: int, wording: Wording) -> list[ReasonLine]:
 
 
 @lru_cache(maxsize=1)
-def _both(fit: FitSheet) -> Seasons:
-    """Kept for the next row that is chosen of the same comparison."""
+def seasons_of(fit: FitSheet) -> Seasons:
+    """Both seasons of one comparison; kept for the next row that is chosen of it."""
     return both_seasons(fit.rider, fit.table, fit.settings)
 
 

@@ -89,12 +89,15 @@ class CellPainter:
         for line, text in zip(lines, below, strict=True):
             dress.small.left(spot.painter, line, text, dress.colours[Ink.QUIET])
 
-    def verdict(self, spot: Spot, row: ModelRow) -> None:
-        """The two words, each with its mark."""
+    def verdict(self, spot: Spot, row: ModelRow, sure: str = "") -> None:
+        """The two words, each with its mark; below them how ``sure`` the size is, where said."""
         words = (row.girths, row.length)
-        lines = self._lines(spot.box.adjusted(4 * self.dress.unit, 0, 0, 0), words[1:])
-        for line, word in zip(lines, words, strict=True):
+        below = (*words[1:], *((sure,) if sure else ()))
+        lines = self._lines(spot.box.adjusted(4 * self.dress.unit, 0, 0, 0), below)
+        for line, word in zip(lines, words, strict=False):
             self._word(spot, line, word)
+        if sure:
+            self.dress.small.left(spot.painter, lines[-1], sure, self.dress.colours[Ink.QUIET])
 
     def note(self, spot: Spot, row: ModelRow) -> None:
         """What is to be noted beside the tapes; with a mark where it stops the sale."""

@@ -2,49 +2,34 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
-from dataclasses import dataclass
-from datetime import date
 from typing import Final
 
-from PySide6.QtCore import QRectF, QSizeF, Qt
-from PySide6.QtGui import QFont, QFontMetricsF, QPainter
+from PySide6.QtCore import QRectF, QSizeF
+from PySide6.QtGui import QPainter
 
 from charts.day_words import day_words
 from harmonizer.cautions import cautions_for
-from harmonizer.setting_words import figures_in_force, hand_in_force
 from ui.drawing.head_painter import HeadPainter
-from ui.drawing.length_painter import paint_length_check
 from ui.dress import Dress
+from ui.fitting_page.advice_lines import nearest_sentence
 from ui.fitting_page.cell_painter import CellPainter
-from ui.fitting_page.chosen import reasons_for
 from ui.fitting_page.columns import PAD_LEFT, PAD_RIGHT, TAPE_COLUMNS, Column, ColumnPlan, plan
 from ui.fitting_page.draft import ASKED, Draft, other_system, text_of
 from ui.fitting_page.echo import figure_in
 from ui.fitting_page.fit_rows import FittingSheet
 from ui.fitting_page.head import HEIGHT, TAPE_TOP
+from ui.fitting_page.paper_reasons import PaperReasons
+from ui.fitting_page.paper_sheet import certainty_words, estimate_line
+from ui.fitting_page.paper_text import RIGHT, PaperText
+from ui.fitting_page.printed import Printed
 from ui.fitting_page.row_words import RowWords
 from ui.fitting_page.rows import SEPARATOR, ModelRow, TapeHead
 from ui.fitting_page.tape_cells import Spot
 from ui.theme import Ink
 from ui.words import Words
 
-_WRAP: Final = int(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignTop) | int(
-    Qt.TextFlag.TextWordWrap
-)
-LEFT: Final = Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter
-RIGHT: Final = Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter
-
-
-@dataclass(frozen=True, slots=True)
-class Printed:
-    """What goes on paper: the rider, the sheet, the rows, the day, and what is said of a pair."""
-
-    draft: Draft
-    sheet: FittingSheet
-    rows: tuple[ModelRow, ...]
-    on: date
-    pair: tuple[str, ...] = ()
+_SIGN: Final = 26.0  # what stands before a word of a verdict
+_PLAIN: Final = 8.0  # and before what has no mark
 
 
 class PaperPage:
@@ -55,36 +40,53 @@ class PaperPage:
         self._words = words
         self._dress = dress
         self._cells = CellPainter(dress)
+        self._text = PaperText(painter, dress)
 
     def paint(self, size: QSizeF, printed: Printed) -> float:
         """The whole page; returns where its last caution ends."""
-        notes = printed.sheet.has_notes
-        longest = max(
-            self._dress.small_strong.width(word) for word in RowWords(self._words).all_verdicts()
-        )
-        verdict = longest / self._dress.unit + 26.0
-        columns = plan(size.width(), self._dress.unit, notes=notes, verdict=verdict)
+        unit = self._dress.unit
+        sure = {row.key: self._sure(printed, row) for row in printed.rows}
+        columns = self._columns(size.width(), printed.sheet, list(sure.values()))
         top = self._paint_title(size.width(), printed)
         top = self._paint_head(top, columns, printed.sheet)
         for row in printed.rows:
-            top = self._paint_row(top, columns, printed.sheet, row)
-        top = self._paint_reasons(top + 14 * self._dress.unit, size, printed)
-        return self._paint_cautions(max(top, 0.0), size, printed)
+            top = self._paint_row(top, columns, printed, row, sure[row.key])
+        below = QRectF(0, top + 12 * unit, size.width(), size.height())
+        top = PaperReasons(self._text, self._words).paint(below, printed)
+        return self._paint_cautions(top, size, printed)
+
+    def _columns(self, width: float, sheet: FittingSheet, sure: list[str]) -> ColumnPlan:
+        """The columns of the screen, the verdict's as wide as its longest word."""
+        dress = self._dress
+        words = [dress.small_strong.width(one) for one in RowWords(self._words).all_verdicts()]
+        less = (_SIGN - _PLAIN) * dress.unit
+        longest = max([*words, *(dress.small.width(one) - less for one in sure)])
+        verdict = longest / dress.unit + _SIGN
+        return plan(width, dress.unit, notes=sheet.has_notes, verdict=verdict)
+
+    def _sure(self, printed: Printed, row: ModelRow) -> str:
+        return certainty_words(printed.sheet.fit_row(row), self._words)
 
     def _paint_title(self, width: float, printed: Printed) -> float:
-        type_, words = self._dress.type_, self._words
+        """Who, when, what was read and by whom; in grey what was only estimated."""
+        type_, words, text = self._dress.type_, self._words, self._text
         line = QRectF(0, 0, width, type_.line * 1.7)
         name = printed.draft.given.name or words("print-title")
-        self._write(line, name, type_.large)
+        text.write(line, name, type_.large)
         made = words("print-made", day=day_words(printed.on, words.wording))
-        self._write(line, made, type_.small, Ink.QUIET, RIGHT)
+        text.write(line, made, type_.small, Ink.QUIET, RIGHT)
         readings = SEPARATOR.join(self._readings(printed.draft))
-        below = QRectF(0, line.bottom() + 2, width, type_.line * 1.2)
-        self._write(below, readings, type_.plain)
+        below = QRectF(0, line.bottom() + 2, width, 0)
+        top = text.broken(below, readings, type_.plain)
         taken = words(f"taker-{printed.draft.given.taken_by.value}")
-        who = below.translated(0, below.height())
-        self._write(who, taken, type_.small, Ink.QUIET)
-        return who.bottom() + 8 * self._dress.unit
+        quiet = [taken, estimate_line(printed.draft, printed.sheet, words)]
+        below.moveTop(top + 2)
+        top = text.lines(below, [one for one in quiet if one], Ink.QUIET)
+        nearest = nearest_sentence(printed.sheet.fit, words.wording)
+        if nearest:
+            below.moveTop(top)
+            top = text.broken(below, nearest, type_.strong)
+        return top + 6 * self._dress.unit
 
     def _readings(self, draft: Draft) -> list[str]:
         said = []
@@ -111,34 +113,41 @@ class PaperPage:
         return bottom
 
     def _paint_tape_head(self, box: QRectF, head: TapeHead) -> None:
-        unit, type_ = self._dress.unit, self._dress.type_
+        unit, type_, measured = self._dress.unit, self._dress.type_, head.centre_cm is not None
         line = box.adjusted(PAD_LEFT * unit, 0, -PAD_RIGHT * unit, 0)
         line.setHeight(TAPE_TOP * unit)
         title = self._words("head-titled", title=head.title, remark=head.remark)
-        self._write(line, title if head.remark else head.title, type_.strong)
-        self._write(line, head.reading, type_.plain, Ink.TEXT, RIGHT)
+        self._text.write(line, title if head.remark and measured else head.title, type_.strong)
+        if measured:
+            self._text.write(line, head.reading, type_.plain, Ink.TEXT, RIGHT)
+        else:
+            self._text.write(line, self._unmeasured(line, head), type_.small, Ink.QUIET, RIGHT)
         scale = self._cells.tapes.scale(head, box.left(), box.width())
         if scale is not None:
             tape = HeadPainter(self._dress.colours, type_, self._dress.small)
             edges = (box.top() + TAPE_TOP * unit, box.bottom())
-            tape.paint(self._painter, scale, edges, scale.centre)
+            tape.paint(self._painter, scale, edges, scale.centre, measured=measured)
+
+    def _unmeasured(self, line: QRectF, head: TapeHead) -> str:
+        """That there is no reading, or what is estimated, as long as there is room."""
+        room = line.width() - self._dress.strong.width(head.title) - 5 * self._dress.unit
+        return head.reading if self._dress.small.width(head.reading) <= room else head.brief
 
     def _paint_row(
-        self,
-        top: float,
-        columns: ColumnPlan,
-        sheet: FittingSheet,
-        row: ModelRow,
+        self, top: float, columns: ColumnPlan, printed: Printed, row: ModelRow, sure: str
     ) -> float:
         left, high = 0.0, self._dress.shape.height
+        chosen, held = row.key == printed.told.key, row.key == printed.held
         for column, width in columns.widths.items():
-            spot = Spot(self._painter, QRectF(left, top, width, high))
+            spot = Spot(self._painter, QRectF(left, top, width, high), chosen, held)
             self._cells.ground(spot, column)
-            self._paint_cell(spot, column, sheet, row)
+            self._paint_cell(spot, column, printed.sheet, row, sure)
             left += width
         return top + high
 
-    def _paint_cell(self, spot: Spot, column: Column, sheet: FittingSheet, row: ModelRow) -> None:
+    def _paint_cell(
+        self, spot: Spot, column: Column, sheet: FittingSheet, row: ModelRow, sure: str
+    ) -> None:
         dimension = TAPE_COLUMNS.get(column)
         if dimension is not None:
             self._cells.tapes.paint(spot, sheet.heads[dimension], row.cells.get(dimension))
@@ -147,73 +156,25 @@ class PaperPage:
         elif column is Column.SIZE:
             self._cells.size(spot, row)
         elif column is Column.VERDICT:
-            self._cells.verdict(spot, row)
+            self._cells.verdict(spot, row, sure)
         else:
             self._cells.note(spot, row)
 
-    def _paint_reasons(self, top: float, size: QSizeF, printed: Printed) -> float:
-        """Why the first of the models, and the length check beside it."""
-        type_, unit = self._dress.type_, self._dress.unit
-        side = 112 * unit
-        paint_length_check(
-            self._painter, QRectF(size.width() - side, top, side, side), self._dress.colours
-        )
-        words = QRectF(size.width() - side - 150 * unit, top + 8 * unit, 142 * unit, side)
-        wording, settings = self._words.wording, printed.sheet.fit.settings
-        check = [self._words("length-check-line"), self._words("length-check-scale")]
-        self._paint_lines(words, [*check, hand_in_force(settings, wording)])
-        reasons = reasons_for(printed.sheet, printed.rows[0], self._words)
-        room = words.left() - 20 * unit
-        self._write(QRectF(0, top, room, type_.line * 1.3), reasons.heading, type_.title)
-        box = QRectF(0, top + type_.line * 1.5, room, side)
-        lines = [line.text for line in reasons.lines]
-        bottom = self._paint_lines(box, [*lines, *figures_in_force(settings, wording)])
-        if printed.pair:
-            bottom = self._paint_pair(QRectF(0, bottom, room, side), printed.pair)
-        return max(bottom, top + side)
-
-    def _paint_pair(self, room: QRectF, lines: Sequence[str]) -> float:
-        """What is said of a foam and an inflatable vest together."""
-        type_, unit = self._dress.type_, self._dress.unit
-        title = QRectF(room.left(), room.top() + 6 * unit, room.width(), type_.line * 1.3)
-        self._write(title, self._words.wording.say("pair", "title"), type_.title)
-        return self._paint_lines(room.translated(0, title.height() + 8 * unit), lines)
-
     def _paint_cautions(self, top: float, size: QSizeF, printed: Printed) -> float:
         """All cautions in two columns at the foot of the page; returns where they end."""
+        unit, small = self._dress.unit, self._dress.type_.small
         said = cautions_for(printed.draft.rider(), self._words.wording)
         half = -(-len(said) // 2)
-        wide = size.width() / 2 - 12 * self._dress.unit
-        high = self._dress.type_.line * 0.9 * (half + 1) + 16 * self._dress.unit
-        start = max(top + 10 * self._dress.unit, size.height() - high)
+        wide = size.width() / 2 - 12 * unit
+        sides = (said[:half], said[half:])
+        high = max(
+            sum(self._text.height(one, wide, small) + 1.5 * unit for one in side) for side in sides
+        )
+        start = max(top + 8 * unit, size.height() - high - 6 * unit)
         self._painter.fillRect(QRectF(0, start, size.width(), 1), self._dress.colours[Ink.EDGE])
-        start += 6 * self._dress.unit
-        left = self._paint_lines(QRectF(0, start, wide, 400), said[:half])
-        right = QRectF(size.width() - wide, start, wide, 400)
-        return max(left, self._paint_lines(right, said[half:]))
-
-    def _paint_lines(self, box: QRectF, lines: Sequence[str]) -> float:
-        """Small lines one below the other; returns where they end."""
-        font = self._dress.type_.small
-        measure = QFontMetricsF(font)
-        self._painter.setFont(font)
-        self._painter.setPen(self._dress.colours[Ink.TEXT])
-        top = box.top()
-        for line in lines:
-            room = QRectF(box.left(), top, box.width(), 1000.0)
-            high = measure.boundingRect(room, _WRAP, line).height()
-            self._painter.drawText(room, _WRAP, line)
-            top += high + 1.5 * self._dress.unit
-        return top
-
-    def _write(
-        self,
-        box: QRectF,
-        text: str,
-        font: QFont,
-        ink: Ink = Ink.TEXT,
-        side: Qt.AlignmentFlag = LEFT,
-    ) -> None:
-        self._painter.setFont(font)
-        self._painter.setPen(self._dress.colours[ink])
-        self._painter.drawText(box, side, text)
+        start += 6 * unit
+        lefts = (0.0, size.width() - wide)
+        return max(
+            self._text.lines(QRectF(left, start, wide, 400), side)
+            for left, side in zip(lefts, sides, strict=True)
+        )

@@ -12,7 +12,8 @@ from ui.appearance import paper_fonts
 from ui.drawing.row_shape import Density
 from ui.dress import Dress
 from ui.fitting_page.fit_rows import FittingSheet
-from ui.fitting_page.paper_page import PaperPage, Printed
+from ui.fitting_page.paper_page import PaperPage
+from ui.fitting_page.printed import Printed
 from ui.fitting_page.rows import ModelRow
 from ui.theme import Scheme, Theme
 from ui.words import Words
@@ -23,14 +24,21 @@ DOTS_PER_INCH: Final = 96
 
 
 def rows_to_print(
-    sheet: FittingSheet, chosen: ModelRow | None, most: int = MOST_MODELS
+    sheet: FittingSheet,
+    chosen: ModelRow | None,
+    most: int = MOST_MODELS,
+    held: str | None = None,
 ) -> tuple[ModelRow, ...]:
-    """The chosen model and the best of the others, ``most`` in all, in the table's order."""
+    """The chosen model, the one held against it and the best of the others, in the table's order.
+
+    ``most`` in all, two at least; a model that is folded away is not printed.
+    """
     rows = [row for at in range(len(sheet)) if isinstance(row := sheet.row(at), ModelRow)]
-    kept = rows[:most]
-    if chosen is not None and chosen.key not in {row.key for row in kept}:
-        kept[-1:] = [row for row in rows if row.key == chosen.key]
-    return tuple(kept)
+    wanted = {held, chosen.key if chosen is not None else None}
+    asked = [row for row in rows if row.key in wanted]
+    others = [row for row in rows if row.key not in wanted]
+    kept = {row.key for row in (*asked, *others[: most - len(asked)])}
+    return tuple(row for row in rows if row.key in kept)
 
 
 def fits_page(printed: Printed, words: Words) -> bool:

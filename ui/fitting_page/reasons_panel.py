@@ -19,6 +19,7 @@ from PySide6.QtWidgets import (
 
 from ui.controls.buttons import FlatButton
 from ui.drawing.marks import paint_mark
+from ui.drawing.unbroken import unbroken
 from ui.dress import Dress
 from ui.fitting_page.chosen import ChosenReasons, ReasonLine
 from ui.fitting_page.length_check_view import LengthCheckView
@@ -107,7 +108,7 @@ class SentenceList(QWidget):
         boxes: list[QRectF] = []
         top = 0.0
         for line in lines:
-            text = QStaticText(line.text)
+            text = QStaticText(unbroken(line.text))
             text.setTextFormat(Qt.TextFormat.PlainText)
             text.setTextWidth(room)
             text.prepare(font=self.dress.type_.plain)

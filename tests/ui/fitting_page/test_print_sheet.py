@@ -13,8 +13,8 @@ from harmonizer.settings import DEFAULTS, Settings
 from tests.ui.shop import rider_of, shop_table
 from ui.desk import Desk
 from ui.fitting_page.draft import Draft
-from ui.fitting_page.paper_page import Printed
 from ui.fitting_page.print_sheet import rows_to_print, write_pdf
+from ui.fitting_page.printed import Printed
 from ui.words import Words
 
 
