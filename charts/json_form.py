@@ -33,7 +33,9 @@ def _chart(chart: Chart) -> dict[str, Any]:
         "place": chart.place,
         "title": chart.title,
         "supplier": _said(chart.supplier),
+        "supplier_from": _from(chart.supplier),
         "model": _said(chart.model),
+        "model_from": _from(chart.model),
         "band": chart.band,
         "notes": list(chart.notes),
         "sizes": [_size(size) for size in chart.sizes],
@@ -42,6 +44,11 @@ def _chart(chart: Chart) -> dict[str, Any]:
 
 def _said(said: Said | None) -> str | None:
     return said.text if said is not None else None
+
+
+def _from(said: Said | None) -> str | None:
+    """Where a name stood: in a title or column, or only in a sheet's, file's or folder's name."""
+    return said.source if said is not None else None
 
 
 def _size(size: Size) -> dict[str, Any]:

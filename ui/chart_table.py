@@ -6,13 +6,14 @@ from collections.abc import Iterator, Sequence
 from typing import Final
 
 from charts.quantities import METRIC
-from charts.schema import Basis, Chart, Definition, Dimension, Range, Size
+from charts.schema import Basis, Chart, Definition, Dimension, Range, Said, Size
 from charts.wording import Wording
 from charts.writers.figures import metric, other, printed_unit
 
 Column = tuple[Dimension, Definition, Basis, str]
 
 _OPEN: Final = "?"
+_GUESSED_FROM: Final = frozenset({"file", "sheet", "folder"})
 _OTHER_UNITS: Final = {"cm": "in", "kg": "lb"}
 
 
@@ -81,8 +82,19 @@ def _is_metric(value: Range) -> bool:
 
 
 def names_of(chart: Chart, wording: Wording) -> Sequence[str]:
-    """What the chart is called: maker, model, season and band, as far as it says."""
-    words = [said.text for said in (chart.supplier, chart.model, chart.season) if said]
+    """What the chart is called: maker, model, season and band, as far as it says.
+
+    A maker or model that no title names says so: it is what the file, sheet or folder is called.
+    """
+    words = [name_words(said, wording) for said in (chart.supplier, chart.model) if said]
+    words += [chart.season.text] if chart.season else []
     if chart.band:
         words.append(wording.say("combined", f"band-{chart.band}"))
     return words or ([chart.title] if chart.title else [])
+
+
+def name_words(said: Said, wording: Wording) -> str:
+    """A name, with where it was taken from where nobody printed it as one."""
+    if said.source not in _GUESSED_FROM:
+        return said.text
+    return wording.say("faces", f"name-of-{said.source}", name=said.text)

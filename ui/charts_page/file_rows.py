@@ -12,6 +12,7 @@ from charts.schema import FileReading
 from charts.sources import LoadedFile
 from harmonizer.shop.season import ChartState, FileRecord, FileState, State, key_of
 from harmonizer.workspace import Workspace
+from ui.chart_table import name_words
 from ui.file_states import (
     LOOK_OF,
     chart_name,
@@ -101,7 +102,7 @@ def _row(file: LoadedFile, state: FileState, record: FileRecord, words: Words) -
     return FileRow(
         reading.file,
         maker_of(file),
-        _models(file),
+        _models(file, words),
         name_of(reading.file, words),
         _gave(reading, words),
         says,
@@ -109,9 +110,11 @@ def _row(file: LoadedFile, state: FileState, record: FileRecord, words: Words) -
     )
 
 
-def _models(file: LoadedFile) -> str:
+def _models(file: LoadedFile, words: Words) -> str:
+    """The models as the shop noted them, else as the charts say, with where that was taken from."""
     facts = [each.model for each in facts_of(file)]
-    said = [chart.model.text for chart in file.reading.charts if chart.model is not None]
+    models = [chart.model for chart in file.reading.charts if chart.model is not None]
+    said = [name_words(model, words.wording) for model in models]
     return ", ".join(dict.fromkeys(facts or said))
 
 
