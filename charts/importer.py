@@ -13,6 +13,7 @@ from charts.answers_sheets import answered_sheet, left_out
 from charts.answers_tables import answered_tables
 from charts.answers_text import opened
 from charts.checks.file import told_apart
+from charts.checks.left_over import say_left_over
 from charts.checks.printed import compared_with_page
 from charts.checks.whole import checked
 from charts.columns.charts import charts_of
@@ -27,6 +28,7 @@ from charts.layout.lists import laid_out
 from charts.readers.line_values import is_value
 from charts.schema import Chart, FileReading, UnitFrom
 from charts.sheet import Sheet
+from charts.twin_tables import strangers_asked, twins_joined
 from charts.worth_reading import Allowance
 
 PASTED = "-"
@@ -114,7 +116,9 @@ def _read(
     without = [one.sheet for one in found if one.laid and one.sheet.cells and not one.charts]
     if not found or any(one.laid for one in found):
         _say_nothing_found(charts, without, name, log)
-    return grouped(FileReading(name, told_apart(charts, log), log.findings)), found
+    charts = twins_joined(charts, sheets, log)
+    apart = strangers_asked(told_apart(charts, log), sheets, log)
+    return grouped(FileReading(name, apart, log.findings)), found
 
 
 def _read_sheet(
@@ -136,6 +140,8 @@ def _read_sheet(
     for chart in charts:
         if chart.models:
             log.add("several-models", chart.place, text=", ".join(chart.models))
+    if charts:
+        say_left_over(plain, tables, log)
     charts = compared_with_page(charts, (plain,), name, log)
     return SheetReading(sheet, plain, tables, tuple(charts))
 
@@ -149,6 +155,10 @@ def _say_nothing_found(
     charts: list[Chart], without: list[Sheet], name: str, log: FindingLog
 ) -> None:
     """A file that gives no chart is asked about; a sheet without one beside charts is a note."""
+    if charts:
+        for finding in log.findings:
+            if finding.code == "no-table" and finding.place == name:
+                log.withdraw(finding.id)  # its reader saw lines, and a table was found in them
     for sheet in without:
         if charts:
             first = next(iter(sheet.cells))

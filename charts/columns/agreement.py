@@ -12,7 +12,7 @@ from decimal import Decimal
 from charts.cell_reading import Quantity
 from charts.columns.meaning import Column
 from charts.columns.words import Surroundings
-from charts.findings import Candidate, listed
+from charts.findings import Candidate, FindingLog, listed
 from charts.grammar.agreement import Agreement, agreement
 from charts.quantities import CANONICAL, FAMILY, Figure, Unit, canonical
 from charts.schema import PrintedBothWays, Range
@@ -20,7 +20,7 @@ from charts.schema import PrintedBothWays, Range
 
 def compared(column: Column, ranges: Mapping[int, Range], around: Surroundings) -> dict[int, Range]:
     """The ranges with a question where their second printed unit contradicts them."""
-    how = {line: _agreement(one) for line, one in ranges.items()}
+    how = {line: agreement_of(one) for line, one in ranges.items()}
     apart = [line for line, one in how.items() if one in {Agreement.APART, Agreement.OTHER_SHAPE}]
     if Agreement.ROUNDED in how.values():
         around.log.add("rounding-between-units", column.place, heading=column.heading)
@@ -32,7 +32,8 @@ def compared(column: Column, ranges: Mapping[int, Range], around: Surroundings) 
     return found
 
 
-def _agreement(one: Range) -> Agreement:
+def agreement_of(one: Range) -> Agreement:
+    """How the second printed unit of a value stands to the first; EXACT where there is none."""
     also = one.also_published
     if also is None:
         return Agreement.EXACT
@@ -57,13 +58,18 @@ def _asked(column: Column, one: Range, around: Surroundings, *, whole: bool) -> 
     also = one.also_published
     if whole or also is None:
         return around.log.add("units-disagree", column.place, case="column", heading=column.heading)
-    return around.log.add(
+    return say_apart(one, also, around.log)
+
+
+def say_apart(one: Range, also: PrintedBothWays, log: FindingLog) -> str:
+    """Ask which of two printings of a value holds, where they contradict each other."""
+    return log.add(
         "units-disagree",
         one.place,
         candidates=(_as_printed(one), _other(also)),
         text=one.published,
         other=also.text,
-        heading=column.heading,
+        heading=one.heading,
     )
 
 

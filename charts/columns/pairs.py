@@ -147,14 +147,15 @@ def _both(first: Filled, second: Filled, around: Surroundings) -> Filled:
     metric, other = (first, second) if _unit(first) in METRIC else (second, first)
     ranges = {**other.ranges, **metric.ranges}
     both = {
-        line: _beside(metric.ranges[line], other.ranges[line])
+        line: beside(metric.ranges[line], other.ranges[line])
         for line in sorted(metric.ranges.keys() & other.ranges.keys())
     }
     ranges |= compared(metric.column, both, around)
     return Filled(replace(metric.column, number=first.column.number), ranges)
 
 
-def _beside(reading: Range, other: Range) -> Range:
+def beside(reading: Range, other: Range) -> Range:
+    """A value with what another place prints of it in the other system of units."""
     if other.published_unit is None or reading.also_published is not None:
         return reading
     by = factor(other.published_unit)

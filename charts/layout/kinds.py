@@ -104,6 +104,8 @@ def kind_of(heading: HeadingReading, content: Content, column: int) -> FieldKind
         return FieldKind.LABEL if content.most(content.wordy_labels) else FieldKind.SKIPPED
     if heading.role is Role.LABEL:
         return _label(content)
+    if heading.role is Role.UNIT and heading.unit is not None and content.most(content.values):
+        return FieldKind.VALUES  # "inches" over 34-36 names no sizes
     return _by_content(content, column)
 
 

@@ -9,9 +9,10 @@ import re
 from collections.abc import Iterator
 from typing import TYPE_CHECKING, Final
 
-from charts.dimensions import read_band
+from charts.dimensions import find_units, read_band
 from charts.readers.html_tables import is_table
 from charts.readers.html_text import text_of
+from charts.readers.plain_text import tidy
 
 if TYPE_CHECKING:
     from lxml.etree import _Element
@@ -19,6 +20,13 @@ if TYPE_CHECKING:
 _TAB_WORD: Final = re.compile(r"(?:^|[\s_-])(?:tabs?|pills|switch)(?:$|[\s_-])", re.IGNORECASE)
 _WORD: Final = re.compile(r"[A-Z]?[^\W\d_A-Z]+")
 _LONGEST_NAME: Final = 30
+_LONGEST_LABEL: Final = 80
+_SAID_IN_DATA: Final = re.compile(
+    r"data-(?:[a-z]+-)?(?:title|heading|caption|name|label|tab|category|gender|band|audience|group"
+    r"|units?|system|measure(?:ment)?s?)"
+)
+_UNIT_WORDS: Final = frozenset({"cm", "inch", "inches", "zoll", "metric", "imperial"})
+"""Words that name a unit in the id or the class of a box; "in" is a word of many other classes."""
 _MOST_TABS: Final = 12
 
 
@@ -42,13 +50,24 @@ class TableNames:
         around = (*reversed(list(table.iterancestors())), table)
         names = [name for element in around for name in self._names(element)]
         band = next((word for one in reversed(around) if (word := _band_word(one))), None)
-        return names if band is None or any(read_band(name) for name in names) else [*names, band]
+        unit = next((word for one in reversed(around) if (word := _unit_word(one))), None)
+        if band is not None and not any(read_band(name) for name in names):
+            names.append(band)
+        if unit is not None and not any(find_units(name) for name in names):
+            names.insert(0, unit)
+        return names
 
     def _names(self, element: _Element) -> Iterator[str]:
         if element in self._tab_of:
             yield self._tab_of[element]
         for ident in element.get("aria-labelledby", "").split():
             if ident in self._by_id and (words := text_of(self._by_id[ident]).text):
+                yield words
+        if not is_table(element) and (words := tidy(element.get("aria-label") or "")):
+            yield words[:_LONGEST_LABEL]
+        for key, value in element.items():
+            words = tidy(str(value))
+            if _SAID_IN_DATA.fullmatch(str(key)) and _says_something(words):
                 yield words
 
     def _name_panels(self, tab_list: _Element) -> None:
@@ -70,6 +89,20 @@ class TableNames:
 
 def _holds_table(element: _Element) -> bool:
     return is_table(element) or any(is_table(one) for one in element.iterdescendants())
+
+
+def _says_something(words: str) -> bool:
+    """Whether the data of a box names for whom it is or in which unit, and is no code."""
+    if len(words) > _LONGEST_LABEL:
+        return False
+    return words.lower() == "in" or read_band(words) is not None or bool(find_units(words))
+
+
+def _unit_word(element: _Element) -> str | None:
+    """A unit in the id or the classes of a box: ``sizes-cm``."""
+    said = f"{element.get('id') or ''} {element.get('class') or ''}"
+    found = {word.lower() for word in _WORD.findall(said)} & _UNIT_WORDS
+    return next(iter(found)) if len(found) == 1 else None
 
 
 def _band_word(element: _Element) -> str | None:

@@ -27,12 +27,25 @@ Grids = Mapping["_Element", PageTable]
 def outline_of(page: _Element, grids: Grids) -> list[Entry]:
     """Everything a person meets on ``page``; ``grids`` are blocks that only look like tables."""
     walk = _Walk(page, grids)
+    walk.entries += _above_the_page(page)
     title = page.find(".//title")
     if title is not None and (words := tidy(title.text or "")):
         walk.entries.append(Entry(Part.HEADING, words))
     body = page.find("body")
     walk.read(page if body is None else body)
     return walk.entries
+
+
+def _above_the_page(page: _Element) -> list[Entry]:
+    """Comments before the page or in its head: they hold for all of it, as its title does."""
+    from lxml import etree
+
+    head = page.find("head")
+    before = list(page.itersiblings(etree.Comment, preceding=True))[::-1]
+    before += page.iterchildren(etree.Comment)
+    before += head.iterchildren(etree.Comment) if head is not None else ()
+    said = [words for one in before if (words := said_in_comment(one.text))]
+    return [Entry(Part.HEADING, words, at - len(said)) for at, words in enumerate(said)]
 
 
 class _Walk:
