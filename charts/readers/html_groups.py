@@ -19,6 +19,7 @@ from charts.readers.line_values import is_value
 from charts.readers.lines import Line
 from charts.readers.page_outline import PageTable
 from charts.sheet import Cell
+from charts.size_labels import read_label
 
 if TYPE_CHECKING:
     from lxml.etree import _Element
@@ -61,8 +62,8 @@ def _boxes(element: _Element) -> PageTable | None:
     if len(groups) < 2 or len(groups) + len(lone) < len(children):
         return _flat(element, children) if len(lone) == len(children) else None
     rows = [texts for _, texts in groups]
-    if not _even(rows):
-        return None
+    if not _even(rows) or _sizes_come_second(rows):
+        return None if lone else _headed(rows)
     if all(_is_column(one) for one, _ in groups):
         rows = list(zip(*rows, strict=True))
     first = children.index(groups[0][0])
@@ -71,6 +72,26 @@ def _boxes(element: _Element) -> PageTable | None:
         context=[text_of(one).text for one in lone if children.index(one) < first],
         notes=[text_of(one).text for one in lone if children.index(one) > first],
     )
+
+
+def _sizes_come_second(rows: Sequence[Texts]) -> bool:
+    """Whether a box of sizes stands behind the first, and boxes of nothing but figures behind it.
+
+    As many headings as sizes would look like the first row of a table.
+    """
+    heads, sizes, *others = rows
+    named = not any(map(is_value, heads)) and not any(map(read_label, heads))
+    sized = all(read_label(one) is not None for one in sizes)
+    return named and sized and bool(others) and all(is_value(one) for row in others for one in row)
+
+
+def _headed(rows: Sequence[Texts]) -> PageTable | None:
+    """One box of headings, and beside it a box for each of them, perhaps after one of sizes."""
+    heads, *others = rows
+    known = len(others) - len(heads)
+    if known not in (0, 1) or len(others) < 2 or not _even(others) or any(map(is_value, heads)):
+        return None
+    return _grid([(head, *row) for head, row in zip(("",) * known + heads, others, strict=True)])
 
 
 def _spliced(children: list[_Element]) -> list[_Element]:
@@ -159,11 +180,20 @@ def _texts(element: _Element) -> Texts | None:
         return None
     texts = []
     for box in _seen_children(element):
-        nested = any(len(inner) and inner.tag in _BOXES for inner in box.iter())
-        if is_table(box) or nested or (box.tail or "").strip():
+        if is_table(box) or not _is_cell(box) or (box.tail or "").strip():
             return None
         texts.append(text_of(box).text)
     return tuple(texts) if len(texts) > 1 else None
+
+
+def _is_cell(box: _Element) -> bool:
+    """Whether a box holds one text: nothing is nested in it, but for boxes around all of it."""
+    if not any(len(inner) and inner.tag in _BOXES for inner in box.iter()):
+        return True
+    inner = box
+    while len(inner) == 1 and not (inner.text or "").strip() and not (inner[0].tail or "").strip():
+        inner = inner[0]
+    return not any(one.tag in _BOXES or is_table(one) for one in inner.iterdescendants())
 
 
 def _seen_children(element: _Element) -> list[_Element]:

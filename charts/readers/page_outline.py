@@ -34,6 +34,7 @@ class PageTable:
     hidden_cells: frozenset[tuple[int, int]] = frozenset()
     context: tuple[str, ...] = ()
     notes: tuple[str, ...] = ()
+    inferred: bool = False
 
 
 class Part(StrEnum):
@@ -101,6 +102,7 @@ def _sheet(
         hidden_columns=table.hidden_columns,
         hidden_cells=table.hidden_cells,
         hidden=entry.hidden,
+        inferred=table.inferred,
         comments={at: cell.comment for at, cell in table.cells.items() if cell.comment},
     )
 

@@ -5,8 +5,10 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from typing import Final
 
-from charts.readers.line_cells import cell_table
+from charts.readers.line_cells import cell_table, streamed_table
+from charts.readers.line_listed import listed_table
 from charts.readers.line_prose import prose_table
+from charts.readers.line_runs import run_table
 from charts.readers.line_sentences import sentence_table
 from charts.readers.lines import Line, LineTable
 from charts.readers.page_outline import Entry, PageTable, Part
@@ -19,7 +21,7 @@ _LINES_AHEAD: Final = 300
 def with_word_tables(entries: Sequence[Entry]) -> list[Entry]:
     """The outline with runs of words that are rows of a table replaced by that table.
 
-    One cell a line is looked for only on a page without any table.
+    One cell a line, and sizes over their figures, are looked for only on a page without any table.
     """
     bare = all(entry.part is not Part.TABLE for entry in entries)
     return list(_replaced(entries, bare=bare))
@@ -31,9 +33,9 @@ def _replaced(entries: Sequence[Entry], *, bare: bool) -> Iterator[Entry]:
     at = 0
     while at < len(entries):
         run = lines[at : min(ends[at], at + _LINES_AHEAD)]
-        table = prose_table(run) or sentence_table(run)
+        table = listed_table(run) or prose_table(run) or sentence_table(run)
         if table is None and bare:
-            table = cell_table(run)
+            table = run_table(run) or cell_table(run) or streamed_table(run)
         if table is None:
             yield entries[at]
             at += 1
@@ -61,4 +63,5 @@ def _page_table(table: LineTable) -> PageTable:
         for column, cell in enumerate(row)
         if (text := tidy(cell.text))
     }
-    return PageTable(cells, len(table.rows), max(len(row) for row in table.rows))
+    columns = max(len(row) for row in table.rows)
+    return PageTable(cells, len(table.rows), columns, inferred=table.inferred)
