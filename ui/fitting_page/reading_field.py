@@ -192,10 +192,7 @@ class ReadingField(QWidget):
             self.line.edit.setText(text)
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
-        """Enter counts, Escape takes back what does not count yet, F9 turns who holds the tape."""
-        if event.key() == Qt.Key.Key_F9:
-            self.taker_wanted.emit()
-            return
+        """Enter counts, Escape takes back what does not count yet."""
         if event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter):
             self.count_now()
             if not self.pending:

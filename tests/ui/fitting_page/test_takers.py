@@ -22,6 +22,7 @@ def on_the_line(desk: Desk, draft: Draft) -> ReadingField:
 
 
 def press(field: ReadingField) -> None:
+    field.line.edit.setFocus()
     QTest.keyClick(field.line.edit, Qt.Key.Key_F9)
 
 
