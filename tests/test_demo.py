@@ -18,7 +18,7 @@ from harmonizer.cautions import cautions_for
 from harmonizer.fit import fit
 from harmonizer.plausibility import checks
 from harmonizer.range_table import RangeTable
-from harmonizer.rider import BodyFigure, Measure
+from harmonizer.rider import BodyFigure, Measure, Observed
 from harmonizer.rider_before import last_time
 from harmonizer.settings import DEFAULTS
 from tests.demo_scenario import (
@@ -274,6 +274,20 @@ def test_one_rider_was_here_before_and_has_grown() -> None:
     assert {one.measure for one in before.readings} == {one.measure for one in who.earlier}
     (asked,) = [one for one in checks(who, before) if "since" in one.reason.code]
     assert (asked.reason.code, asked.measures) == ("grown-since", (Measure.BACK_LENGTH,))
+
+
+def test_a_finished_length_and_a_seat_height_give_the_hand_above_the_saddle() -> None:
+    """c = 66.5 - 49.5 - 5.0 = 12.0 cm, 1.33 hands of 9 cm (fit model, section 5): right."""
+    seated = [n for n in range(1, 13) if rider(n).of(Measure.C7_ABOVE_SEAT)]
+    assert seated == [2, 4]
+    (row,) = (
+        one
+        for one in sheet_of(2).rows
+        if one.offer.model == "Steinflanke" and one.offer.size == "52"
+    )
+    assert row.clearance is not None
+    assert row.clearance.cm == pytest.approx(12.0)
+    assert row.clearance.band is Observed.RIGHT
 
 
 def test_winter_layers_leave_no_inflatable_vest_at_ease() -> None:

@@ -1,4 +1,4 @@
-"""Paints the plain length check, for the screen and for print."""
+"""Paints the length check, plain and to scale, for the screen and for print."""
 
 from __future__ import annotations
 
@@ -86,7 +86,9 @@ def _fill(painter: QPainter, curve: Curve, fill: QColor, line: QColor | None) ->
 
 
 def _hand(painter: QPainter, colours: Inks, parts: Sequence[Finger]) -> None:
-    painter.setPen(QPen(colours[Ink.NEAR], 1.1))
+    # A hand to scale is small: thinner strokes keep its fingers apart.
+    stroke = min(1.1, 0.28 * min(part.height for part in parts))
+    painter.setPen(QPen(colours[Ink.NEAR], stroke))
     painter.setBrush(mixed(colours[Ink.NEAR], colours[Ink.GROUND], 0.22))
     for part in parts:
         round_ = min(part.height / 2, 4.0)

@@ -10,6 +10,7 @@ from PySide6.QtGui import QPainter
 from charts.day_words import day_words
 from harmonizer.cautions import cautions_for
 from ui.drawing.head_painter import HeadPainter
+from ui.drawing.unbroken import NO_BREAK
 from ui.dress import Dress
 from ui.fitting_page.advice_lines import nearest_sentence
 from ui.fitting_page.cell_painter import CellPainter
@@ -75,7 +76,9 @@ class PaperPage:
         text.write(line, name, type_.large)
         made = words("print-made", day=day_words(printed.on, words.wording))
         text.write(line, made, type_.small, Ink.QUIET, RIGHT)
-        readings = SEPARATOR.join(self._readings(printed.draft))
+        # A line breaks between two readings, never inside one.
+        whole = (one.replace(" ", NO_BREAK) for one in self._readings(printed.draft))
+        readings = SEPARATOR.join(whole)
         below = QRectF(0, line.bottom() + 2, width, 0)
         top = text.broken(below, readings, type_.plain)
         taken = words(f"taker-{printed.draft.given.taken_by.value}")
