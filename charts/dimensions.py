@@ -7,14 +7,14 @@ mean twice comes back as candidates; an unknown heading is offered near ones and
 from __future__ import annotations
 
 from collections.abc import Sequence
-from functools import cache, lru_cache
+from functools import lru_cache
 from typing import Final, TypeVar
 
 from charts.headings.bands import band_of, read_band
 from charts.headings.meaning import Meant, meant
+from charts.headings.near import mistyped, near_headings
 from charts.headings.parts import Hit, parts_of
 from charts.headings.reading import HeadingReading, Role
-from charts.headings.words import entries
 from charts.plausible_ranges import plausible, usual
 from charts.quantities import Unit
 from charts.schema import Basis, Definition, Dimension
@@ -32,11 +32,6 @@ __all__ = [
 
 _T = TypeVar("_T")
 _LONGEST: Final = 200
-_NEAR_SORTED: Final = 80
-_NEAR_SET: Final = 90
-_NEAR_COUNT: Final = 3
-_NEAR_WORDS: Final = 6
-_NEAR_LETTERS: Final = 4
 _GARMENT_PARTS: Final = frozenset({"garment", "finished", "flat"})
 _SMALL_OF: Final = {Unit.FT: Unit.IN, Unit.ST: Unit.LB}
 
@@ -58,7 +53,12 @@ def _read(text: str, language: str | None) -> HeadingReading:
     role = Role.UNIT if units and not parts.hits else found.role
     first = found.candidates[0][1] if found.candidates else None
     dimension = first or _one_of({one.dimension for one in found.meanings})
-    unknown = role is Role.UNKNOWN and not found.used
+    if role is Role.UNKNOWN and not found.used:
+        near = near_headings(parts.words)
+    else:
+        near = mistyped(parts.hits, parts.words, measures=role is Role.MEASURE)
+        if near:
+            found, role, dimension = Meant(Role.UNKNOWN), Role.UNKNOWN, None
     return HeadingReading(
         role,
         dimension,
@@ -68,7 +68,7 @@ def _read(text: str, language: str | None) -> HeadingReading:
         units[1] if len(units) > 1 else None,
         band_of(parts.hits) or read_band(text),
         found.candidates if len(found.candidates) > 1 else (),
-        _near(parts.words) if unknown else (),
+        near,
         _one_of({one.language for one in found.meanings}) or None,
         _garment_sign(found, parts.hits),
         _rest(found, parts.hits),
@@ -133,32 +133,4 @@ def _rest(found: Meant, hits: Sequence[Hit]) -> str:
         for hit in hits
         if hit.phrase not in found.used
         and (hit.entry is None or not (hit.entry.parts or hit.entry.bands or hit.entry.points))
-    )
-
-
-@lru_cache(maxsize=4096)
-def _near(words: str) -> tuple[str, ...]:
-    """Known headings that an unknown one resembles, as they are spelled in the vocabulary."""
-    if len(words) < _NEAR_LETTERS or len(words.split()) > _NEAR_WORDS:
-        return ()
-    from rapidfuzz import fuzz, process
-
-    known = _known_headings()
-    for scorer, cutoff in (
-        (fuzz.token_sort_ratio, _NEAR_SORTED),
-        (fuzz.token_set_ratio, _NEAR_SET),
-    ):
-        hits = process.extract(words, known, scorer=scorer, score_cutoff=cutoff, limit=_NEAR_COUNT)
-        if hits:
-            return tuple(dict.fromkeys(entries()[phrase].spelled for phrase, _, _ in hits))
-    return ()
-
-
-@cache
-def _known_headings() -> tuple[str, ...]:
-    return tuple(
-        phrase
-        for phrase, entry in entries().items()
-        if len(phrase) >= _NEAR_LETTERS
-        and any(one.role in {Role.MEASURE, Role.LABEL} for one in entry.columns)
     )

@@ -3,19 +3,17 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Callable, Sequence
+from collections.abc import Sequence
 from dataclasses import dataclass, replace
-from decimal import Decimal
 
-from charts.columns.words import Surroundings, dimension_in, of_family
-from charts.dimensions import HeadingReading, Role, plausible, read_heading, usual
+from charts.columns.fitting import fits, telling
+from charts.columns.words import Surroundings, dimension_in
+from charts.dimensions import HeadingReading, Role, read_heading
 from charts.findings import Candidate
 from charts.layout.cups import CUP_GIRTHS
 from charts.layout.fields import Field, FieldKind
 from charts.layout.looks import look
-from charts.notation import Expected, read_cell
-from charts.plausible_ranges import Limits
-from charts.quantities import FAMILY, Unit, factor
+from charts.quantities import Unit
 from charts.schema import Basis, Definition, Dimension, UnitFrom
 
 _ENDS = frozenset({Role.LOW_END, Role.HIGH_END})
@@ -23,10 +21,6 @@ _UP_TO = re.compile(
     r"\((?:up to|bis|max\.?|jusqu['’]?[àa]?|hasta|fino a|tot|do|till|upp till|op til|até)\b",
     re.IGNORECASE,
 )
-_LENGTH_UNITS = (Unit.CM, Unit.IN, Unit.MM, Unit.M)
-_MASS_UNITS = (Unit.KG, Unit.LB)
-_GARMENT_LENGTH_CM = (Decimal(20), Decimal(110))
-"""What a vest or a coat is long (common practice, no source); a person is taller."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -157,7 +151,7 @@ def _with_its_figures(column: Column, around: Surroundings) -> Column:
     role = column.role if column.role in _ENDS else Role.MEASURE
     if column.dimension is not Dimension.OTHER:
         return replace(column, role=role)
-    if fits(column.field, Dimension.HEIGHT, limits=_telling):
+    if fits(column.field, Dimension.HEIGHT, limits=telling):
         return replace(column, dimension=Dimension.HEIGHT, role=role)
     return _unnamed(column, around)
 
@@ -171,14 +165,28 @@ def _between_readings(column: Column, around: Surroundings) -> Column:
     ]
     if column.field.heading.candidates == CUP_GIRTHS and (said := _girth_around(around)):
         return replace(column, dimension=said)
-    fitting = [dim for dim in dimensions if fits(column.field, dim, limits=_telling)]
+    fitting = [dim for dim in dimensions if fits(column.field, dim, limits=telling)]
     fitting = fitting or [dim for dim in dimensions if fits(column.field, dim)] or dimensions
     if fitting == [Dimension.OTHER] and _may_be_small_children(column, around):
         fitting = dimensions
     chosen = replace(column, dimension=fitting[0]) if fitting else column
+    if _perhaps_the_back(chosen, around):
+        return _asked(chosen, [Dimension.OTHER, Dimension.BACK_LENGTH], around)
     if len(fitting) == 1 and (column.role is not Role.LABEL or column.unit is not None):
         return chosen
     return _asked(chosen, fitting, around)
+
+
+def _perhaps_the_back(column: Column, around: Surroundings) -> bool:
+    """A length of something nobody knows, where no other column gives the length of the back."""
+    given = {one.heading.dimension for one in around.table.fields}
+    unknown = any(word.isalpha() and len(word) > 2 for word in column.field.heading.rest.split())
+    doubtful = unknown and column.dimension is Dimension.OTHER
+    return doubtful and Dimension.BACK_LENGTH not in given and _is_back(column.field)
+
+
+def _is_back(one: Field) -> bool:
+    return fits(one, Dimension.BACK_LENGTH, limits=telling)
 
 
 def _may_be_small_children(column: Column, around: Surroundings) -> bool:
@@ -198,15 +206,6 @@ def _girth_around(around: Surroundings) -> Dimension | None:
         if words.kind in {UnitFrom.TITLE, UnitFrom.NOTE} and reading.role is Role.MEASURE
     }
     return next(iter(named & girths)) if len(named & girths) == 1 else None
-
-
-def _telling(dimension: Dimension, unit: Unit, definition: Definition) -> Limits | None:
-    """The narrower limits that tell two readings apart. What a garment's length can be is ours."""
-    if dimension is Dimension.OTHER:
-        low, high = _GARMENT_LENGTH_CM
-        return low / factor(unit), high / factor(unit)
-    del definition
-    return usual(dimension, unit)
 
 
 def _size_over_measures(column: Column, around: Surroundings) -> Column:
@@ -247,7 +246,7 @@ def _unnamed(column: Column, around: Surroundings) -> Column:
 
 def _axis_of_heights(column: Column, around: Surroundings) -> bool:
     """A nameless axis of a grid whose bands are usual for a body's height."""
-    return around.table.gridded and fits(column.field, Dimension.HEIGHT, limits=_telling)
+    return around.table.gridded and fits(column.field, Dimension.HEIGHT, limits=telling)
 
 
 def _unknown(column: Column, around: Surroundings) -> Column:
@@ -279,45 +278,3 @@ def _all_masses(one: Field) -> bool:
         if (quantity := look(at.text).reading.quantity) is not None
     ]
     return bool(units) and all(unit in {Unit.KG, Unit.LB, Unit.ST} for unit in units)
-
-
-def fits(
-    one: Field,
-    dimension: Dimension,
-    unit: Unit | None = None,
-    *,
-    limits: Callable[[Dimension, Unit, Definition], Limits | None] = plausible,
-) -> bool:
-    """Whether every figure of a column can be one of ``dimension``, in its unit or in any.
-
-    ``limits`` is what is plausible at all, or the usual values that tell false friends apart.
-    """
-    figures = printed_figures(one)
-    units = _MASS_UNITS if dimension is Dimension.WEIGHT else _LENGTH_UNITS
-    said = unit or next(iter(of_family((one.heading.unit,), FAMILY[units[0]])), None)
-    definition = one.heading.definition
-    for trial in (said,) if said else units:
-        if figures and all(
-            _within(limits(dimension, own or trial, definition), value) for value, own in figures
-        ):
-            return True
-    return False
-
-
-def _within(limits: Limits | None, value: Decimal) -> bool:
-    return limits is None or limits[0] <= value <= limits[1]
-
-
-def printed_figures(one: Field) -> list[tuple[Decimal, Unit | None]]:
-    """Every figure of a column with the unit its cell prints, as far as cells can be read."""
-    heading = one.heading
-    expected = Expected(heading.dimension, basis=heading.basis, definition=heading.definition)
-    found: list[tuple[Decimal, Unit | None]] = []
-    for cell in one.cells:
-        for at in cell:
-            quantity = read_cell(at.text, expected).quantity
-            if quantity is None:
-                continue
-            ends = (quantity.low, quantity.high, quantity.value)
-            found += [(end.value, quantity.unit) for end in ends if end is not None]
-    return found

@@ -9,7 +9,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from typing import Final
 
-from charts.columns.meaning import fits
+from charts.columns.fitting import fits
 from charts.dimensions import Role, usual
 from charts.layout.fields import Field, FieldKind
 from charts.layout.kinds import Content

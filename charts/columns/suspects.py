@@ -10,7 +10,8 @@ from dataclasses import replace
 from decimal import Decimal
 from typing import Final
 
-from charts.columns.meaning import Column, fits, printed_figures
+from charts.columns.fitting import fits, printed_figures
+from charts.columns.meaning import Column
 from charts.columns.slipped import slipped
 from charts.columns.units import needs_unit
 from charts.columns.words import Surroundings, family_of

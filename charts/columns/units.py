@@ -12,7 +12,8 @@ from dataclasses import replace
 from decimal import Decimal
 from typing import Final
 
-from charts.columns.meaning import Column, fits, printed_figures
+from charts.columns.fitting import fits, printed_figures
+from charts.columns.meaning import Column
 from charts.columns.words import Surroundings, family_of, of_family
 from charts.dimensions import find_units
 from charts.findings import Candidate

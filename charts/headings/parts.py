@@ -6,7 +6,8 @@ import re
 from typing import Final, NamedTuple
 
 from charts.cell_text import clean
-from charts.headings.words import LONGEST_PHRASE, Entry, entries, glued
+from charts.headings.short import written_out
+from charts.headings.words import LONGEST_PHRASE, Entry, bare_letters, entries, glued
 from charts.quantities import Unit
 from charts.unit_words import named_units
 from charts.vocabulary import normal
@@ -49,8 +50,11 @@ def parts_of(text: str) -> Parts:
     units, _ = named_units(without_places)
     words = _words(without_places)
     if words not in entries():
-        words = _words(_REFERENCE.sub(" ", _FOOTNOTE.sub("", without_places)))
-    words = glued().get(words.replace(" ", ""), words)
+        bare = _REFERENCE.sub(" ", _FOOTNOTE.sub("", without_places))
+        words = _words(bare)
+        if words not in entries():
+            words = written_out(named_units(bare)[1]) or words
+    words = words if words in entries() else glued().get(bare_letters(words), words)
     return Parts(units, words, tuple(hits_of(words)), plain.isupper())
 
 

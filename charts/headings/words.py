@@ -111,9 +111,14 @@ def _meaning(row: Mapping[str, Any], language: str) -> Meaning:
 
 @cache
 def glued() -> Mapping[str, str]:
-    """Phrases of columns without their spaces to the phrases: "brustumfang" for "brust umfang"."""
+    """Phrases of columns by their bare letters: "brust umfang" and "Rueckenlänge" are found so."""
     return {
-        phrase.replace(" ", ""): phrase
+        bare_letters(phrase): phrase
         for phrase, entry in entries().items()
         if entry.columns and len(phrase) >= 6
     }
+
+
+def bare_letters(words: str) -> str:
+    """Words in normal form without their spaces, with ae, oe, ue as they are without dots."""
+    return words.replace(" ", "").replace("ae", "a").replace("oe", "o").replace("ue", "u")

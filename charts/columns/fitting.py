@@ -1,0 +1,70 @@
+"""Whether the figures of a column can be what a reading of its heading would make of them."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from decimal import Decimal
+
+from charts.columns.words import of_family
+from charts.dimensions import plausible, usual
+from charts.layout.fields import Field
+from charts.notation import Expected, read_cell
+from charts.plausible_ranges import Limits
+from charts.quantities import FAMILY, Unit, factor
+from charts.schema import Definition, Dimension
+
+_LENGTH_UNITS = (Unit.CM, Unit.IN, Unit.MM, Unit.M)
+_MASS_UNITS = (Unit.KG, Unit.LB)
+_GARMENT_LENGTH_CM = (Decimal(20), Decimal(110))
+"""What a vest or a coat is long (common practice, no source); a person is taller."""
+
+
+def telling(dimension: Dimension, unit: Unit, definition: Definition) -> Limits | None:
+    """The narrower limits that tell two readings apart. What a garment's length can be is ours."""
+    if dimension is Dimension.OTHER:
+        low, high = _GARMENT_LENGTH_CM
+        return low / factor(unit), high / factor(unit)
+    del definition
+    return usual(dimension, unit)
+
+
+def fits(
+    one: Field,
+    dimension: Dimension,
+    unit: Unit | None = None,
+    *,
+    limits: Callable[[Dimension, Unit, Definition], Limits | None] = plausible,
+) -> bool:
+    """Whether every figure of a column can be one of ``dimension``, in its unit or in any.
+
+    ``limits`` is what is plausible at all, or the usual values that tell false friends apart.
+    """
+    figures = printed_figures(one)
+    units = _MASS_UNITS if dimension is Dimension.WEIGHT else _LENGTH_UNITS
+    said = unit or next(iter(of_family((one.heading.unit,), FAMILY[units[0]])), None)
+    definition = one.heading.definition
+    for trial in (said,) if said else units:
+        if figures and all(
+            _within(limits(dimension, own or trial, definition), value) for value, own in figures
+        ):
+            return True
+    return False
+
+
+def _within(limits: Limits | None, value: Decimal) -> bool:
+    return limits is None or limits[0] <= value <= limits[1]
+
+
+def printed_figures(one: Field) -> list[tuple[Decimal, Unit | None]]:
+    """Every figure of a column with the unit its cell prints, as far as cells can be read."""
+    heading = one.heading
+    expected = Expected(heading.dimension, basis=heading.basis, definition=heading.definition)
+    found: list[tuple[Decimal, Unit | None]] = []
+    for cell in one.cells:
+        for at in cell:
+            quantity = read_cell(at.text, expected).quantity
+            if quantity is None:
+                continue
+            ends = (quantity.low, quantity.high, quantity.value)
+            found += [(end.value, quantity.unit) for end in ends if end is not None]
+    return found

@@ -1,0 +1,88 @@
+"""Known headings that an unknown one resembles: they are offered to a person, never taken."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from functools import cache, lru_cache
+from typing import Final
+
+from charts.headings.parts import Hit
+from charts.headings.reading import Role
+from charts.headings.words import entries
+from charts.schema import Dimension
+
+_NEAR_SORTED: Final = 80
+_NEAR_SET: Final = 90
+_NEAR_COUNT: Final = 3
+_NEAR_WORDS: Final = 6
+_NEAR_LETTERS: Final = 4
+_SLIP_LETTERS: Final = 5
+_TWO_SLIPS: Final = 14
+"""Letters from which on two letters may be wrong."""
+_LONGEST: Final = 60
+
+
+def mistyped(hits: Sequence[Hit], words: str, *, measures: bool) -> tuple[str, ...]:
+    """Measures that a heading with a word nobody knows is one slip of typing away from.
+
+    "Max chst" would be no more than an end of a range, "collr size" no more than a size. Where
+    the rest of the heading ``measures`` nothing, the unknown words may also be a measure alone.
+    """
+    odd = [hit.phrase for hit in hits if hit.entry is None and hit.phrase.isalpha()]
+    if not any(len(phrase) > 1 for phrase in odd) or len(words) > _LONGEST:
+        return ()
+    found = _one_slip_away(words)
+    return found if found or measures else _one_slip_away(" ".join(odd))
+
+
+@lru_cache(maxsize=4096)
+def _one_slip_away(words: str) -> tuple[str, ...]:
+    if len(words) < _SLIP_LETTERS:
+        return ()
+    from rapidfuzz import process
+    from rapidfuzz.distance import OSA
+
+    slips = 2 if len(words) >= _TWO_SLIPS else 1
+    known = _known_measures()
+    hits = process.extract(words, known, scorer=OSA.distance, score_cutoff=slips, limit=_NEAR_COUNT)
+    return tuple(dict.fromkeys(entries()[phrase].spelled for phrase, _, _ in hits))
+
+
+@lru_cache(maxsize=4096)
+def near_headings(words: str) -> tuple[str, ...]:
+    """Known headings that an unknown one resembles, as they are spelled in the vocabulary."""
+    if len(words) < _NEAR_LETTERS or len(words.split()) > _NEAR_WORDS:
+        return ()
+    from rapidfuzz import fuzz, process
+
+    known = _known_headings()
+    for scorer, cutoff in (
+        (fuzz.token_sort_ratio, _NEAR_SORTED),
+        (fuzz.token_set_ratio, _NEAR_SET),
+    ):
+        hits = process.extract(words, known, scorer=scorer, score_cutoff=cutoff, limit=_NEAR_COUNT)
+        if hits:
+            return tuple(dict.fromkeys(entries()[phrase].spelled for phrase, _, _ in hits))
+    return ()
+
+
+@cache
+def _known_headings() -> tuple[str, ...]:
+    return tuple(
+        phrase
+        for phrase, entry in entries().items()
+        if len(phrase) >= _NEAR_LETTERS
+        and any(one.role in {Role.MEASURE, Role.LABEL} for one in entry.columns)
+    )
+
+
+@cache
+def _known_measures() -> tuple[str, ...]:
+    return tuple(
+        phrase
+        for phrase, entry in entries().items()
+        if any(
+            one.role is Role.MEASURE and one.dimension is not Dimension.OTHER
+            for one in entry.columns
+        )
+    )

@@ -1,0 +1,66 @@
+"""Words of a heading that are cut short with a full stop: "Obw. kl. piersiowej", "Tour poitr.".
+
+They are made whole only where everything they could stand for is the same column.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator, Sequence
+from functools import cache, lru_cache
+from typing import Final
+
+from charts.headings.reading import Role
+from charts.headings.words import Entry, entries
+from charts.vocabulary import normal, unaccented
+
+_TOKEN: Final = re.compile(r"[^\W_]+\.?")
+_NAMED: Final = frozenset({Role.MEASURE, Role.LABEL})
+_LEFT_OUT: Final = frozenset(
+    normal(
+        "de du des la le les l d del dei di da do das dos della van het w na v ve the of"
+    ).split()
+)
+"""Small words that are left out where others are cut short: "T. poitrine"."""
+
+
+@lru_cache(maxsize=4096)
+def written_out(text: str) -> str | None:
+    """The phrase of the vocabulary that ``text`` cuts short, None where it may be several."""
+    tokens = _TOKEN.findall(unaccented(text))
+    if not any(token.endswith(".") for token in tokens):
+        return None
+    found = [
+        phrase
+        for phrase, words in _phrases()
+        if words[0][0] == tokens[0][0] and _stands_for(tokens, words)
+    ]
+    meant = {_columns(entries()[phrase]) for phrase in found}
+    return min(found, key=len) if len(meant) == 1 else None
+
+
+def _stands_for(tokens: Sequence[str], words: Sequence[str]) -> bool:
+    """Whether each token is a word or the beginning of one, in their order."""
+    rest = [word for word in words if word not in _LEFT_OUT]
+    kept = [token for token in tokens if token not in _LEFT_OUT]
+    if len(rest) != len(kept):
+        return False
+    return all(
+        word.startswith(token[:-1]) if token.endswith(".") else word == token
+        for token, word in zip(kept, rest, strict=True)
+    )
+
+
+@cache
+def _phrases() -> tuple[tuple[str, tuple[str, ...]], ...]:
+    return tuple(_named())
+
+
+def _named() -> Iterator[tuple[str, tuple[str, ...]]]:
+    for phrase, entry in entries().items():
+        if any(one.role in _NAMED for one in entry.columns):
+            yield phrase, tuple(phrase.split())
+
+
+def _columns(entry: Entry) -> frozenset[tuple[object, ...]]:
+    return frozenset((one.role, one.dimension, one.definition) for one in entry.columns)
