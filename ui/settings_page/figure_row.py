@@ -83,13 +83,15 @@ class FigureRow(QWidget):
         grid.addWidget(self.name, 0, 0)
         grid.addWidget(self.mark, 0, 1, Qt.AlignmentFlag.AlignLeft)
         grid.addWidget(self.effect, 1, 0, 1, 2)
-        grid.addWidget(self.control, 0, 2, 2, 1, _TOP | Qt.AlignmentFlag.AlignLeft)
+        # With the note below, the way back shares the column: its words must not move the control.
+        side = Qt.AlignmentFlag.AlignLeft if wide else Qt.AlignmentFlag.AlignRight
+        grid.addWidget(self.control, 0, 2, 2, 1, _TOP | side)
         if wide:
             grid.addWidget(self.note, 0, 3, 2, 1, _TOP)
             grid.addWidget(self.back, 0, 4, 2, 1, _TOP)
         else:
             grid.addWidget(self.note, 2, 0, 1, 2)
-            grid.addWidget(self.back, 2, 2, _TOP)
+            grid.addWidget(self.back, 2, 2, _TOP | side)
         self.note.setMinimumWidth(px(_NOTE) if wide else 0)
         self.note.setMaximumWidth(px(_NOTE) if wide else _ANY)
         grid.setColumnStretch(1, 1)

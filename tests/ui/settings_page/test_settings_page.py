@@ -8,7 +8,7 @@ from pathlib import Path
 import pytest
 from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QLabel
+from PySide6.QtWidgets import QApplication, QLabel
 from pytestqt.qtbot import QtBot
 
 from charts.schema import Definition
@@ -197,3 +197,12 @@ def test_no_word_is_cut_at_either_width(shop: Shop, qtbot: QtBot, width: int) ->
             assert label.height() >= label.heightForWidth(label.width()), label.text()
         else:
             assert label.width() >= label.sizeHint().width(), label.text()
+
+
+@pytest.mark.parametrize("width", [760, 1366])
+def test_the_controls_stand_in_line_whatever_their_unit_is_called(shop: Shop, width: int) -> None:
+    shop.frame.resize(width, 640)
+    QApplication.processEvents()
+    lines = [row.control for row in shop.page.rows.values() if isinstance(row.control, FigureLine)]
+    left = {line.mapTo(shop.page, line.rect().topLeft()).x() for line in lines}
+    assert len(left) == 1
