@@ -13,7 +13,7 @@ from dataclasses import replace
 from functools import cache
 from typing import Final
 
-from charts.dimensions import find_units, read_band
+from charts.dimensions import Role, find_units, read_band, read_heading
 from charts.resource_files import resources
 from charts.schema import Chart, Said
 from charts.several_models import models_in
@@ -32,7 +32,11 @@ _NAMED: Final = re.compile(
     re.IGNORECASE,
 )
 _WORD: Final = re.compile(r"[^\W_]+(?:['’][^\W_]+)*")
-_LONGEST_NAME: Final = 60
+_LONGEST_TITLE: Final = 90
+"""Characters beyond which a text is a sentence (common practice, no source)."""
+_MOST_WORDS: Final = 4
+"""Words of a name; more of them say something."""
+_NAMES_A_COLUMN: Final = frozenset({Role.MEASURE, Role.LABEL, Role.UNIT, Role.TOLERANCE})
 
 
 @cache
@@ -47,11 +51,12 @@ def identified(chart: Chart, titles: Sequence[str], sheet: str, file: str, folde
     ``titles`` are the texts above the table, the nearest first.
     """
     models = () if chart.model else models_in(titles, file, own_words)
+    maker = chart.supplier or _supplier(titles, folder)
     several = Said(" / ".join(one.text for one in models), models[0].source) if models else None
     return replace(
         chart,
-        supplier=chart.supplier or _supplier(titles, folder),
-        model=chart.model or several or _model(titles, sheet, file),
+        supplier=maker,
+        model=chart.model or several or _model(titles, sheet, file, maker),
         models=tuple(one.text for one in models),
         season=chart.season or _season((*titles, *chart.notes), sheet, file, folder),
     )
@@ -65,17 +70,24 @@ def _supplier(titles: Sequence[str], folder: str) -> Said | None:
     return Said(first, "folder") if first else None
 
 
-def _model(titles: Sequence[str], sheet: str, file: str) -> Said | None:
+def _model(titles: Sequence[str], sheet: str, file: str, maker: Said | None) -> Said | None:
     for of_model, name in _named(titles):
         if of_model:
             return Said(name, "title")
     stem = file.rpartition("/")[2].rpartition(".")[0]
     sources = [*((title, "title") for title in titles), (sheet, "sheet"), (stem, "file")]
     for text, source in sources:
-        name = own_words(text)
+        name = _without(own_words(text), maker)
         if name:
             return Said(name, source)
     return None
+
+
+def _without(name: str, maker: Said | None) -> str:
+    """A model's name without its maker's: what is left of "Pinderlow Pipwhirr" is the model."""
+    if maker is None:
+        return name
+    return " ".join(word for word in name.split() if word.lower() != maker.text.lower())
 
 
 def _named(titles: Sequence[str]) -> Iterator[tuple[bool, str]]:
@@ -88,15 +100,23 @@ def _named(titles: Sequence[str]) -> Iterator[tuple[bool, str]]:
 
 def own_words(text: str) -> str:
     """The words of a title that not every chart has; "" when none is left, or in a sentence."""
-    if len(text) > _LONGEST_NAME or text.rstrip().endswith((".", "!", "?")) or ": " in text:
+    if len(text) > _LONGEST_TITLE or text.rstrip().endswith((".", "!", "?")):
         return ""
+    before, colon, after = text.partition(": ")
+    if colon:
+        says = "" if read_heading(after).role is Role.MEASURE else own_words(after)
+        names = [name for name in (own_words(before), says) if name]
+        return names[0] if len(names) == 1 else ""
     kept = [word for word in _WORD.findall(_SEASON.sub(" ", text)) if _is_own(word)]
-    return " ".join(kept) if any(character.isalpha() for character in "".join(kept)) else ""
+    named = any(character.isalpha() for character in "".join(kept))
+    return " ".join(kept) if named and len(kept) <= _MOST_WORDS else ""
 
 
 def _is_own(word: str) -> bool:
     plain = word.lower()
     if plain in _common_words() or read_band(word) is not None or find_units(word):
+        return False
+    if read_heading(word).role in _NAMES_A_COLUMN:
         return False
     return not re.fullmatch(r"[a-z]{0,2}\d+|v\d+", plain)
 

@@ -15,7 +15,7 @@ from typing import Final
 
 from charts.findings import Level
 from charts.model_facts import ModelFacts
-from charts.schema import Chart, Dimension, FileReading, Range, Size
+from charts.schema import Chart, Dimension, FileReading, Range, Said, Size
 
 Known = Mapping[int, ModelFacts | None]
 """What is written of each chart of a file, by the chart's id."""
@@ -144,12 +144,16 @@ def _names(chart: Chart, facts: ModelFacts | None) -> tuple[str | None, str | No
     )
     if facts is None:
         return supplier, model, season
-    if model is None or not _same(model, facts.model):
+    if chart.model is None or _guessed(chart.model) or not _same(chart.model.text, facts.model):
         model = facts.model
-    guessed = chart.season is not None and chart.season.source in _GUESSED_FROM
+    guessed = chart.season is not None and _guessed(chart.season)
     if facts.season and (season is None or guessed or season in facts.season):
         season = facts.season
     return facts.supplier or supplier, model, season
+
+
+def _guessed(said: Said) -> bool:
+    return said.source in _GUESSED_FROM
 
 
 def facts_of(file: str, chart: Chart, facts: Sequence[ModelFacts]) -> ModelFacts | None:

@@ -97,9 +97,21 @@ def words_around(table: Table, file: str) -> tuple[Words, ...]:
 
 
 def title_of(table: Table) -> str | None:
-    """The nearest title or caption as printed; the furniture of a page is none."""
+    """The nearest title or caption as printed; the furniture of a page is none.
+
+    What names the table comes before a sentence about it, wherever either stands.
+    A band alone, "Men", is a title together with the one above it: shorts for men are no jerseys.
+    """
     titles = [*(at.text for at in reversed(table.titles)), *_without_tabs(table.sheet.context)]
-    return next((text.strip() for text in titles if text.strip() and not _beside(text)), None)
+    titles = [text.strip() for text in titles if text.strip() and not _beside(text)]
+    titles = [text for text in titles if not text.endswith((".", "!", "?"))] or titles
+    if len(titles) > 1 and _only_a_band(titles[0]):
+        return f"{titles[1]} · {titles[0]}"
+    return titles[0] if titles else None
+
+
+def _only_a_band(text: str) -> bool:
+    return len(text) <= _TAB and look(text).band is not None
 
 
 def notes_of(table: Table) -> tuple[str, ...]:

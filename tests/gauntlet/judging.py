@@ -272,7 +272,8 @@ def _several(one: Any) -> Sequence[Any]:
 
 
 def _squeezed(text: str | None) -> str | None:
-    return None if text is None else re.sub(r"\s+", " ", text).strip()
+    """One spelling of blanks and dashes: XXS–XS and XXS-XS are one label, only cleaned."""
+    return None if text is None else re.sub(r"[‐-―−]", "-", re.sub(r"\s+", " ", text)).strip()
 
 
 def _outcome(entry: Json, value: Value | None, findings: Sequence[Json]) -> Judged:
