@@ -45,7 +45,10 @@ def _naming(frame: Frame) -> str | None:
     if FieldKind.LENGTH in kinds:
         return None
     named = (field for field in frame.fields if field.kind is FieldKind.LABEL)
-    return next((field.printed_heading.lower() for field in named), None)
+    first = next(named, None)
+    if first is None or first.heading.role is Role.MEASURE:
+        return None  # the corner names what is measured: Chest | S | M | L
+    return first.printed_heading.lower()
 
 
 def _starts_again(view: View, cut: int) -> bool:

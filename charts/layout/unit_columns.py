@@ -167,11 +167,18 @@ def _joined(field: Field, pairs: Mapping[int, int]) -> Field:
     cells = list(field.cells)
     if field.kind is FieldKind.VALUES:
         for line, first in pairs.items():
-            both = (*cells[first][:1], *cells[line][:1])
+            both = (*_whole(cells[first]), *_whole(cells[line]))
             if len(both) == 2:
                 cells[first] = (_both(field, (first, line), both),)
     kept = [line for line in range(len(cells)) if line not in pairs]
     return replace(field, cells=tuple(cells[n] for n in kept), units=())
+
+
+def _whole(cell: tuple[At, ...]) -> tuple[At, ...]:
+    """The cells that hold together for one size as one: 84 and 88 as 84 - 88."""
+    if len(cell) < 2:
+        return cell
+    return (_with_text(cell[0], " - ".join(at.text.strip() for at in cell)),)
 
 
 def _both(field: Field, lines: tuple[int, int], both: Sequence[At]) -> At:
