@@ -82,6 +82,13 @@ class LoadedFile:
         return digest_of(self.data)
 
     @property
+    def source(self) -> SourceFile | None:
+        """The file on the disk under its name here, None where it was pasted."""
+        if self.path is None:
+            return None
+        return SourceFile(self.path, self.reading.file.removesuffix(self.inner).rstrip("/"))
+
+    @property
     def whole_way(self) -> tuple[str, ...]:
         """The parts of the way to it, through the file that it lies in; none when pasted."""
         inner = tuple(part for part in self.inner.split("/") if part)
@@ -121,14 +128,19 @@ def load(
     pasted: bytes | None = None,
     wording: Wording | None = None,
     reads: Reads = read_bytes,
+    *,
+    again: Sequence[SourceFile] = (),
 ) -> Loaded:
     """Read everything behind ``sources``, and ``pasted`` under the name "-".
+
+    ``again`` are files that are read under the names they have.
 
     A file that cannot be used becomes a reading with its error, in the language of ``wording``
     where the error quotes a person's notes. ``reads`` may know a file's reading already. Nothing
     but Cancelled is raised.
     """
     found, closed = find(sources)
+    found = (*found, *again)
     facts = _Facts(wording or Wording())
     files = [] if pasted is None else list(_pasted(pasted, reads))
     for number, file in enumerate(found):

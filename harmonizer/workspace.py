@@ -14,7 +14,7 @@ from pathlib import Path
 from charts.in_house import InHouseChart
 from charts.model_facts import ModelFacts
 from charts.schema import FileReading
-from charts.sources import LoadedFile, Progress
+from charts.sources import FACTS_FILE, LoadedFile, Progress
 from charts.wording import Wording
 from charts.writers.own_files import is_ours
 from charts.writers.registry import WRITERS, Writers, check_ending, write_chart
@@ -111,6 +111,18 @@ class Workspace(SeasonWork, RiderWork):
         ``known`` (``workspace.known()``) spares unchanged files and applies what was said before.
         """
         return arrive(sources, known or Known(), progress, pasted, wording)
+
+    @staticmethod
+    def load_again(
+        files: Sequence[LoadedFile],
+        progress: Progress | None = None,
+        wording: Wording | None = None,
+        known: Known | None = None,
+    ) -> Arrival:
+        """Read files that are here once more from the disk, under the names they have."""
+        found = dict.fromkeys(file.source for file in files)
+        again = tuple(one for one in found if one is not None and one.path.name != FACTS_FILE)
+        return arrive((), known or Known(), progress, None, wording, again=again)
 
     def leave_out(self, file: str) -> None:
         """Take the file of this name away."""

@@ -40,6 +40,7 @@ class ChartCommands(QObject):
             "approve": self.approve,
             "keep-aside": self.keep_aside,
             "reopen": self.reopen,
+            "leave-out": self.leave_out,
             "next-chart": partial(self._step, 1),
             "chart-before": partial(self._step, -1),
         }
@@ -70,6 +71,14 @@ class ChartCommands(QObject):
         file, window = self._file, self._window
         if file is not None:
             window.workspace.reopen(file.reading.file, window.charts.chosen_chart)
+
+    def leave_out(self) -> None:
+        """Take the file off the list; what was said of it stays for when it comes again."""
+        file, window = self._file, self._window
+        if file is not None:
+            name = file.reading.file
+            window.workspace.leave_out(name)
+            self._say("left-out", file=name_of(name, window.words))
 
     def _step(self, by: int) -> None:
         self._window.charts.questions.head.charts.step(by)
@@ -152,6 +161,7 @@ class ChartCommands(QObject):
         )
         actions["keep-aside"].setEnabled(here and not closed)
         actions["reopen"].setEnabled(here and closed)
+        actions["leave-out"].setEnabled(here)
         for key in ("next-chart", "chart-before"):
             actions[key].setEnabled(here and opened and several)
         for language in LANGUAGES:

@@ -18,6 +18,7 @@ from harmonizer.shop.arrival import Arrival
 from harmonizer.shop.drop_summary import summary_of
 from harmonizer.workspace import Workspace
 from ui.asking import Asker
+from ui.file_states import fault_words
 from ui.fitting_page.draft import ASKED
 from ui.loading import Arrived, arrive, demo_paths
 from ui.main_window import MainWindow
@@ -52,6 +53,7 @@ class Commands(QObject):
             "open-folder": self.ask_folder,
             "open-rider": self.ask_rider,
             "demo": self.open_demo,
+            "read-again": self._read_all_again,
             "export-combined": self.ask_target,
             "quit": self._quit,
             "undo": window.workspace.undo,
@@ -108,6 +110,26 @@ class Commands(QObject):
 
         self._run("job-reading", work, self._arrived)
 
+    def read_again(self, folder: Path | None = None) -> None:
+        """Read the files that are here once more from the disk, or only those of one folder."""
+        workspace, wording = self._window.workspace, self._wording
+        files = [
+            file
+            for file in workspace.files
+            if file.path is not None and folder in (None, file.path.parent)
+        ]
+        known = workspace.known()
+
+        def work(progress: Progress) -> object:
+            arrival = Workspace.load_again(files, progress, wording, known)
+            return Arrived(arrival, (), (), asked_charts=True)
+
+        if files:
+            self._run("job-reading", work, self._arrived)
+
+    def _read_all_again(self) -> None:
+        self.read_again()
+
     def paste_chart(self) -> None:
         """Read the clipboard as a chart."""
         text = QGuiApplication.clipboard().text()
@@ -141,6 +163,8 @@ class Commands(QObject):
         failed = [file for file in arrived.charts.files if file.unusable]
         if arrived.refused:
             notice.say(arrived.refused[0])
+        elif failed and len(arrived.charts.files) == 1:
+            notice.say(fault_words(failed[0].reading, self._wording), words("show-charts"))
         elif failed:
             said = words(
                 "files-failed", count=len(failed), files=len(arrived.charts.files),

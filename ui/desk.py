@@ -13,6 +13,7 @@ from charts.wording import LANGUAGES
 from harmonizer.settings_file import FILE_NAME as SETTINGS_NAME
 from harmonizer.workspace import Workspace
 from ui import appearance
+from ui.changed_files import ChangedFiles
 from ui.chart_commands import ChartCommands
 from ui.commands import Commands
 from ui.dress import Dress
@@ -50,6 +51,7 @@ class Desk:
     shop: ShopKeeping
     settings: SettingsDesk
     stock: StockCommands
+    changed: ChangedFiles
 
 
 def make_desk(
@@ -75,11 +77,12 @@ def make_desk(
         ViewCommands(window, application, preferences, file),
         WallCommands(window, commands.asker, file.with_name(BOOK_NAME) if file else None),
         ChartCommands(window, commands.asker),
-        ModelCommands(window, commands.asker, commands.open_paths),
+        ModelCommands(window, commands.asker, commands.read_again),
         TypingCommands(window, commands.asker, commands.open_paths),
         ShopKeeping(window, file.with_name(FOLDER_NAME) if file else None),
         SettingsDesk(window, file.with_name(FOLDER_NAME) / SETTINGS_NAME if file else None),
         StockCommands(window),
+        ChangedFiles(window),
     )
     window.fitting.readings.start()
     settle_memory()

@@ -7,9 +7,12 @@ from pathlib import PurePath
 from typing import Final
 
 from charts.day_words import day_words
+from charts.finding_sentences import sentence_of
+from charts.findings import Level
 from charts.model_facts import ModelFacts
-from charts.schema import Chart
+from charts.schema import Chart, FileReading
 from charts.sources import LoadedFile
+from charts.wording import Wording
 from harmonizer.shop.season import ChartState, FileRecord, FileState, Mark, State, key_of
 from ui.theme import Ink, Look
 from ui.theme import Mark as Sign
@@ -94,6 +97,12 @@ def _marked(code: str, marks: Sequence[Mark | None], words: Words) -> str:
     if mark.habit:
         return words.wording.say("questions", f"{code}-habit", day=day)
     return words.wording.say("questions", f"{code}-by", by=mark.by, day=day)
+
+
+def fault_words(reading: FileReading, wording: Wording) -> str:
+    """Why a file could not be read, in one sentence; "" where it could."""
+    fault = next((one for one in reading.findings if one.level is Level.ERROR), None)
+    return sentence_of(fault, wording) if fault is not None else ""
 
 
 def maker_of(file: LoadedFile) -> str:

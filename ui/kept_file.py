@@ -24,5 +24,8 @@ def keep(path: Path, values: Mapping[str, object]) -> None:
 
 def not_kept_words(fault: NotWrittenError, wording: Wording) -> str:
     """What a person is told when something was not kept, and why."""
+    if fault.reason:  # what the disk says: another place cannot be chosen here
+        folder = str(fault.path.parent)
+        return wording.say("questions", "shop-not-kept-at", folder=folder, reason=fault.reason)
     reason = wording.say("faces", fault.code, path=fault.path.name, reason=fault.reason)
     return wording.say("questions", "shop-not-kept", reason=reason)

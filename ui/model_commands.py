@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Sequence
+from collections.abc import Callable
 from functools import partial
 from pathlib import Path
 from typing import cast
@@ -27,11 +27,11 @@ class ModelCommands(QObject):
     """
 
     def __init__(
-        self, window: MainWindow, asker: Asker, open_paths: Callable[[Sequence[Path]], None]
+        self, window: MainWindow, asker: Asker, read_again: Callable[[Path], None]
     ) -> None:
         super().__init__(window)
         self._window = window
-        self._open_paths = open_paths
+        self._read_again = read_again
         self.asker = asker
         self.form: ModelForm | None = None
         window.actions_.connect({"model-facts": self.open_form})
@@ -83,14 +83,7 @@ class ModelCommands(QObject):
         if self.form is not None:
             self.form.accept()
         self._tell("form-saved", path=paths[0].name)
-        self._read_again(paths[0].parent)
-
-    def _read_again(self, folder: Path) -> None:
-        """The files that were open from that folder, with what stands beside them now."""
-        files = self._window.workspace.files
-        beside = [file.path for file in files if file.path and file.path.parent == folder]
-        if beside:
-            self._open_paths(list(dict.fromkeys(beside)))
+        self._read_again(paths[0].parent)  # what is open there, with what stands beside it now
 
     def _tell(self, code: str, **values: object) -> None:
         window = self._window

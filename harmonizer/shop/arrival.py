@@ -15,7 +15,7 @@ from charts.habits.applied import departures, habit_answers, text_answers
 from charts.habits.kept import Habits, supplier_of
 from charts.importer import folder_of, read_bytes
 from charts.schema import FileReading
-from charts.sources import Loaded, LoadedFile, Progress, digest_of, load
+from charts.sources import Loaded, LoadedFile, Progress, SourceFile, digest_of, load
 from charts.wording import Wording
 from harmonizer.shop.season import FileRecord, Mark, key_of, open_questions
 
@@ -64,10 +64,15 @@ def arrive(
     progress: Progress | None = None,
     pasted: bytes | None = None,
     wording: Wording | None = None,
+    *,
+    again: Sequence[SourceFile] = (),
 ) -> Arrival:
-    """Read what is behind ``sources``; what was said of a file before is applied to it again."""
+    """Read what is behind ``sources``; what was said of a file before is applied to it again.
+
+    ``again`` are files that are read under the names they have.
+    """
     reads = _Reads(known)
-    loaded = load(sources, progress, pasted, wording, reads)
+    loaded = load(sources, progress, pasted, wording, reads, again=again)
     return Arrival(loaded.files, tuple(reads.records), frozenset(reads.unchanged))
 
 

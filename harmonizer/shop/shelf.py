@@ -2,10 +2,11 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Collection, Sequence
 from dataclasses import dataclass, replace
+from pathlib import Path
 
-from charts.sources import LoadedFile
+from charts.sources import FACTS_FILE, LoadedFile
 from harmonizer.shop.season import FileRecord
 
 
@@ -24,7 +25,7 @@ def shelved(present: Sequence[LoadedFile], arriving: Sequence[LoadedFile]) -> Sh
     kept = [
         file if file.path is None else file.beside(beside.get(file.path.resolve().parent))
         for file in present
-        if file.path is None or file.path.resolve() not in paths
+        if file.path is None or not (file.path.resolve() in paths or _mended(file.path, beside))
     ]
     taken = {file.reading.file for file in kept}
     names: dict[str, str] = {}
@@ -34,6 +35,14 @@ def shelved(present: Sequence[LoadedFile], arriving: Sequence[LoadedFile]) -> Sh
         names[file.reading.file] = name
         kept.append(file if name == file.reading.file else file.renamed(name))
     return Shelved(tuple(sorted(kept, key=lambda file: file.reading.file)), names)
+
+
+def _mended(path: Path, read: Collection[Path]) -> bool:
+    """Whether notes that could not be used were read anew with the files beside them.
+
+    They arrive again where they still cannot be used.
+    """
+    return path.name == FACTS_FILE and path.resolve().parent in read
 
 
 def recorded(

@@ -140,7 +140,18 @@ class FileDelegate(QStyledItemDelegate):
         if row.chart and column is Column.MODELS:
             inner.setLeft(inner.left() + INDENT * dress.unit)
         text = str(self._model.data(index))
+        if column is Column.STATE and dress.strong.width(text) > inner.width():
+            self._paint_in_two_lines(painter, inner, text)
+            return
         strong = column in (Column.MAKER, Column.STATE) and not row.chart
         letters = dress.strong if strong else dress.plain
         quiet = column is Column.GAVE or (bool(row.chart) and column is Column.FILE)
         letters.left(painter, inner, text, dress.colours[Ink.QUIET if quiet else Ink.TEXT])
+
+    def _paint_in_two_lines(self, painter: QPainter, box: QRectF, text: str) -> None:
+        """A long reason in small letters, so that it can be read without a pointer."""
+        painter.setFont(self._dress.type_.small)
+        painter.setPen(self._dress.colours[Ink.TEXT])
+        flags = Qt.AlignmentFlag.AlignVCenter | Qt.TextFlag.TextWordWrap
+        painter.setClipRect(box)
+        painter.drawText(box, flags.value, text)

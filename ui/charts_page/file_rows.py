@@ -6,8 +6,6 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 from typing import Final
 
-from charts.finding_sentences import sentence_of
-from charts.findings import Level
 from charts.schema import FileReading
 from charts.sources import LoadedFile
 from harmonizer.shop.season import ChartState, FileRecord, FileState, State, key_of
@@ -18,6 +16,7 @@ from ui.file_states import (
     chart_name,
     chart_words,
     facts_of,
+    fault_words,
     maker_of,
     name_of,
     state_words,
@@ -96,9 +95,8 @@ def _chart_row(file: str, state: ChartState, record: FileRecord, words: Words) -
 def _row(file: LoadedFile, state: FileState, record: FileRecord, words: Words) -> FileRow:
     reading = file.reading
     says = state_words(state, record, words)
-    problem = next((one for one in reading.findings if one.level is Level.ERROR), None)
-    if state.state is State.NOT_READABLE and problem is not None:
-        says = sentence_of(problem, words.wording)
+    if state.state is State.NOT_READABLE:
+        says = fault_words(reading, words.wording) or says
     return FileRow(
         reading.file,
         maker_of(file),

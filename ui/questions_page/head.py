@@ -166,7 +166,7 @@ class Head(QWidget):
         self.approve.setText(self._say("questions", approve))
         self.approve.setEnabled(standing.has_charts and not standing.closed)
         self.approve.setVisible(not standing.closed)
-        self.approve.urgent = not standing.asked
+        self.approve.urgent = not standing.asked and standing.has_charts
         self.letter.setEnabled(open_count(case.state) > 0)
         for button in (self.aside, self.approve):
             button.updateGeometry()

@@ -209,6 +209,7 @@ class QuestionsPage(QWidget):
         case = self.case
         if case is None or not 0 <= number < len(case.sheets):
             self.source.show_sheet(None, ())
+            self.panel.show_cell("", "")
             self.understood.view.show_rows(())
             return
         one = case.sheets[number]

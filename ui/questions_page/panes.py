@@ -103,6 +103,7 @@ class SheetPane(QWidget):
 
     def show_sheet(self, one: SheetRegions | None, asked: Iterable[At]) -> None:
         """Show a sheet with its open cells."""
+        self.table_button.setEnabled(one is not None)
         shape = shape_of(one, self._words.wording) if one is not None else None
         self.view.show_shape(shape, asked)
 

@@ -59,6 +59,7 @@ class QuestionPanel(QWidget):
         self.reply_label = QLabel(self._say("questions", "maker-answered"), self)
         self.buttons: list[ActButton] = []
         self._build()
+        self.show_cell("", "")
 
     def _build(self) -> None:
         dress, px = self._dress, self._dress.type_.px
@@ -127,10 +128,12 @@ class QuestionPanel(QWidget):
         with QSignalBlocker(self.list.selectionModel()):
             self.rows.show_rows(rows)
         asked = [at for at, row in enumerate(rows) if row.is_open]
+        problem = any(row.weight is Weight.ERROR for row in rows)
+        quiet = "title-problem" if problem else "title-none"
         self.title.setText(
             self._say("questions", "title-open", count=len(asked))
             if asked
-            else self._say("questions", "title-none")
+            else self._say("questions", quiet)
         )
         at = next((at for at in asked if at >= before), asked[0] if asked else 0)
         self.list.setCurrentIndex(self.rows.index(at))
