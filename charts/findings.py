@@ -50,6 +50,7 @@ _QUESTIONS: Final = [
     "text-order",
     "no-table",
     "column-unused",
+    "bound-doubtful",
 ]
 _NOTES: Final = [
     "single-values",

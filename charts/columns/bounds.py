@@ -11,20 +11,21 @@ from typing import Final
 from charts.columns.values import Filled
 from charts.columns.words import Surroundings, Words
 from charts.dimensions import Role, read_heading
-from charts.findings import listed
+from charts.findings import Candidate, listed
 from charts.layout.looks import look
 from charts.quantities import factor
 from charts.schema import Dimension, Kind, Range, UnitFrom
 
 _UPPER: Final = re.compile(
     r"equal (?:to )?or (?:below|less|smaller|under)|(?:below|less than|smaller than|under) or equal"
-    r"|\bup to\b|or (?:below|less|smaller)\b|at most|no more than|\bmaxim\w*|\bmax\b"
+    r"|\bup to\b|or (?:below|less|smaller)\b|at most|no more than|\bm[aá]xim\w*|\bmax(?:\b|m[åa])"
     r"|upper (?:limit|end|bound)|not exceed|no (?:taller|bigger|larger|more) than|largest|tallest"
-    r"|\b(?:bis|tot|do|til|till|à)\s+\d|\bbis zu[rm]?\b|\bpast tot\b|höchstens|obergrenze"
-    r"|gleich oder kleiner|kleiner oder gleich|nicht größer"
+    r"|\b(?:bis|tot|do|til|till|à)\s+\d|\bbis zu[rm]?\b|\bpass(?:t|end) (?:tot|bis)\b|höchst"
+    r"|obergrenze|gleich oder kleiner|kleiner oder gleich|nicht größer"
     r"|jusqu|au maximum|au plus|égal ou inférieur|inférieur ou égal|hasta|como máximo"
-    r"|igual o inferior|fino a|al massimo|tot en met|maximaal|hoogstens|upp till|högst|op til"
-    r"|højst|opp til|até",
+    r"|igual o inferior|inferior o igual|fino a|\bmassim[aeio]\b|tot en met|maximum|hoogst"
+    r"|upp till|högst|största (?:mått|mål)|op til|højst|største (?:mål|omfang)|opp til|høyst|até"
+    r"|\bmaksim|\bmaksym|\bnejvýš|\bnajwyż|\bpasuje do|\bdo podane",
     re.IGNORECASE,
 )
 _FIGURE_ABOVE: Final = re.compile(
@@ -37,19 +38,44 @@ _FIGURE_ABOVE: Final = re.compile(
 """The figure is compared with the wearer, the other way round: it is the larger of the two."""
 _LOWER: Final = re.compile(
     r"equal (?:to )?or (?:above|more|greater)|(?:above|more than|greater than) or equal"
-    r"|at least|lower limit|minimum|mindestens|untergrenze|au moins|au minimum|como mínimo|almeno",
+    r"|at least|lower limit|\bm[ií]nim\w*|mindest|untergrenze|au moins|almeno|przynajmniej|alespoň",
     re.IGNORECASE,
 )
+_BETWEEN: Final = re.compile(
+    r"between|in-between|zwischen|\bentre\b|tussen|\btra (?:due|le)\b|\bfra due\b|mellan|mellem"
+    r"|\bmellom|między|\bmezi\b",
+    re.IGNORECASE,
+)
+_LARGER: Final = re.compile(
+    r"larger|bigger|size up|next size|größere|groessere|plus grande|grotere|più grande|superiore"
+    r"|\bmayor\b|más grande|superior\b|\bmaior\b|större|større|største|större|większ|větší",
+    re.IGNORECASE,
+)
+"""Between two sizes the larger one: the figure is the largest body the size is for, perhaps."""
+_SMALLER: Final = re.compile(
+    r"smaller|size down|kleinere|plus petite|più piccola|\bmenor\b|más pequeñ|mindre|mindste|minste"
+    r"|mniejsz|menší",
+    re.IGNORECASE,
+)
+_VARIES: Final = re.compile(
+    r"\bvar[iy]|toler|abweich|afwijk|avvik|afvig|różni|liší|deliver|wash|wasch|stock|lager\b",
+    re.IGNORECASE,
+)
+"""Limits of something else: of exactness, of a delivery, of the washing."""
 _OF_FIGURES: Final = re.compile(
     r"number|figure|value|measure|table|chart|listed|given|shown|below|indicated|size|girth"
     r"|zahl|wert|angabe|angegeben|maß|mass|tabelle|größe|grösse|umfang"
     r"|chiffre|valeur|mesure|tableau|indiqué|taille|tour|valor|medida|tabla|indicad|talla"
-    r"|misur|tabella|valore|taglia|maat|tabel|waarde|mått|tabell|storlek|mål|størrelse|tamanho",
+    r"|misur|tabella|valor|taglia|maat|\bmaten|tabel|waarde|mått|tabell|storlek|mål|størrelse"
+    r"|tamanho|wymiar|wartoś|rozmiar|obwod|obwód|obvod|hodnot|\bmír|velikost|contorno|omvang|omfång"
+    r"|omfang|circonferenz",
     re.IGNORECASE,
 )
 _ALL_FIGURES: Final = re.compile(
     r"\b(?:numbers?|figures?|values?|measure(?:s|ments?)?|girths?)\b|\bzahl|\bwert|\bangabe|\bmaß"
-    r"|chiffre|valeur|mesure|valor|medida|misur|waarde|\bmaten\b|mått|\bmål\b|wymiar|hodnot",
+    r"|chiffre|valeur|mesure|valor|medida|misur|waarde|\bmaten\b|mått|\bmål\b|\bmålene|wymiar|hodnot"
+    r"|wartoś|\bmíry\b|höchstwert|contorno|omvang|omfång|omfang|circonferenz|obwod|obwód|obvod|umfang"
+    r"|\btour\b",
     re.IGNORECASE,
 )
 """Words that mean the figures of a chart at large, where no dimension is named."""
@@ -59,6 +85,20 @@ _OF_THE_CHILD: Final = re.compile(
     re.IGNORECASE,
 )
 """A sentence about how tall or old a child may be says nothing of its girths."""
+_FITTED: Final = frozenset(
+    {
+        Dimension.CHEST,
+        Dimension.WAIST,
+        Dimension.HIP,
+        Dimension.UNDERBUST,
+        Dimension.BACK_LENGTH,
+        Dimension.HEIGHT,
+        Dimension.WEIGHT,
+    }
+)
+_UPPER_LIMIT: Final = "upper-limit"
+_LOWER_LIMIT: Final = "lower-limit"
+_AS_PRINTED: Final = "as-printed"
 _SHORTEST: Final = 12
 """Characters of a sentence; "max. 30 kg" alone is a limit of the vest and says nothing of cells."""
 _NUMBER: Final = re.compile(r"\d+(?:\.\d+)?")
@@ -66,19 +106,80 @@ _WORD: Final = re.compile(r"[^\W\d_]+(?:[- ][^\W\d_]+)?")
 
 
 def bounded(columns: Sequence[Filled], around: Surroundings) -> list[Filled]:
-    """The columns with single figures made open ends where a sentence says so, noted there."""
+    """The columns with single figures made open ends where a sentence says so, noted there.
+
+    A sentence from which it may follow, no more, is asked about.
+    """
     found = list(columns)
     for words in around.words:
         kind = _says(words) or _titled(words)
         if kind is not None and (fits := _meant(words.text, found)):
             found = _applied(found, words, kind, fits, around)
+        elif kind is None and (perhaps := _implies(words)) is not None:
+            found = _perhaps(found, words, perhaps, around)
     return found
+
+
+def _implies(words: Words) -> Kind | None:
+    """What follows from which of two sizes a body between them takes."""
+    text = words.text
+    if words.kind is UnitFrom.SHEET or not _BETWEEN.search(text):
+        return None
+    larger, smaller = _LARGER.search(text), _SMALLER.search(text)
+    if bool(larger) == bool(smaller):
+        return None
+    return Kind.AT_MOST if larger else Kind.AT_LEAST
+
+
+def _perhaps(
+    columns: Sequence[Filled], words: Words, kind: Kind, around: Surroundings
+) -> list[Filled]:
+    """Columns of single figures only, asked whether the figures are limits; ranges need none."""
+    meant = [
+        number
+        for number, one in enumerate(columns)
+        if one.column.dimension in _FITTED and one.ranges and _all_single(one)
+    ]
+    if not meant:
+        return list(columns)
+    first = next(iter(columns[meant[0]].ranges.values()))
+    limit, why = ("≤", _UPPER_LIMIT) if kind is Kind.AT_MOST else ("≥", _LOWER_LIMIT)
+    offered = (
+        Candidate(f"{limit} {first.published}", why=why),
+        Candidate(first.published, why=_AS_PRINTED),
+    )
+    ident = around.log.add(
+        "bound-doubtful",
+        first.place,
+        key=around.table.area,
+        candidates=offered,
+        heading=columns[meant[0]].column.heading,
+        text=words.text,
+    )
+    said = around.answers.chosen.get(ident) in {_UPPER_LIMIT, _LOWER_LIMIT}
+    found = list(columns)
+    for number in meant:
+        one = found[number]
+        ranges = {
+            line: _bound(value, kind, ident)
+            if said
+            else replace(value, findings=listed(*value.findings, ident))
+            for line, value in one.ranges.items()
+        }
+        found[number] = Filled(one.column, ranges)
+    return found
+
+
+def _all_single(one: Filled) -> bool:
+    return all(value.kind in {Kind.SINGLE, Kind.UNREAD} for value in one.ranges.values())
 
 
 def _says(words: Words) -> Kind | None:
     """What a sentence about the figures of the table makes of them."""
     text = words.text
-    if words.kind is UnitFrom.SHEET or len(text) < _SHORTEST:
+    if words.kind is UnitFrom.SHEET or len(text) < _SHORTEST or _VARIES.search(text):
+        return None
+    if _implies(words) is not None:
         return None
     if not _OF_FIGURES.search(text) and not _named(text):
         return None

@@ -1,0 +1,147 @@
+"""Sentences that make single figures limits, in eleven languages, and those that do not.
+
+The sentences are common ones of the languages, from memory, unchecked by native speakers.
+"""
+
+from __future__ import annotations
+
+from datetime import date
+
+import pytest
+
+from charts.choices import answers, choices
+from charts.importer import read_bytes
+from charts.schema import Kind
+from tests.charts.read_text import questions, ranges, table
+
+SINGLES = "Size | Chest (cm) | Waist (cm)\nS | 84 | 70\nM | 90 | 76\nL | 96 | 82\n\n"
+SPANS = "Size | Chest (cm)\nS | 84-90\nM | 90-96\nL | 96-102\n\n"
+UPPER = [
+    "Values are maximum.",
+    "The figures are maximum body measurements.",
+    "Measurements are the maximum for each size.",
+    "The chest measurement shown is the largest chest the vest will fit.",
+    "If your chest is equal to or below the number, take that size.",
+    "Die Werte sind Höchstwerte.",
+    "Passend bis zum angegebenen Brustumfang.",
+    "Die Maße gelten bis zur angegebenen Größe.",
+    "Angegeben ist jeweils der maximale Brustumfang.",
+    "Si votre tour de poitrine est inférieur ou égal au chiffre, prenez cette taille.",
+    "Les valeurs indiquées sont des maximums.",
+    "Mesures maximales.",
+    "Convient jusqu'au tour de poitrine indiqué.",
+    "Passend tot de aangegeven borstomvang.",
+    "De maten zijn maximale lichaamsmaten.",
+    "De waarden zijn maximumwaarden.",
+    "I valori indicano il massimo.",
+    "Le misure indicate sono massime.",
+    "Adatto fino alla misura indicata.",
+    "La medida indica el máximo.",
+    "Las medidas son máximas.",
+    "Hasta el contorno indicado.",
+    "Os valores indicam o máximo.",
+    "As medidas são máximas.",
+    "Måtten är maxmått.",
+    "Måtten anger största mått.",
+    "Passar upp till angivet mått.",
+    "Målene er maksimumsmål.",
+    "Passer op til det angivne mål.",
+    "Podane wymiary są maksymalne.",
+    "Wartości maksymalne.",
+    "Pasuje do podanego obwodu.",
+    "Uvedené míry jsou maximální.",
+    "Maximální hodnoty.",
+]
+LOWER = [
+    "The figures are minimum measurements.",
+    "Die Werte sind Mindestmaße.",
+    "Les valeurs indiquées sont des minimums.",
+    "I valori indicano il minimo.",
+    "La medida indica el mínimo.",
+    "Måtten är minimimått.",
+    "De waarden zijn minimumwaarden.",
+    "Podane wymiary są minimalne.",
+]
+NEITHER = [
+    "Maximum rider weight 110 kg.",
+    "All measurements in cm.",
+    "Measure around the fullest part of the chest.",
+    "Choose your size by chest.",
+    "Wash at max. 30 degrees.",
+    "Vest fits snugly.",
+    "Alle Maße in cm.",
+    "Maximale Belastung 120 kg",
+    "Toutes les mesures en cm",
+    "Delivery up to 5 days.",
+    "Deliver within at most 3 weeks.",
+    "Available up to size XXL.",
+    "Measurements may vary up to 2 cm.",
+    "Tolerance up to 1 cm.",
+    "Maße können bis zu 2 cm abweichen.",
+    "Le misure possono variare fino a 2 cm.",
+    "In stock in sizes up to 4XL.",
+    "Sizes run large.",
+]
+BETWEEN = [
+    "Choose the next size up if you are between two sizes.",
+    "If between sizes, take the larger.",
+    "Bei Zwischengrößen die nächstgrößere wählen.",
+    "Liegt Ihr Maß zwischen zwei Größen, wählen Sie die größere.",
+    "Entre deux tailles, choisissez la plus grande.",
+    "Zit u tussen twee maten, kies dan de grotere maat.",
+    "Se siete tra due taglie, scegliete la più grande.",
+    "Si está entre dos tallas, elija la mayor.",
+    "Se estiver entre dois tamanhos, escolha o maior.",
+    "Ligger du mellan två storlekar, välj den större.",
+    "Ligger du mellem to størrelser, vælg den største.",
+    "Er du mellom to størrelser, velg den største.",
+    "Jeśli jesteś między rozmiarami, wybierz większy.",
+    "Pokud jste mezi dvěma velikostmi, zvolte větší.",
+    "If you are between two sizes, choose the smaller.",
+    "Bei Zwischengrößen die kleinere wählen.",
+]
+
+
+def kinds(sentence: str) -> set[Kind]:
+    return {one.kind for one in ranges(table(f"Vest sizes\n{SINGLES}{sentence}"))}
+
+
+@pytest.mark.parametrize("sentence", UPPER)
+def test_a_sentence_makes_single_figures_upper_limits(sentence: str) -> None:
+    assert Kind.AT_MOST in kinds(sentence)
+
+
+@pytest.mark.parametrize("sentence", LOWER)
+def test_a_sentence_makes_single_figures_lower_limits(sentence: str) -> None:
+    assert kinds(sentence) == {Kind.AT_LEAST}
+
+
+@pytest.mark.parametrize("sentence", NEITHER)
+def test_a_limit_of_something_else_changes_no_figure(sentence: str) -> None:
+    reading = table(f"Vest sizes\n{SINGLES}{sentence}")
+    assert kinds(sentence) == {Kind.SINGLE}
+    assert questions(reading) == []
+
+
+@pytest.mark.parametrize("sentence", BETWEEN)
+def test_what_a_body_between_two_sizes_takes_is_asked_about_once(sentence: str) -> None:
+    reading = table(f"Vest sizes\n{SINGLES}{sentence}")
+    assert questions(reading) == ["bound-doubtful"]
+    assert kinds(sentence) == {Kind.SINGLE}
+    assert all(one.findings for one in ranges(reading))
+
+
+@pytest.mark.parametrize("sentence", BETWEEN[:3])
+def test_ranges_need_no_such_sentence(sentence: str) -> None:
+    assert questions(table(f"{SPANS}{sentence}")) == []
+
+
+@pytest.mark.parametrize(("number", "due"), [(0, Kind.AT_MOST), (1, Kind.SINGLE)])
+def test_one_act_settles_it(number: int, due: Kind) -> None:
+    text = SINGLES.replace(" | ", ";") + BETWEEN[0]
+    before = read_bytes(text.encode(), "chart.csv")
+    (asked,) = [one for one in before.findings if one.code == "bound-doubtful"]
+    taken = answers(choices(asked, before)[number], asked, "A", date.min)
+    after = read_bytes(text.encode(), "chart.csv", answers=taken)
+    assert {one.kind for one in ranges(after)} == {due}
+    assert all(one.settled for one in after.findings if one.code == "bound-doubtful")
