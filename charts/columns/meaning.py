@@ -235,13 +235,23 @@ def _unnamed(column: Column, around: Surroundings) -> Column:
     united = column.role is Role.UNIT and column.unit in {Unit.KG, Unit.LB, Unit.ST}
     if united or (not column.heading and _all_masses(column.field)):
         return replace(column, dimension=Dimension.WEIGHT)
-    if not column.heading and _axis_of_heights(column, around):
+    if not column.heading and not _noted(around) and _axis_of_heights(column, around):
         heights = replace(column, dimension=Dimension.HEIGHT)
         return _asked(heights, [Dimension.HEIGHT, Dimension.OTHER], around)
-    titled = dimension_in(around) if lone and _silent(column) else None
+    titled = (dimension_in(around) or _noted(around)) if lone and _silent(column) else None
     if titled is not None:
         return replace(column, dimension=titled)
     return _unknown(column, around)
+
+
+def _noted(around: Surroundings) -> Dimension | None:
+    """The one dimension that the notes below name with nothing beside it: ``Back length in cm``."""
+    named = {
+        reading.dimension
+        for words, reading in around.readings()
+        if words.kind is UnitFrom.NOTE and reading.role is Role.MEASURE and not reading.candidates
+    }
+    return next(iter(named)) if len(named) == 1 else None
 
 
 def _axis_of_heights(column: Column, around: Surroundings) -> bool:

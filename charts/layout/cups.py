@@ -18,6 +18,7 @@ from charts.layout.fields import Field, FieldKind
 from charts.layout.heads import combined
 from charts.layout.kinds import Content
 from charts.layout.looks import look
+from charts.layout.second_names import Group, joined, pairs_of, repeated
 from charts.layout.view import At
 from charts.schema import Dimension
 
@@ -94,18 +95,18 @@ def with_cups(fields: Sequence[Field]) -> list[Field]:
     if not groups or not any(field.kind is FieldKind.LABEL for field in fields):
         return fields
     cups = list(dict.fromkeys(cup.letters for cup, _ in columns.values()))
-    pairs = _pairs(len(fields[0].cells), cups, groups)
+    pairs = pairs_of(len(fields[0].cells), cups, groups)
     kept = [field for number, field in enumerate(fields) if number not in columns]
-    found = [_repeated(field, pairs) for field in kept]
+    found = [repeated(field, pairs, with_cup) for field in kept]
     under = _under_given(kept)
-    return found + [_joined(group, pairs, under=under) for group in groups]
+    return found + [joined(group, pairs, _heading(group, under=under)) for group in groups]
 
 
 def _groups(
     fields: Sequence[Field], columns: Mapping[int, tuple[Cup, tuple[At, ...]]]
-) -> list[dict[str, Field]]:
+) -> list[Group]:
     """The columns of one girth by their cups; none where a group is no row of growing cups."""
-    found: dict[str, dict[str, Field]] = {}
+    found: dict[str, Group] = {}
     for number, (cup, names) in columns.items():
         group = found.setdefault(" ".join(at.text.strip().lower() for at in names), {})
         if cup.letters in group:
@@ -122,7 +123,7 @@ def _groups(
     return groups if all(len(one) > 1 and _grows(one) for one in groups) else []
 
 
-def _grows(group: dict[str, Field]) -> bool:
+def _grows(group: Group) -> bool:
     by_cup = [group[cup].cells for cup in sorted(group, key=_place)]
     steps = [
         (one[line][0], other[line][0])
@@ -150,40 +151,9 @@ def _under_given(fields: Sequence[Field]) -> bool:
     return any(field.heading.dimension is Dimension.UNDERBUST for field in fields)
 
 
-def _pairs(
-    lines: int, cups: Sequence[str], groups: Sequence[dict[str, Field]]
-) -> list[tuple[int, str]]:
-    """The sizes with the cups they have a figure for; a size without any stands alone."""
-    found: list[tuple[int, str]] = []
-    for line in range(lines):
-        given = [
-            (line, cup)
-            for cup in cups
-            if any(cup in group and group[cup].cells[line] for group in groups)
-        ]
-        found += given or [(line, "")]
-    return found
-
-
-def _repeated(field: Field, pairs: Sequence[tuple[int, str]]) -> Field:
-    """A column that knows no cups: each cell again for every cup, a size named with it."""
-    cells = []
-    for line, cup in pairs:
-        cell = field.cells[line]
-        named = field.kind is FieldKind.LABEL and cup and cell
-        cells.append((with_cup(cell[0], cup),) if named else cell)
-    units = tuple(field.units[line] for line, _ in pairs) if field.units else ()
-    return replace(field, cells=tuple(cells), units=units)
-
-
-def _joined(group: dict[str, Field], pairs: Sequence[tuple[int, str]], *, under: bool) -> Field:
-    """The columns of one girth as one column, a line for each size and cup."""
-    cells = tuple(group[cup].cells[line] if cup in group else () for line, cup in pairs)
-    first = next(iter(group.values()))
-    heading = combined(first.heads)
-    if heading.dimension is None:
-        heading = bust_heading(heading, under=under)
-    return replace(first, kind=FieldKind.VALUES, heading=heading, cells=cells)
+def _heading(group: Group, *, under: bool) -> HeadingReading:
+    found = combined(next(iter(group.values())).heads)
+    return bust_heading(found, under=under) if found.dimension is None else found
 
 
 def bust_heading(heading: HeadingReading, *, under: bool) -> HeadingReading:

@@ -19,6 +19,7 @@ from charts.layout.heads import (
     heads_of,
 )
 from charts.layout.kinds import Content, kind_of
+from charts.layout.lengths import with_lengths
 from charts.layout.lists_in_cells import parted_lists
 from charts.layout.odd_lines import sorted_out
 from charts.layout.settle import settled
@@ -96,10 +97,10 @@ def frame(view: View) -> Frame:
     fields = _continued_again(fields)
     fields = with_twins(with_unit_columns(fields))
     lines = len(fields[0].cells) if fields else 0
-    fields = with_cups(fields)
-    cupped = bool(fields) and len(fields[0].cells) > lines
+    fields = with_lengths(with_cups(fields))
+    twice_named = bool(fields) and len(fields[0].cells) > lines
     lines = len(fields[0].cells) if fields else 0
-    return Frame(view, rows, tuple(fields), _score(fields), lines, gridded=cupped)
+    return Frame(view, rows, tuple(fields), _score(fields), lines, gridded=twice_named)
 
 
 def _continued_again(fields: list[Field]) -> list[Field]:

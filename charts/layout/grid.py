@@ -199,8 +199,10 @@ def _rectangle(cells: Sequence[tuple[int, int]]) -> bool:
     return full and all(max(part) - min(part) < len(part) for part in (rows, columns))
 
 
-def _by_length(axes: Axes) -> Frame:
-    """Sizes down, lengths across: one line per pair, one field."""
+def _by_length(axes: Axes) -> Frame | None:
+    """Sizes down, lengths across: one line per pair, one field; None for a plain table."""
+    if _more_columns(axes):
+        return None
     pairs = _pairs(axes)
     labels = tuple((down,) for down, _, _ in pairs)
     lengths = tuple((across,) for _, across, _ in pairs)
@@ -227,7 +229,7 @@ def _by_parts(axes: Axes) -> Frame | None:
 
 
 def _more_columns(axes: Axes) -> bool:
-    """Whether columns of their own stand before the numbers: a plain table with cups in it."""
+    """Whether columns of their own stand before the sizes: a plain table, seen too far in."""
     view = axes.view
     return any(
         len({at.origin for at in list(view.column(column))[axes.head_row + 1 :] if at}) > 1

@@ -32,9 +32,17 @@ def heading_rows(view: View) -> int:
         if any(_is_figure(one) for one in here):
             break
         looks.append(here)
-    while looks and not _is_heading_row(looks[-1]):
+    while looks and not (_is_heading_row(looks[-1]) or _lengths_below(view, looks)):
         looks.pop()
     return min(len(looks), MOST_HEADING_ROWS)
+
+
+def _lengths_below(view: View, looks: Sequence[Sequence[Look]]) -> bool:
+    """``Height | | |`` over ``Short | Regular | Tall``: lengths below a measure, beside no size."""
+    if len(looks) < 2 or view.at(len(looks) - 1, 0) is not None or len(looks[-1]) < 2:
+        return False
+    words = all(one.length is not None and len(one.text) > 2 for one in looks[-1])
+    return words and any(one.measures for one in looks[-2])
 
 
 def _is_figure(one: Look) -> bool:
