@@ -17,7 +17,7 @@ from harmonizer.fit_sheet import FitSheet
 from harmonizer.lanes import GIRTH_DIMENSIONS, MAIN
 from harmonizer.states import GIRTHS, LENGTHS, SLACK, GirthState, LengthState, Verdict
 from harmonizer.take_again import worth_measuring_first
-from harmonizer.verdict_words import BACK, side_of, size_name
+from harmonizer.verdict_words import BACK, full_name, side_of, size_name
 
 NEAREST: Final = 3
 _CHEST_FITS: Final = (GirthState.INSIDE, GirthState.EDGE)
@@ -73,19 +73,12 @@ def nearest_rows(sheet: FitSheet) -> list[FitRow]:
 
 def misses(row: FitRow) -> Iterator[Reason]:
     """What keeps a size from fitting, dimension by dimension."""
-    name = _full_name(row)
+    name = full_name(row)
     if row.verdict is Verdict.NOT_OFFERED:
         yield Reason("nearest-refused", {"size": name})
     for one in row.dimensions.values():
         if one.dimension in MAIN:
             yield from _miss(name, one)
-
-
-def _full_name(row: FitRow) -> Reason:
-    values: dict[str, object] = {"model": row.offer.model, "size": row.offer.size}
-    if row.offer.length:
-        return Reason("size-name-model-length", values | {"length": row.offer.length})
-    return Reason("size-name-model", values)
 
 
 def _miss(name: Reason, one: DimensionFit) -> Iterator[Reason]:
@@ -153,5 +146,5 @@ def measure_first(sheet: FitSheet, row: FitRow) -> Iterator[Reason]:
     """Girths that miss and yet may well be within tolerance: to be read again before anything."""
     for place, dimension in enumerate(MAIN):
         if dimension in GIRTH_DIMENSIONS and worth_measuring_first(sheet, place, row):
-            values = {"dimension": dimension, "size": _full_name(row)}
+            values = {"dimension": dimension, "size": full_name(row)}
             yield Reason("measure-first", values)

@@ -14,7 +14,7 @@ from harmonizer.fit_sheet import FitSheet
 from harmonizer.settings import Settings
 from harmonizer.state_span import BACK, Lie, span_of_state
 from harmonizer.states import SLACK
-from harmonizer.verdict_words import size_name
+from harmonizer.verdict_words import full_name, size_name
 
 LOOKED_AT: Final = 4
 """The top size and the three nearest."""
@@ -127,9 +127,12 @@ def worth_measuring_first(sheet: FitSheet, row: int, one: FitRow) -> bool:
 
 
 def said(again: TakeAgain) -> tuple[Reason, ...]:
-    """What to say of a reading worth taking again: which sizes it settles, and what is gained."""
+    """What to say of a reading worth taking again: which sizes it settles, and what is gained.
+
+    A size is named with its model, for the sizes it settles may be of several.
+    """
     others = [one for one in again.decides if one.at != again.row.at]
-    values: dict[str, object] = {"dimension": again.dimension, "size": size_name(again.row)}
+    values: dict[str, object] = {"dimension": again.dimension, "size": full_name(again.row)}
     sibling = next((one for one in others if one.offer.chart == again.row.offer.chart), None)
     if sibling is not None:
         first = Reason("again-against", values | {"other": size_name(sibling, again.row)})

@@ -29,6 +29,14 @@ def size_name(row: FitRow, beside: FitRow | None = None) -> Reason:
     return Reason(code, values)
 
 
+def full_name(row: FitRow) -> Reason:
+    """The size with its model, and with its length where it has one."""
+    values: dict[str, object] = {"model": row.offer.model, "size": row.offer.size}
+    if row.offer.length:
+        return Reason("size-name-model-length", values | {"length": row.offer.length})
+    return Reason("size-name-model", values)
+
+
 def girth_words(row: FitRow) -> Reason:
     """The first word: how the girths lie, and by how much at the worst."""
     state = row.girth_verdict

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import os
 from collections.abc import Callable
-from dataclasses import dataclass
 from pathlib import Path
 from typing import Final
 
@@ -20,29 +19,18 @@ from ui.drawing.row_shape import Density
 from ui.dress import Dress
 from ui.fitting_page.paper_page import PaperPage
 from ui.frame import Frame
+from ui.hard_scenes import HARD_SCENES, ON_PAPER
 from ui.loading import Arrived, arrive, demo_paths
 from ui.preferences import Preferences
+from ui.scene import Scene, in_winter, rider, then
 from ui.theme import Scheme, Theme
 from ui.wall_sheet.making import made
 from ui.wall_sheet.paper import A3
 from ui.wall_sheet.preview import PageView
 
-SIZE: Final = (1366, 768)
 _SHEET: Final = (1032, 703)  # A4 on its side without its margins, at 96 to the inch
 _MARGIN: Final = 36
 _WALL: Final = 1640  # wide enough to read the smallest type of an A3 page
-USUAL: Final = Preferences("en", Scheme.LIGHT)
-
-
-@dataclass(frozen=True, slots=True)
-class Scene:
-    """One picture: how the screen looks, and what is done before it is taken."""
-
-    name: str
-    act: Callable[[Desk], None]
-    preferences: Preferences = USUAL
-    loaded: bool = True
-    size: tuple[int, int] = SIZE
 
 
 def draw_all(folder: Path) -> list[Path]:
@@ -113,7 +101,11 @@ def wall_picture(desk: Desk) -> QImage:
     return page.grab().toImage()
 
 
-_ON_PAPER: Final = {"15-on-paper": sheet_picture, "19-wall-sheet": wall_picture}
+_ON_PAPER: Final = {
+    "15-on-paper": sheet_picture,
+    "19-wall-sheet": wall_picture,
+    **dict.fromkeys(ON_PAPER, sheet_picture),
+}
 
 
 def _silent(message: str, fraction: float) -> None:
@@ -124,30 +116,12 @@ def _nothing(desk: Desk) -> None:
     del desk
 
 
-def _rider(name: str) -> Callable[[Desk], None]:
-    """Put the rider of this name on the line."""
-
-    def act(desk: Desk) -> None:
-        calls = desk.window.fitting.calls
-        names = [draft.given.name for draft in calls.drafts]
-        desk.window.fitting.go_rider(names.index(name))
-
-    return act
-
-
 def _new_rider(desk: Desk) -> None:
     desk.window.fitting.new_rider()
 
 
-def _in_winter(desk: Desk) -> None:
-    _rider("Wrenna Oskelby")(desk)
-    winter = desk.window.fitting.readings.winter.edit
-    winter.setText("6")
-    winter.editingFinished.emit()
-
-
 def _trying(desk: Desk) -> None:
-    _rider("Wrenna Oskelby")(desk)
+    rider("Wrenna Oskelby")(desk)
     fitting = desk.window.fitting
     fitting.table.setFocus()
     fitting.table.go_to_tape(Dimension.CHEST)
@@ -177,31 +151,31 @@ def _answered(desk: Desk) -> None:
 
 
 def _shown_place(desk: Desk) -> None:
-    _rider("Wrenna Oskelby")(desk)
+    rider("Wrenna Oskelby")(desk)
     desk.window.fitting.reasons.ask_place()
 
 
 SCENES: Final = (
-    Scene("01-fitting", _rider("Wrenna Oskelby")),
-    Scene("02-helper-on-the-telephone", _rider("Maren Ullthwick")),
-    Scene("03-winter-layers", _in_winter),
+    Scene("01-fitting", rider("Wrenna Oskelby")),
+    Scene("02-helper-on-the-telephone", rider("Maren Ullthwick")),
+    Scene("03-winter-layers", then(rider("Wrenna Oskelby"), in_winter("6"))),
     Scene("04-trying-a-value", _trying),
-    Scene("05-under-the-weight-floor", _rider("Lotta Oskelby")),
-    Scene("06-nothing-fits", _rider("Holm Vastrigg")),
+    Scene("05-under-the-weight-floor", rider("Lotta Oskelby")),
+    Scene("06-nothing-fits", rider("Holm Vastrigg")),
     Scene("07-charts-and-their-questions", _charts),
     Scene("08-where-a-figure-stands", _shown_place),
     Scene("09-nothing-loaded-yet", _nothing, loaded=False),
     Scene("10-ready-for-a-reading", _new_rider),
-    Scene("11-dark", _rider("Wrenna Oskelby"), Preferences("en", Scheme.DARK)),
-    Scene("12-high-contrast", _rider("Wrenna Oskelby"), Preferences("en", Scheme.FORCED)),
-    Scene("13-german", _rider("Maren Ullthwick"), Preferences("de", Scheme.LIGHT)),
+    Scene("11-dark", rider("Wrenna Oskelby"), Preferences("en", Scheme.DARK)),
+    Scene("12-high-contrast", rider("Wrenna Oskelby"), Preferences("en", Scheme.FORCED)),
+    Scene("13-german", rider("Maren Ullthwick"), Preferences("de", Scheme.LIGHT)),
     Scene(
         "14-tall-rows",
-        _rider("Wrenna Oskelby"),
+        rider("Wrenna Oskelby"),
         Preferences("en", Scheme.LIGHT, Density.TALL),
         size=(1600, 1000),
     ),
-    Scene("15-on-paper", _rider("Wrenna Oskelby")),
+    Scene("15-on-paper", rider("Wrenna Oskelby")),
     Scene("16-questions-answered", _answered),
     Scene("17-questions-of-a-turned-block", _questions("heidezwaan/maattabel.md")),
     Scene(
@@ -209,4 +183,5 @@ SCENES: Final = (
         _questions("tarnwhistle/Tarnwhistle size guide SS27.xlsx"),
     ),
     Scene("19-wall-sheet", _nothing),
+    *HARD_SCENES,
 )

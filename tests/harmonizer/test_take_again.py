@@ -19,7 +19,7 @@ from harmonizer.take_again import (
     take_again,
     worth_measuring_first,
 )
-from tests.harmonizer.by_hand import CHART_A, CHEST, rider, row, rows_chart, table
+from tests.harmonizer.by_hand import CHART_A, CHEST, model, rider, row, rows_chart, table
 
 A = rows_chart(CHART_A)
 
@@ -85,3 +85,11 @@ def test_it_is_said_in_words(language: str) -> None:
     again = take_again(fit(rider(TakenBy.HELPER, chest=98, waist=78, hip=100), table(A)))
     assert again is not None
     assert all(sentence(one, Wording(language)) for one in said(again))
+
+
+def test_a_size_worth_settling_is_named_with_its_model() -> None:
+    """Of many models a bare letter says nothing."""
+    who = rider(TakenBy.HELPER, chest=93, waist=84, hip=101, back_length=43)
+    again = take_again(fit(who, table(model("Elm", A))))
+    assert again is not None
+    assert " Elm " in sentence(said(again)[0], Wording())

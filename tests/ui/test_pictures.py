@@ -11,7 +11,8 @@ from PySide6.QtWidgets import QApplication
 from charts.wording import Wording
 from ui import appearance
 from ui.loading import Arrived, arrive, demo_paths
-from ui.pictures import SCENES, SIZE, draw, draw_all
+from ui.pictures import SCENES, draw, draw_all
+from ui.scene import SIZE
 
 
 def colours(path: Path) -> int:

@@ -3,11 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import replace
+from dataclasses import dataclass, replace
 from functools import lru_cache
 from typing import Final
 
-from charts.reason import Reason
 from charts.wording import Wording
 from harmonizer.choice_reasons import why_not
 from harmonizer.explain import sentence
@@ -16,10 +15,10 @@ from harmonizer.fit_sheet import FitSheet
 from harmonizer.no_fit import asks, measure_first, nearest_rows, nothing_fits
 from harmonizer.rider import Measure, Observed
 from harmonizer.row_reasons import between_reasons, reasons
-from harmonizer.seasons import Seasons, both_seasons
+from harmonizer.seasons import Seasons, both_seasons, side_by_side
 from harmonizer.states import GirthState
 from harmonizer.take_again import said, take_again
-from harmonizer.verdict_words import girth_words, length_words, size_name
+from harmonizer.verdict_words import full_name, girth_words, length_words, size_name
 from ui.fitting_page.chosen import QUIET, ChosenReasons, ReasonLine, reasons_for
 from ui.fitting_page.fit_rows import FittingSheet
 from ui.fitting_page.rows import ModelRow
@@ -58,12 +57,28 @@ def again_sentence(fit: FitSheet | None, wording: Wording) -> str:
 
 
 def all_reasons(
-    sheet: FittingSheet, row: ModelRow, words: Words, *, for_shop: bool = True
+    sheet: FittingSheet,
+    row: ModelRow,
+    words: Words,
+    *,
+    for_shop: bool = True,
+    seasons: bool = True,
 ) -> ChosenReasons:
     """Everything to be said of the best size of ``row``, made at once."""
     said = reasons_for(sheet, row, words)
-    beside = sheet.neighbours(row)
-    return with_advice(said, sheet.fit, row.at, words.wording, beside, for_shop=for_shop)
+    family = Family(sheet.neighbours(row), sheet.members(row) if seasons else None)
+    return with_advice(said, sheet.fit, row.at, words.wording, family, for_shop=for_shop)
+
+
+@dataclass(frozen=True, slots=True)
+class Family:
+    """The offers beside one of a model, and all of the model; None: say nothing of seasons."""
+
+    neighbours: Sequence[int] = ()
+    members: Sequence[int] | None = ()
+
+
+ALONE: Final = Family()
 
 
 def with_advice(
@@ -71,25 +86,28 @@ def with_advice(
     fit: FitSheet,
     at: int,
     wording: Wording,
-    neighbours: Sequence[int] = (),
+    family: Family = ALONE,
     *,
     for_shop: bool = True,
 ) -> ChosenReasons:
     """The reasons for the offer ``at`` with what is to be said of it beside its dimensions.
 
-    ``neighbours`` are the offers next to it in its chart. What only the shop is to read, which
-    size stands first and what its maker is to be asked for, is left out unless ``for_shop``.
+    What only the shop is to read, which size stands first and what its maker is to be asked for,
+    is left out unless ``for_shop``. Seasons that differ stand before the dimensions.
     """
     row = fit.row_of(at)
-    own = len(row.gates) + len(row.dimensions)
+    gates, own = len(row.gates), len(row.gates) + len(row.dimensions)
+    differ, same = _seasons(fit, at, wording, family.members)
     lines = [
-        *reasons_.lines[:own],
-        *_seasons(fit, at, wording),
+        *reasons_.lines[:gates],
+        *differ,
+        *reasons_.lines[gates:own],
+        *same,
         *_beside(row, wording),
         *(_what_to_ask(fit, row, wording) if for_shop else ()),
         *reasons_.lines[own:],
-        *_between(row, neighbours, wording),
-        *(_pair(fit, row, neighbours, wording) if for_shop else ()),
+        *_between(row, family.neighbours, wording),
+        *(_pair(fit, row, family.neighbours, wording) if for_shop else ()),
     ]
     return replace(reasons_, lines=tuple(lines))
 
@@ -100,7 +118,7 @@ def nearest_sentence(fit: FitSheet, wording: Wording) -> str:
     if not near:
         return ""
     mark = wording.say("settings", "list-mark")
-    names = mark.join(_full_name(row, wording) for row in near)
+    names = mark.join(sentence(full_name(row), wording) for row in near)
     return wording.say("advice", "nothing-fits", names=names)
 
 
@@ -109,19 +127,15 @@ def _misses_all(fit: FitSheet) -> bool:
     return bool(fit.rider.of(Measure.CHEST)) and nothing_fits(fit)
 
 
-def _full_name(row: FitRow, wording: Wording) -> str:
-    values: dict[str, object] = {"model": row.offer.model, "size": row.offer.size}
-    if row.offer.length:
-        full = Reason("size-name-model-length", values | {"length": row.offer.length})
-    else:
-        full = Reason("size-name-model", values)
-    return sentence(full, wording)
+def _seasons(
+    fit: FitSheet, at: int, wording: Wording, members: Sequence[int] | None
+) -> tuple[list[ReasonLine], list[ReasonLine]]:
+    """Both words of summer beside both words of winter, where layers go underneath.
 
-
-def _seasons(fit: FitSheet, at: int, wording: Wording) -> list[ReasonLine]:
-    """Both words of summer beside both words of winter, where layers go underneath."""
-    if not any(one.layers > 0 for one in fit.row_of(at).dimensions.values()):
-        return []
+    First what differs, with the size for each season where no size of the model serves both.
+    """
+    if members is None or not any(one.layers > 0 for one in fit.row_of(at).dimensions.values()):
+        return [], []
     seasons = seasons_of(fit)
     summer, winter = (one.row_of(at) for one in (seasons.summer, seasons.winter))
     light, warm = (
@@ -130,8 +144,22 @@ def _seasons(fit: FitSheet, at: int, wording: Wording) -> list[ReasonLine]:
     )
     spoken = dict(zip(_SEASON_WORDS, (*light, *warm), strict=True))
     # The same verdict by another figure is not the same: what is read decides.
-    code = "seasons-same" if light == warm else "seasons-differ"
-    return [ReasonLine(wording.say("advice", code, **spoken), QUIET)]
+    if light == warm:
+        return [], [ReasonLine(wording.say("advice", "seasons-same", **spoken), QUIET)]
+    differ = ReasonLine(wording.say("advice", "seasons-differ", **spoken), QUIET)
+    return [*_size_of_season(seasons, members, wording), differ], []
+
+
+def _size_of_season(
+    seasons: Seasons, members: Sequence[int], wording: Wording
+) -> Iterator[ReasonLine]:
+    """Which size serves in summer and which over the layers, where that is not the same one."""
+    sides = side_by_side(seasons, [members]) if members else ()
+    serving = {one.serves: size_name(one.summer) for one in sides}
+    summer, winter = serving.get((True, False)), serving.get((False, True))
+    if summer is not None and winter is not None:
+        sizes = {"summer": sentence(summer, wording), "winter": sentence(winter, wording)}
+        yield ReasonLine(wording.say("advice", "seasons-sizes", **sizes), QUIET)
 
 
 @lru_cache(maxsize=1)

@@ -112,7 +112,9 @@ class CellPainter:
             colour = dress.colours[GATE_LOOK.ink]
             paint_mark(spot.painter, sign, GATE_LOOK.mark, colour, dress.colours[spot.ground])
             box = box.adjusted(side + 5 * unit, 0, 4 * unit, 0)
-            font, ink = dress.type_.small_strong, GATE_LOOK.ink
+            ink = GATE_LOOK.ink
+            longest = max(dress.small_strong.width(word) for word in row.note.split())
+            font = dress.type_.small_strong if longest <= box.width() else font
         spot.painter.setFont(font)
         spot.painter.setPen(dress.colours[ink])
         spot.painter.drawText(box, _WRAPPED, row.note)

@@ -29,6 +29,7 @@ from ui.fitting_page.model_groups import (
     band_of,
     in_band,
     model_key,
+    neighbours_of,
     ranked,
     ranked_as,
 )
@@ -204,10 +205,8 @@ class FittingSheet:
         return self._groups.members[self._groups.group_of[row.at]]
 
     def neighbours(self, row: ModelRow) -> tuple[int, ...]:
-        """The offers before and after the best size of ``row`` in its model's chart."""
-        members = self.members(row)
-        place = members.index(row.at)
-        return members[max(place - 1, 0) : place] + members[place + 1 : place + 2]
+        """The offers beside the best size of ``row``: the next size each way, then each length."""
+        return neighbours_of(self.fit, row.at, self.members(row))
 
     def best_of(self, key: str) -> int | None:
         """The best size of the model ``key``, shown or folded away; None where it is not there."""

@@ -6,6 +6,7 @@ fraction of one display frame.
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import dataclass, field
 from typing import Final, Self
 
@@ -124,3 +125,22 @@ def _first_places(sheet: FitSheet, groups: ModelGroups) -> Places:
     first = np.empty(len(groups.keys), np.int64)
     first[in_order[::-1]] = np.arange(len(in_order) - 1, -1, -1)
     return first
+
+
+def neighbours_of(fit: FitSheet, at: int, members: Sequence[int]) -> tuple[int, ...]:
+    """Of one model the next size down and up in the same length, then the lengths of this size.
+
+    Where no chest orders the sizes, those before and after in the chart.
+    """
+    larger, offers_ = fit.table.facts.larger, fit.table.offers
+    sizes = [one for one in members if larger[one] == at or one == larger[at]]
+    own = offers_[at]
+    lengths = [
+        one
+        for one in members
+        if one != at and own.length is not None and offers_[one].size == own.size
+    ]
+    if sizes or lengths:
+        return (*sizes, *lengths)
+    place = members.index(at)
+    return (*members[max(place - 1, 0) : place], *members[place + 1 : place + 2])

@@ -85,7 +85,8 @@ def reasons_on_paper(
     sheet: FittingSheet, row: ModelRow, held: str | None, words: Words
 ) -> tuple[ChosenReasons, ...]:
     """Why the row that is chosen; and, where another is held, why the one and not the other."""
-    whole = all_reasons(sheet, row, words)
+    # Both seasons of every printed size stand in a block of their own.
+    whole = all_reasons(sheet, row, words, seasons=False)
     beside = held_beside(sheet, row, held)
     if beside is None:
         return (whole,)

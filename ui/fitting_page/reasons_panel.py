@@ -29,7 +29,7 @@ from ui.words import Words
 SOON_MS: Final = 80
 """After the frame that shows the verdicts, and before anybody has read them."""
 
-_HEIGHT: Final = 136.0
+_HEIGHT: Final = 156.0
 _LEAST: Final = 84.0
 _SHARE: Final = 0.3
 _NARROW: Final = 620.0

@@ -10,7 +10,7 @@ from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
 from pytestqt.qtbot import QtBot
 
-from charts.model_facts import VestKind
+from charts.model_facts import ModelFacts, VestKind
 from charts.schema import Basis, Dimension, FileReading, Kind
 from charts.wording import LANGUAGES, Wording
 from harmonizer.fit import fit
@@ -18,11 +18,12 @@ from harmonizer.fit_sheet import FitSheet
 from harmonizer.offers import offers
 from harmonizer.range_table import RangeTable
 from harmonizer.rider import Measure, Rider, TakenBy
+from tests.ui.fitting_page.test_fit_rows import laid_out, model_rows
 from tests.ui.fitting_page.test_page import stocked
 from tests.ui.shop import length_range, model_chart, rider_of, shop_table
 from ui.desk import Desk
 from ui.dress import Dress
-from ui.fitting_page.advice_lines import again_sentence, with_advice
+from ui.fitting_page.advice_lines import again_sentence, all_reasons, with_advice
 from ui.fitting_page.chosen import ChosenReasons
 from ui.fitting_page.draft import Draft
 from ui.fitting_page.length_check_view import LengthCheckView
@@ -222,3 +223,16 @@ def test_what_is_beside_the_dimensions_follows_by_itself(desk: Desk, qtbot: QtBo
     at_once = page.reasons.sentences.accessibleDescription()
     qtbot.waitUntil(lambda: page.reasons.sentences.accessibleDescription() != at_once)
     assert page.reasons.sentences.accessibleDescription().startswith(at_once.splitlines()[0])
+
+
+def test_the_size_of_each_season_is_named_before_the_dimensions() -> None:
+    """12 mm add 7.54 cm (2 pi t, Steiner): M in summer, L over the layers, none for both."""
+    rider = rider_of(winter_mm=12, chest=92.7, waist=76.0, hip=99.0, back_length=45.0)
+    chart = model_chart("Alderway", "Harrier")
+    facts = ModelFacts(model="Harrier", file="h.csv", kind=VestKind.INFLATABLE)
+    table = RangeTable.compiled(offers([FileReading("h.csv", (chart,))], (facts,)))
+    sheet = laid_out(fit(rider, table))
+    said = [line.text for line in all_reasons(sheet, model_rows(sheet)[0], Words("en")).lines]
+    assert said[0] == "In summer M serves, over the winter layers L."
+    assert said[1].startswith("In summer: ")
+    assert said[2].startswith("Chest ")

@@ -207,3 +207,32 @@ def test_five_thousand_sizes_make_rows_only_when_they_are_painted() -> None:
     assert len(table.offers) == 5000
     assert sheet.models == 200
     assert len(sheet._rows) == 0
+
+
+def test_beside_a_size_stand_the_next_each_way_in_its_length_and_its_other_lengths() -> None:
+    def size(label: str, length: str, chest: float, back: float) -> Size:
+        chests = length_range(Dimension.CHEST, chest, chest + 8)
+        backs = length_range(Dimension.BACK_LENGTH, back, back + 4)
+        return Size(label, (chests, backs), length=length)
+
+    sizes = tuple(
+        size(label, length, chest, back)
+        for label, chest in (("S", 82.0), ("M", 90.0), ("L", 98.0))
+        for length, back in (("Short", 38.0), ("Regular", 41.0), ("Long", 44.0))
+    )
+    chart = Chart("A1:E9", None, sizes, Said("Maker", ""), Said("Model", ""), band="women")
+    table = RangeTable.compiled(offers((FileReading("one.csv", (chart,)),), ()))
+    sheet = laid_out(fit(rider_of(chest=94.0, back_length=43.5), table))
+    (row,) = model_rows(sheet)
+    assert (row.size, row.length_option) == ("M", "Regular")
+    beside = [(table.offers[at].size, table.offers[at].length) for at in sheet.neighbours(row)]
+    assert sorted(beside) == [("L", "Regular"), ("M", "Long"), ("M", "Short"), ("S", "Regular")]
+
+
+def test_the_best_size_of_a_model_is_found_though_its_band_is_folded() -> None:
+    open_ = laid_out(usual_fit(12))
+    last = model_rows(open_)[-1]
+    folded = laid_out(usual_fit(12), frozenset({last.band}))
+    assert folded.find(last.key) is None
+    assert folded.best_of(last.key) == last.at
+    assert folded.best_of("nobody's") is None
