@@ -6,7 +6,7 @@ may run beside the screen; taking what was loaded happens on the caller's thread
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
 from dataclasses import replace
 from datetime import UTC, date, datetime
 from pathlib import Path
@@ -14,7 +14,7 @@ from pathlib import Path
 from charts.in_house import InHouseChart
 from charts.model_facts import ModelFacts
 from charts.schema import FileReading
-from charts.sources import FACTS_FILE, LoadedFile, Progress
+from charts.sources import FACTS_FILE, LoadedFile, Progress, SourceFile
 from charts.wording import Wording
 from charts.writers.own_files import is_ours
 from charts.writers.registry import WRITERS, Writers, check_ending, write_chart
@@ -114,14 +114,16 @@ class Workspace(SeasonWork, RiderWork):
 
     @staticmethod
     def load_again(
-        files: Sequence[LoadedFile],
+        sources: Iterable[SourceFile],
         progress: Progress | None = None,
         wording: Wording | None = None,
         known: Known | None = None,
     ) -> Arrival:
-        """Read files that are here once more from the disk, under the names they have."""
-        found = dict.fromkeys(file.source for file in files)
-        again = tuple(one for one in found if one is not None and one.path.name != FACTS_FILE)
+        """Read files from the disk under the names they have or had; the rest is as for ``load``.
+
+        Notes about models are no files of their own: they are read with the files beside them.
+        """
+        again = tuple(one for one in dict.fromkeys(sources) if one.path.name != FACTS_FILE)
         return arrive((), known or Known(), progress, None, wording, again=again)
 
     def leave_out(self, file: str) -> None:

@@ -29,6 +29,7 @@ ACTIONS: Final = (
     ActionFact("open-files", "file", "Ctrl+O"),
     ActionFact("open-folder", "file", "Ctrl+Shift+O"),
     ActionFact("open-rider", "file", "Ctrl+R"),
+    ActionFact("open-last", "file"),
     ActionFact("demo", "file"),
     ActionFact("read-again", "file", "Ctrl+Shift+R"),
     ActionFact("export-combined", "file", "Ctrl+E", line_before=True),

@@ -11,7 +11,7 @@ from PySide6.QtCore import QObject
 from PySide6.QtGui import QGuiApplication
 
 from charts.in_house import InHouseChart
-from charts.sources import Progress
+from charts.sources import Progress, SourceFile
 from charts.wording import Wording
 from charts.writers.whole_file import NotWrittenError
 from harmonizer.shop.arrival import Arrival
@@ -112,13 +112,13 @@ class Commands(QObject):
 
     def read_again(self, folder: Path | None = None) -> None:
         """Read the files that are here once more from the disk, or only those of one folder."""
-        workspace, wording = self._window.workspace, self._wording
-        files = [
-            file
-            for file in workspace.files
-            if file.path is not None and folder in (None, file.path.parent)
-        ]
-        known = workspace.known()
+        found = (file.source for file in self._window.workspace.files)
+        files = [file for file in found if file is not None]
+        self.open_files([file for file in files if folder in (None, file.path.parent)])
+
+    def open_files(self, files: Sequence[SourceFile]) -> None:
+        """Open files from the disk under names that are known, beside the screen."""
+        wording, known = self._wording, self._window.workspace.known()
 
         def work(progress: Progress) -> object:
             arrival = Workspace.load_again(files, progress, wording, known)

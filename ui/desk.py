@@ -18,6 +18,8 @@ from ui.chart_commands import ChartCommands
 from ui.commands import Commands
 from ui.dress import Dress
 from ui.frame import Frame
+from ui.last_files import FILE_NAME as LAST_NAME
+from ui.last_files import LastFiles
 from ui.main_window import MainWindow
 from ui.model_commands import ModelCommands
 from ui.preferences import Preferences
@@ -50,6 +52,7 @@ class Desk:
     typing: TypingCommands
     shop: ShopKeeping
     settings: SettingsDesk
+    last: LastFiles
     stock: StockCommands
     changed: ChangedFiles
 
@@ -81,6 +84,7 @@ def make_desk(
         TypingCommands(window, commands.asker, commands.open_paths),
         ShopKeeping(window, file.with_name(FOLDER_NAME) if file else None),
         SettingsDesk(window, file.with_name(FOLDER_NAME) / SETTINGS_NAME if file else None),
+        LastFiles(window, file.with_name(LAST_NAME) if file else None, commands.open_files),
         StockCommands(window),
         ChangedFiles(window),
     )

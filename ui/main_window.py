@@ -139,7 +139,7 @@ class MainWindow(QObject):
         self.charts.turned.connect(self.charts_turned)
         self.settings.changed.connect(self.workspace.set_settings)
         self.settings.left.connect(self._leave_settings)
-        self.notice.pressed.connect(self._notice_pressed)
+        self.notice.pressed.connect(self.wanted)
         self.progress.cancelled.connect(self.operations.cancel)
 
     def _tell(self, said: str) -> None:
@@ -222,6 +222,3 @@ class MainWindow(QObject):
 
     def _job_finished(self) -> None:
         self.progress.hide()
-
-    def _notice_pressed(self) -> None:
-        self.wanted.emit("page-charts")

@@ -15,7 +15,7 @@ _TOPIC = "stock"
 
 
 class StockCommands(QObject):
-    """Ties the actions of the stock list to the window, and says at the start how old it is."""
+    """Ties the actions of the stock list to the window, and says once how old it is."""
 
     def __init__(self, window: MainWindow) -> None:
         super().__init__(window)
@@ -23,6 +23,7 @@ class StockCommands(QObject):
         slots = {"paste-stock": self.paste, "drop-stock": self.drop}
         window.actions_.connect(slots)
         window.workspace.on_change.append(self._changed)
+        self._told = False
         self._changed(frozenset({"stock"}))
         self._say_if_old()
 
@@ -53,6 +54,8 @@ class StockCommands(QObject):
         self._say("dropped")
 
     def _changed(self, parts: frozenset[str]) -> None:
+        if "charts" in parts:
+            self._say_if_old()
         if "stock" in parts:
             self._window.actions_["drop-stock"].setEnabled(bool(self._window.workspace.stock))
 
@@ -60,7 +63,9 @@ class StockCommands(QObject):
         workspace, wording = self._window.workspace, self._window.words.wording
         on = workspace.stock_on
         busy = not self._window.notice.isHidden()  # something that cannot be used goes before
-        if on is not None and is_stale(workspace.stock, on, today()) and not busy:
+        stale = on is not None and is_stale(workspace.stock, on, today())
+        if on is not None and stale and not busy and not self._told:
+            self._told = True
             self._window.notice.say(old_words(on, today(), wording))
 
     def _say(self, code: str, **values: object) -> None:

@@ -77,10 +77,10 @@ class NoticeStrip(QWidget):
     """One sentence that stays until it is put away or another takes its place.
 
     Signals:
-        pressed(): the button that leads on was pressed.
+        pressed(str): the button that leads on was pressed; the action that it leads to.
     """
 
-    pressed = Signal()
+    pressed = Signal(str)
 
     def __init__(self, close: str, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -90,7 +90,8 @@ class NoticeStrip(QWidget):
         self.says.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
         self.says.setWordWrap(True)
         self.onward = FlatButton("", self)
-        self.onward.clicked.connect(self.pressed)
+        self._leads_to = ""
+        self.onward.clicked.connect(self._pressed)
         self.close_button = FlatButton(close, self)
         self.close_button.clicked.connect(self.hide)
         row = QHBoxLayout(self)
@@ -101,8 +102,15 @@ class NoticeStrip(QWidget):
         row.addWidget(self.close_button)
         self.hide()
 
-    def say(self, sentence: str, onward: str = "") -> None:
-        """Show ``sentence``, with a button that leads on where ``onward`` names one."""
+    def _pressed(self) -> None:
+        self.pressed.emit(self._leads_to)
+
+    def say(self, sentence: str, onward: str = "", leads_to: str = "page-charts") -> None:
+        """Show ``sentence``, with a button that leads on where ``onward`` names one.
+
+        ``leads_to`` is the key of the action that the button does.
+        """
+        self._leads_to = leads_to
         self.says.setText(sentence)
         self.says.setAccessibleName(sentence)
         self.onward.setText(onward)
