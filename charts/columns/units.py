@@ -17,6 +17,7 @@ from charts.columns.meaning import Column
 from charts.columns.words import Surroundings, family_of, of_family
 from charts.dimensions import find_units
 from charts.findings import Candidate
+from charts.layout.fields import FieldKind
 from charts.notation import Expected, read_cell
 from charts.quantities import Family, Unit, canonical
 from charts.schema import Dimension, UnitFrom
@@ -61,6 +62,15 @@ def _said(column: Column, around: Surroundings) -> Column:
             return replace(column, unit=units[0], unit_from=words.kind)
         if len(units) == 2 and _prints_both(column, units):
             return replace(column, unit=units[0], second_unit=units[1], unit_from=words.kind)
+    return _from_the_corner(column, family, around)
+
+
+def _from_the_corner(column: Column, family: Family, around: Surroundings) -> Column:
+    """``Body measurements (cm)`` in the corner, over the sizes: it speaks of all the figures."""
+    for field in around.table.of(FieldKind.LABEL):
+        units = of_family((field.heading.unit, field.heading.second_unit), family)
+        if len(units) == 1 and fits(column.field, column.dimension, units[0]):
+            return replace(column, unit=units[0], unit_from=UnitFrom.HEADING)
     return column
 
 

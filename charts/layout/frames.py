@@ -7,6 +7,7 @@ from typing import Final
 
 from charts.dimensions import HeadingReading, Role
 from charts.layout.bands import bands_carried
+from charts.layout.corners import corner_named
 from charts.layout.cups import with_cups
 from charts.layout.end_rows import ends_joined
 from charts.layout.fields import Field, FieldKind
@@ -93,7 +94,9 @@ def frame(view: View) -> Frame:
         cells = tuple(_cell(view.at(row, column)) for row in range(rows, view.height))
         content = Content.of(cells)
         fields.append(Field(kind_of(heading, content, column - first), heads, heading, cells))
-    fields = settled(labels_parted(sorted_out(parted_lists(ends_joined(bands_carried(fields))))))
+    fields = settled(
+        labels_parted(sorted_out(corner_named(parted_lists(ends_joined(bands_carried(fields))))))
+    )
     fields = _continued_again(fields)
     fields = with_twins(with_unit_columns(fields))
     lines = len(fields[0].cells) if fields else 0

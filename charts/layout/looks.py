@@ -29,6 +29,7 @@ _SIZE_COMPOUND: Final = re.compile(
 """Compounds such as Kleidergröße, kindermaat: words for a size, whatever stands before."""
 _SHORT_NAME: Final = re.compile(r"[(\[]\s*([^\W\d_]{1,4}\.?)\s*[)\]]")
 _LISTING: Final = re.compile(r"[^\W\d_]{2,}\s*[:=]\s*[<>~]?\d")
+_TOLERANCE_SIGNS: Final = frozenset({"+/-", "±", "+-", "(+/-)", "(±)"})
 LONG_TEXT: Final = 40
 """Characters above which a lone cell is a sentence, no label and no heading (common practice)."""
 
@@ -109,7 +110,8 @@ def look(text: str) -> Look:
     plain = clean(text)
     reading = read_cell(text)
     lettered = any(character.isalpha() for character in plain)
-    heading = _heading(text) if lettered and len(plain) <= 200 else _NO_HEADING
+    named = lettered or plain in _TOLERANCE_SIGNS
+    heading = _heading(text) if named and len(plain) <= 200 else _NO_HEADING
     return Look(
         text=plain,
         blank=reading.reading is Reading.BLANK,

@@ -57,7 +57,8 @@ def _name(fields: Sequence[Field], line: int) -> Look | None:
 
 def _dropped(named: Look, rest: Sequence[Look]) -> bool:
     """A step, a footnote, or headings printed again."""
-    if named.heading.role in {Role.STEP, Role.NOTE} and named.label is None:
+    known = named.label is not None and named.label.doubtful is None
+    if named.heading.role in {Role.STEP, Role.NOTE} and not known:
         return True
     if named.sentence and not rest:
         return True

@@ -16,6 +16,7 @@ from charts.layout.fields import Field, FieldKind
 from charts.layout.heads import combined
 from charts.layout.looks import look
 from charts.layout.view import At
+from charts.notation import Expected, Reading, read_cell
 from charts.quantities import FAMILY, METRIC, Family, Unit
 from charts.schema import Dimension
 
@@ -146,7 +147,18 @@ def _other_system(fields: Sequence[Field], first: int, line: int) -> bool:
     """Whether every value of a line is in the other system of units than an earlier line's."""
     values = [field for field in fields if field.kind is FieldKind.VALUES and field.cells[line]]
     systems = [(_system(one, first), _system(one, line)) for one in values]
-    return bool(values) and all(None not in pair and pair[0] is not pair[1] for pair in systems)
+    if not values or any(pair[0] is pair[1] for pair in systems):
+        return False
+    bare = [one for one, pair in zip(values, systems, strict=True) if None in pair]
+    return all(_proved(one, first, line) for one in bare)
+
+
+def _proved(field: Field, first: int, line: int) -> bool:
+    """33-35 over 84-88 cm: the ratio proves the unit that one of two cells leaves unsaid."""
+    cells = (*_whole(field.cells[first]), *_whole(field.cells[line]))
+    text = "\n".join(at.text.strip() for at in cells)
+    reading = read_cell(text, Expected(field.heading.dimension))
+    return len(cells) == 2 and reading.reading is Reading.READ and reading.also is not None
 
 
 def _system(field: Field, line: int) -> bool | None:

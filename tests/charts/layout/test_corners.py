@@ -1,0 +1,87 @@
+"""A word in the corner that speaks of the other headings, and the unit that stands beside it."""
+
+from __future__ import annotations
+
+import pytest
+
+from charts.importer import read_bytes
+from tests.charts.read_text import notes, questions, ranges, table, values
+
+SHEET = {"36 chest": 84, "36 waist": 68, "38 chest": 88, "38 waist": 72}
+
+
+@pytest.mark.parametrize(
+    "corner", ["Measure", "Point of measure", "Measurement", "Description", "Mesure", ""]
+)
+def test_a_word_for_measures_in_the_corner_hides_no_sizes(corner: str) -> None:
+    reading = table(
+        f"""
+        {corner} | 36 | 38
+        Chest (cm) | 84 | 88
+        Waist (cm) | 68 | 72
+        """
+    )
+    assert values(reading) == SHEET
+    assert questions(reading) == []
+
+
+@pytest.mark.parametrize("sign", ["+/-", "±", "Tol."])
+@pytest.mark.parametrize("step", ["Grade", "Step", "Sprung"])
+def test_steps_and_tolerances_among_the_sizes_are_none(sign: str, step: str) -> None:
+    reading = table(
+        f"""
+        Pos | Measure | 36 | 38 | {step} | {sign}
+        1 | Chest (cm) | 84 | 88 | 4 | 1
+        2 | Waist (cm) | 68 | 72 | 4 | 1
+        """
+    )
+    assert values(reading) == SHEET
+    assert {float(one.tolerance or 0) for one in ranges(reading)} == {1.0}
+    assert "tolerance-kept" in notes(reading)
+
+
+def test_prices_are_no_sizes() -> None:
+    reading = read_bytes(b"Price,Chest (cm),Waist (cm)\n119,84,68\n129,88,72\n", "a.csv")
+    assert values(reading) == {}
+    assert questions(reading) == ["no-table"]
+
+
+@pytest.mark.parametrize("corner", ["Body measurements (cm)", "Size (cm)", "Measure in cm"])
+def test_the_unit_in_the_corner_holds_for_all_figures(corner: str) -> None:
+    reading = table(
+        f"""
+        {corner} | 36 | 38
+        Chest | 84 | 88
+        Waist | 68 | 72
+        """
+    )
+    assert values(reading) == SHEET
+    assert questions(reading) == []
+
+
+def test_the_corner_gives_no_unit_that_the_figures_cannot_have() -> None:
+    reading = table(
+        """
+        Size (cm) | Chest | Waist
+        104 | 22 | 21
+        110 | 23 | 22
+        116 | 24 | 23
+        """
+    )
+    assert "unit-missing" in questions(reading)
+
+
+def test_a_row_of_the_same_size_in_the_other_unit_is_proved_by_its_ratio() -> None:
+    reading = table(
+        """
+        Size | Chest | Waist
+        S | 33-34.5 | 27-28.5
+         | 84-88 cm | 68-72 cm
+        M | 34.5-36 | 28.5-30
+         | 88-92 cm | 72-76 cm
+        """
+    )
+    assert values(reading)["M chest"] == (88, 92)
+    assert len(values(reading)) == 4
+    assert questions(reading) == []
+    assert all(one.also_published is not None for one in ranges(reading))
