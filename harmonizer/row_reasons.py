@@ -57,7 +57,12 @@ def _saddle(row: FitRow) -> Iterator[Reason]:
     found = row.clearance
     settings = row.arrays.settings
     if found is not None:
-        values = {"c": found.cm, "hands": found.hands, "hand": settings.hand_width}
+        values: dict[str, object] = {
+            "c": found.cm,
+            "hands": found.hands,
+            "hand": settings.hand_width,
+            "band": Reason(f"hands-{found.band.value}"),
+        }
         yield Reason("clearance", values)
     elif row.arrays.body.c7_above_seat is not None:
         yield Reason("clearance-not-known")
@@ -124,6 +129,11 @@ def _marks(row: FitRow) -> Iterator[Reason]:
         yield Reason("questions", {"count": row.open_questions})
     if row.other_band:
         yield Reason("other-band", {"band": Reason(f"band-{row.offer.band}")})
+    yield from assumed_reasons(row)
+
+
+def assumed_reasons(row: FitRow) -> Iterator[Reason]:
+    """What was taken as given because the chart does not say it."""
     for one in row.dimensions.values():
         for mark in one.assumed:
             if mark == "chart_definition":

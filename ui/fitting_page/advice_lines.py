@@ -14,7 +14,7 @@ from harmonizer.fit_row import FitRow
 from harmonizer.fit_sheet import FitSheet
 from harmonizer.no_fit import asks, measure_first, nearest_rows, nothing_fits
 from harmonizer.rider import Measure, Observed
-from harmonizer.row_reasons import between_reasons, reasons
+from harmonizer.row_reasons import assumed_reasons, between_reasons, reasons
 from harmonizer.seasons import Seasons, both_seasons, side_by_side
 from harmonizer.states import GirthState
 from harmonizer.take_again import said, take_again
@@ -25,7 +25,15 @@ from ui.fitting_page.rows import ModelRow
 from ui.theme import LENGTH_LOOKS
 from ui.words import Words
 
-_BESIDE: Final = frozenset({"clearance", "reserve-left", "foam-chest-only"})
+_BESIDE: Final = frozenset(
+    {
+        "clearance",
+        "clearance-not-known",
+        "reserve-left",
+        "reserve-not-known",
+        "foam-chest-only",
+    }
+)
 """What the engine says of a size beside its dimensions and the page says nowhere else."""
 
 _CUT: Final = frozenset(
@@ -62,17 +70,20 @@ def all_reasons(
     words: Words,
     *,
     for_shop: bool = True,
-    seasons: bool = True,
+    on_paper: bool = False,
 ) -> ChosenReasons:
-    """Everything to be said of the best size of ``row``, made at once."""
+    """Everything to be said of the best size of ``row``, made at once.
+
+    On paper the seasons stand in a block of their own, and what is assumed in the legend.
+    """
     said = reasons_for(sheet, row, words)
-    family = Family(sheet.neighbours(row), sheet.members(row) if seasons else None)
+    family = Family(sheet.neighbours(row), None if on_paper else sheet.members(row))
     return with_advice(said, sheet.fit, row.at, words.wording, family, for_shop=for_shop)
 
 
 @dataclass(frozen=True, slots=True)
 class Family:
-    """The offers beside one of a model, and all of the model; None: say nothing of seasons."""
+    """The offers beside one of a model, and all of the model; None where that is told elsewhere."""
 
     neighbours: Sequence[int] = ()
     members: Sequence[int] | None = ()
@@ -108,6 +119,7 @@ def with_advice(
         *reasons_.lines[own:],
         *_between(row, family.neighbours, wording),
         *(_pair(fit, row, family.neighbours, wording) if for_shop else ()),
+        *(_assumed(row, wording) if for_shop and family.members else ()),
     ]
     return replace(reasons_, lines=tuple(lines))
 
@@ -195,6 +207,11 @@ def _between(row: FitRow, neighbours: Sequence[int], wording: Wording) -> Iterat
     for at in neighbours:
         why = why_not(row, FitRow(row.arrays, at))
         yield ReasonLine(sentence(why, wording), QUIET)
+
+
+def _assumed(row: FitRow, wording: Wording) -> Iterator[ReasonLine]:
+    """What the chart leaves unsaid and was taken as given: why a bar is drawn in dashes."""
+    return (ReasonLine(sentence(one, wording), QUIET) for one in assumed_reasons(row))
 
 
 def _pair(

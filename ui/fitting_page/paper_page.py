@@ -20,7 +20,7 @@ from ui.fitting_page.echo import figure_in
 from ui.fitting_page.fit_rows import FittingSheet
 from ui.fitting_page.head import HEIGHT, TAPE_TOP
 from ui.fitting_page.paper_reasons import PaperReasons
-from ui.fitting_page.paper_sheet import certainty_words, estimate_line
+from ui.fitting_page.paper_sheet import certainty_words, estimate_line, tape_lines
 from ui.fitting_page.paper_text import RIGHT, PaperText
 from ui.fitting_page.printed import Printed
 from ui.fitting_page.row_words import RowWords
@@ -82,7 +82,8 @@ class PaperPage:
         below = QRectF(0, line.bottom() + 2, width, 0)
         top = text.broken(below, readings, type_.plain)
         taken = words(f"taker-{printed.draft.given.taken_by.value}")
-        quiet = [taken, estimate_line(printed.draft, printed.sheet, words)]
+        measured = SEPARATOR.join([taken, *tape_lines(printed.sheet, words)])
+        quiet = [measured, estimate_line(printed.draft, printed.sheet, words)]
         below.moveTop(top + 2)
         top = text.lines(below, [one for one in quiet if one], Ink.QUIET)
         nearest = nearest_sentence(printed.sheet.fit, words.wording)

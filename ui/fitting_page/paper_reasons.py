@@ -10,9 +10,10 @@ from PySide6.QtGui import QFont
 
 from harmonizer.setting_words import figures_in_force, hand_in_force
 from ui.drawing.marks import paint_mark
+from ui.fitting_page.advice_lines import again_sentence
 from ui.fitting_page.length_check_view import paint_drawing
 from ui.fitting_page.length_drawing import length_drawing
-from ui.fitting_page.paper_sheet import SeasonLine, reasons_on_paper, season_lines
+from ui.fitting_page.paper_sheet import SeasonLine, legend, reasons_on_paper, season_lines
 from ui.fitting_page.paper_text import PaperText
 from ui.fitting_page.printed import Printed
 from ui.theme import Ink, Look, Mark
@@ -44,10 +45,10 @@ class PaperReasons:
         beside = (_DRAWING + _BESIDE + 2 * _GAP) * unit
         words = room.adjusted(0, 0, -beside, 0)
         bottom = self._paint_reasons(words, printed)
-        for paint in (self._paint_seasons, self._paint_pair, self._paint_figures):
+        for paint in (self._paint_seasons, self._paint_pair):
             words.moveTop(bottom)
             bottom = paint(words, printed)
-        return max(bottom, drawn)
+        return self._paint_notes(room, max(bottom, drawn), printed)
 
     def _paint_check(self, room: QRectF, printed: Printed) -> float:
         """The length check at the right, to scale where that can be computed, with its words."""
@@ -123,10 +124,16 @@ class PaperReasons:
         box.moveTop(self._title(room, self._words.wording.say("pair", "title")))
         return self._text.lines(box, printed.pair) + 4 * self._dress.unit
 
-    def _paint_figures(self, room: QRectF, printed: Printed) -> float:
-        """Which of the shop's figures are its own."""
-        figures = figures_in_force(printed.sheet.fit.settings, self._words.wording)
-        return self._text.lines(room, figures, Ink.QUIET)
+    def _paint_notes(self, room: QRectF, top: float, printed: Printed) -> float:
+        """What to measure again first, what the drawing means, the shop's own figures."""
+        sheet, wording = printed.sheet, self._words.wording
+        again = again_sentence(sheet.fit, wording)
+        box = QRectF(room.left(), top, room.width(), room.height())
+        box.moveTop(self._text.lines(box, [again] if again else []))
+        # Whole sentences, one behind the other: a paragraph leaves the room that a list takes.
+        meaning = " ".join(legend(sheet, printed.rows, self._words))
+        own = figures_in_force(sheet.fit.settings, wording)
+        return self._text.lines(box, [one for one in (meaning, *own) if one], Ink.QUIET)
 
     def _title(self, room: QRectF, text: str) -> float:
         """A heading; returns where what stands below it begins."""

@@ -6,8 +6,10 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 from charts.reason import Reason
+from charts.schema import Dimension
 from harmonizer.explain import sentence
 from harmonizer.fit_row import FitRow
+from harmonizer.repeats import tape
 from harmonizer.row_reasons import chance_reasons
 from harmonizer.seasons import SideBySide, side_by_side
 from harmonizer.verdict_words import girth_words, length_words
@@ -59,6 +61,32 @@ def estimate_line(draft: Draft, sheet: FittingSheet, words: Words) -> str:
     return wording.say("paper", "estimates", estimates=mark.join(named))
 
 
+def tape_lines(sheet: FittingSheet, words: Words) -> tuple[str, ...]:
+    """How far the readings may be out, once for the girths and once for the back."""
+    wording, found = words.wording, dict[str, str]()
+    for one in sheet.fit.body.settled:
+        dimension = one.measure.dimension
+        known = tape(one) if dimension in TAPES else None
+        if known is not None:
+            code = "tape-back" if dimension is Dimension.BACK_LENGTH else "tape-girths"
+            found.setdefault(code, sentence(known, wording))
+    return tuple(wording.say("paper", code, tape=said) for code, said in found.items())
+
+
+def legend(sheet: FittingSheet, rows: Sequence[ModelRow], words: Words) -> tuple[str, ...]:
+    """What dashes and hatching mean, as far as they are drawn."""
+    spans = [
+        span for row in rows for cell in row.cells.values() for span in cell.spans if span.best
+    ]
+    codes = {
+        "legend-assumed": any(span.assumed for span in spans),
+        "legend-questioned": any(span.questioned for span in spans),
+        "legend-layers": sheet.fit.body.allowance > 0,
+        "legend-estimated": any(head.guess is not None for head in sheet.heads.values()),
+    }
+    return tuple(words.wording.say("paper", code) for code, drawn in codes.items() if drawn)
+
+
 def season_lines(
     sheet: FittingSheet, rows: Sequence[ModelRow], words: Words
 ) -> tuple[SeasonLine, ...]:
@@ -85,8 +113,7 @@ def reasons_on_paper(
     sheet: FittingSheet, row: ModelRow, held: str | None, words: Words
 ) -> tuple[ChosenReasons, ...]:
     """Why the row that is chosen; and, where another is held, why the one and not the other."""
-    # Both seasons of every printed size stand in a block of their own.
-    whole = all_reasons(sheet, row, words, seasons=False)
+    whole = all_reasons(sheet, row, words, on_paper=True)
     beside = held_beside(sheet, row, held)
     if beside is None:
         return (whole,)

@@ -31,8 +31,10 @@ from ui.fitting_page.paper_page import PaperPage
 from ui.fitting_page.paper_sheet import (
     certainty_words,
     estimate_line,
+    legend,
     reasons_on_paper,
     season_lines,
+    tape_lines,
 )
 from ui.fitting_page.print_sheet import LEAST_MODELS, rows_to_print, write_pdf
 from ui.fitting_page.printed import Printed
@@ -197,3 +199,36 @@ def test_with_everything_there_is_to_say_two_models_fit_the_page(desk: Desk, lan
 def test_a_figure_keeps_its_unit_beside_it() -> None:
     assert unbroken("tight by 2.7 cm.") == "tight by 2.7\N{NO-BREAK SPACE}cm."
     assert unbroken("in 10 such readings") == "in 10 such readings"
+
+
+class TestWhatTheDrawingMeans:
+    def test_dashes_and_hatching_are_explained_only_where_they_are_drawn(self) -> None:
+        sheet = laid_out(fit(usual(), two_kinds()))
+        assert "Bars in dashes" in " ".join(legend(sheet, model_rows(sheet), EN))
+        bare = laid_out(own_length(46.0))
+        spans = [
+            one for row in model_rows(bare) for cell in row.cells.values() for one in cell.spans
+        ]
+        assert any(span.assumed for span in spans) is bool(legend(bare, model_rows(bare), EN))
+
+    def test_layers_and_estimates_are_explained(self) -> None:
+        rider = rider_of(chest=92.7, height=168.0, weight=62.0, winter_mm=6)
+        sheet = laid_out(fit(rider, two_kinds()))
+        said = " ".join(legend(sheet, model_rows(sheet), EN))
+        assert "what the winter layers add" in said
+        assert "estimated, not measured" in said
+
+    def test_how_far_the_tape_may_be_out(self) -> None:
+        """1.96 times the fitter's 0.8 and 1.0 cm (fit model, section 4)."""
+        sheet = laid_out(fit(usual(), two_kinds()))
+        girths, back = tape_lines(sheet, EN)
+        assert "± 1.6 cm, 19 times in 20" in girths
+        assert "± 2 cm, 19 times in 20" in back
+
+    def test_a_helpers_sheet_says_which_reading_to_send_again(
+        self, desk: Desk, tmp_path: Path
+    ) -> None:
+        del desk
+        rider = replace(usual(), taken_by=TakenBy.HELPER)
+        said = text_of(tmp_path / "s.pdf", printed_of(fit(rider, shop_table(6)), rider))
+        assert "a fitter's tape" in said.replace("\n", " ")
