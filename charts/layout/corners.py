@@ -9,7 +9,7 @@ from collections.abc import Sequence
 from dataclasses import replace
 from typing import Final
 
-from charts.dimensions import Role
+from charts.dimensions import HeadingReading, Role
 from charts.layout.fields import Field, FieldKind
 from charts.layout.looks import look
 
@@ -27,6 +27,11 @@ _WORDS: Final = frozenset(
 """Words over the names of measures (common practice, no source); a price or a stock is none."""
 
 
+def corners_mended(fields: Sequence[Field]) -> list[Field]:
+    """The fields with sizes that a corner hides, or that its lack has moved, put right."""
+    return corner_named(corner_missing(fields))
+
+
 def corner_named(fields: Sequence[Field]) -> list[Field]:
     """The fields with the first one as the sizes, where only a word for measures hides them."""
     found = list(fields)
@@ -38,6 +43,34 @@ def corner_named(fields: Sequence[Field]) -> list[Field]:
     if any(field.heading.role is Role.MEASURE for field in others):
         found[first] = replace(found[first], kind=FieldKind.LABEL)
     return found
+
+
+def corner_missing(fields: Sequence[Field]) -> list[Field]:
+    """The fields with sizes that stand one place too far to the front put back.
+
+    ``XS | S | M | L`` over ``Chest | 80 | 84 | 88 | 92``: the corner is missing, so that the first
+    size stands where the name of the sizes is due and the last figures stand beside none.
+    """
+    found = list(fields)
+    for number, field in enumerate(found):
+        others = [one for one in found if one is not field and any(one.cells)]
+        if _too_far_in_front(field) and others and all(one.cells[-1] for one in others):
+            cells = (field.heads[:1], *field.cells[:-1])
+            nothing = HeadingReading(Role.UNKNOWN)
+            found[number] = replace(
+                field, kind=FieldKind.LABEL, heads=(), heading=nothing, cells=cells
+            )
+    return found
+
+
+def _too_far_in_front(field: Field) -> bool:
+    """Whether a heading is a size like those below it, and the last of them is blank."""
+    if len(field.heads) != 1 or len(field.cells) < _FEWEST or field.cells[-1]:
+        return False
+    looks = [look(at.text) for at in (*field.heads, *(c[0] for c in field.cells[:-1] if c))]
+    kinds = {one.label.kind for one in looks if one.label is not None and not one.heads}
+    filled = len(looks) == len(field.cells)
+    return filled and len(kinds) == 1 and all(one.label is not None for one in looks)
 
 
 def _hides_sizes(field: Field) -> bool:

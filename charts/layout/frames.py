@@ -7,7 +7,7 @@ from typing import Final
 
 from charts.dimensions import HeadingReading, Role
 from charts.layout.bands import bands_carried
-from charts.layout.corners import corner_named
+from charts.layout.corners import corners_mended
 from charts.layout.cups import with_cups
 from charts.layout.end_rows import ends_joined
 from charts.layout.fields import Field, FieldKind
@@ -15,13 +15,13 @@ from charts.layout.heads import (
     combined,
     continued,
     continues,
-    heading_missing,
     heading_rows,
     heads_of,
 )
 from charts.layout.kinds import Content, kind_of
 from charts.layout.lengths import with_lengths
 from charts.layout.lists_in_cells import parted_lists
+from charts.layout.missing_corner import heading_missing
 from charts.layout.odd_lines import sorted_out
 from charts.layout.settle import settled
 from charts.layout.twins import with_twins
@@ -95,7 +95,7 @@ def frame(view: View) -> Frame:
         content = Content.of(cells)
         fields.append(Field(kind_of(heading, content, column - first), heads, heading, cells))
     fields = settled(
-        labels_parted(sorted_out(corner_named(parted_lists(ends_joined(bands_carried(fields))))))
+        labels_parted(sorted_out(corners_mended(parted_lists(ends_joined(bands_carried(fields))))))
     )
     fields = _continued_again(fields)
     fields = with_twins(with_unit_columns(fields))

@@ -26,6 +26,8 @@ def heading_rows(view: View) -> int:
     A heading row holds no value. Rows of labels only belong to the body, unless a row that names
     dimensions follows them (reference letters above the names).
     """
+    if _size_in_the_corner(view):
+        return 1
     looks: list[list[Look]] = []
     for row in range(min(view.height, MOST_HEADING_ROWS + 1)):
         here = [look(at.text) for at in view.row(row) if at is not None]
@@ -35,6 +37,15 @@ def heading_rows(view: View) -> int:
     while looks and not (_is_heading_row(looks[-1]) or _lengths_below(view, looks)):
         looks.pop()
     return min(len(looks), MOST_HEADING_ROWS)
+
+
+def _size_in_the_corner(view: View) -> bool:
+    """``36 | Chest | Waist`` over ``38 | 84 | 68`` down to a blank: the corner is missing."""
+    if view.height < 3 or view.at(view.height - 1, 0) is not None:
+        return False
+    first, *rest = [look(at.text) if at is not None else None for at in view.row(0)]
+    named = bool(rest) and all(one is not None and one.measures for one in rest)
+    return named and first is not None and first.label is not None and first.value
 
 
 def _lengths_below(view: View, looks: Sequence[Sequence[Look]]) -> bool:
@@ -66,24 +77,6 @@ def _is_heading_row(looks: Sequence[Look]) -> bool:
 def _labels_after_a_name(looks: Sequence[Look]) -> bool:
     """``Size | S | M | L``: a row of a table whose sizes run across, read the wrong way."""
     return len(looks) > 1 and all(one.wordy_label for one in looks[1:])
-
-
-def heading_missing(view: View, rows: int) -> int:
-    """1 when the heading over the sizes is missing and all others stand one column too far left.
-
-    Some programs write a table with row names like that. It is certain when sizes that can be no
-    measurement stand under a dimension, and values stand under nothing at the other end.
-    """
-    if rows == 0 or view.width < 3:
-        return 0
-    heads = [bool(heads_of(view, column, rows)) for column in range(view.width)]
-    first = combined(heads_of(view, 0, rows))
-    if not all(heads[:-1]) or heads[-1] or first.role is not Role.MEASURE:
-        return 0
-    labels = [look(at.text) for at in list(view.column(0))[rows:] if at is not None]
-    last = [look(at.text) for at in list(view.column(view.width - 1))[rows:] if at is not None]
-    sure = all(one.sure_label for one in labels) and any(one.value for one in last)
-    return 1 if sure and labels else 0
 
 
 def heads_of(view: View, column: int, rows: int) -> tuple[At, ...]:

@@ -5,8 +5,10 @@ Every part keeps the place of the cell it came from.
 
 from __future__ import annotations
 
+import re
 from collections.abc import Sequence
 from dataclasses import replace
+from typing import Final
 
 from charts.layout.fields import Field, FieldKind
 from charts.layout.lists import named_value
@@ -14,6 +16,7 @@ from charts.layout.looks import look
 from charts.layout.view import At
 
 _UNREADABLE = frozenset({FieldKind.NOTE, FieldKind.VALUES, FieldKind.SKIPPED, FieldKind.NAMES})
+_PARTS: Final = re.compile(r"[;|\n]|,\s+(?=[^\W\d_])")
 Items = dict[str, At]
 
 
@@ -40,7 +43,7 @@ def _items(cell: tuple[At, ...]) -> Items:
     if not cell or look(cell[0].text).value:
         return {}
     found: Items = {}
-    for line in cell[0].text.replace(";", "\n").replace("|", "\n").splitlines():
+    for line in _PARTS.split(cell[0].text):
         if not line.strip():
             continue
         item = named_value(line)

@@ -37,7 +37,7 @@ def widened(frame: Frame) -> Frame | None:
     names = [one for one in frame.fields if one.kind is FieldKind.NAMES]
     values = _values(frame)
     labels = [one for one in frame.fields if one.kind in {FieldKind.LABEL, FieldKind.LENGTH}]
-    if len(names) != 1 or not labels or not 1 <= len(values) <= 3:
+    if len(names) != 1 or not labels or not 1 <= len(values) <= 3 or _heads_sizes(names[0]):
         return None
     keys = [one for one in frame.fields if one.kind in _KEYS]
     rows = _keys_of_rows(keys, frame.lines)
@@ -57,6 +57,12 @@ def _values(frame: Frame) -> list[Field]:
         return values
     skipped = [one for one in frame.fields if one.kind is FieldKind.SKIPPED]
     return [one for one in skipped if _VALUE_WORDS & set(one.printed_heading.lower().split())]
+
+
+def _heads_sizes(names: Field) -> bool:
+    """Whether a word for size stands among the names: the sizes run across beside it."""
+    heads = [look(cell[0].text).heading for cell in names.cells if cell]
+    return any(one.role is Role.LABEL and not one.candidates for one in heads)
 
 
 def _one_dimension(names: Field) -> bool:

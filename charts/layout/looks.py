@@ -29,6 +29,9 @@ _SIZE_COMPOUND: Final = re.compile(
 """Compounds such as Kleidergröße, kindermaat: words for a size, whatever stands before."""
 _SHORT_NAME: Final = re.compile(r"[(\[]\s*([^\W\d_]{1,4}\.?)\s*[)\]]")
 _LISTING: Final = re.compile(r"[^\W\d_]{2,}\s*[:=]\s*[<>~]?\d")
+_NAMED_FIGURES: Final = re.compile(
+    r"[^\W\d_]{3,}\s+[<>~]?\d[\d.,/ -]*(?:cm|mm|in(?:ch(?:es)?)?|kg|lbs?|\")", re.IGNORECASE
+)
 _TOLERANCE_SIGNS: Final = frozenset({"+/-", "±", "+-", "(+/-)", "(±)"})
 LONG_TEXT: Final = 40
 """Characters above which a lone cell is a sentence, no label and no heading (common practice)."""
@@ -79,7 +82,9 @@ class Look:
     @property
     def listing(self) -> bool:
         """It names a measure and gives its figures too: ``Chest: 84-88 cm``."""
-        return _LISTING.search(self.text) is not None
+        if _LISTING.search(self.text) is not None:
+            return True
+        return len(_NAMED_FIGURES.findall(self.text)) > 1
 
     @property
     def sentence(self) -> bool:

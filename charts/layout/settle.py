@@ -230,6 +230,9 @@ def _headless(fields: Sequence[Field]) -> int | None:
     if len(bare) != 1 or len(values) < 2 or fields[bare[0]].kind is not FieldKind.VALUES:
         return None
     texts = [cell[0].text.strip() for cell in fields[bare[0]].cells if cell]
+    filled = [n for n, field in enumerate(fields) if any(field.cells)]
+    if bare[0] == filled[-1] and not _all_sure(fields[bare[0]]):
+        return None  # numbers behind the last heading: the row may have slipped under it
     named = all(look(text).label is not None for text in texts)
     return bare[0] if named and len(set(texts)) == len(texts) else None
 

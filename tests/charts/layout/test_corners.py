@@ -85,3 +85,45 @@ def test_a_row_of_the_same_size_in_the_other_unit_is_proved_by_its_ratio() -> No
     assert len(values(reading)) == 4
     assert questions(reading) == []
     assert all(one.also_published is not None for one in ranges(reading))
+
+
+@pytest.mark.parametrize("sizes", [("XS", "S", "M"), ("36", "38", "40"), ("104", "110", "116")])
+@pytest.mark.parametrize("second", [("Height", "98-104", "104-110", "110-116"), ()])
+def test_a_missing_corner_moves_no_figures_to_the_next_size(
+    sizes: tuple[str, ...], second: tuple[str, ...]
+) -> None:
+    rows = [sizes, ("Chest (cm)", "55", "57", "59"), *([second] if second else [])]
+    reading = read_bytes("\n".join(",".join(row) for row in rows).encode(), "a.csv")
+    found = {key: one for key, one in values(reading).items() if "chest" in key}
+    asked = questions(reading)
+    right = {f"{size} chest": figure for size, figure in zip(sizes, (55, 57, 59), strict=True)}
+    assert found == right or asked
+
+
+def test_numbers_below_the_first_measure_are_sizes_where_only_that_fits() -> None:
+    reading = read_bytes(b"Chest (cm),Waist (cm)\n36,84,68\n38,88,72\n", "a.csv")
+    assert values(reading) == SHEET
+    assert questions(reading) == []
+
+
+def test_numbers_that_fit_both_ways_are_asked_about() -> None:
+    reading = read_bytes(b"Chest (in),Waist (in)\n36,38,32\n38,40,34\n", "a.csv")
+    assert values(reading) == {}
+    assert questions(reading) == ["no-table"]
+
+
+def test_rows_shorter_than_the_sizes_are_no_rows_of_one_size_each() -> None:
+    reading = read_bytes(b"Size,S,M,L\nChest (cm),80-84,84-88\nWaist (cm),64-68,68-72\n", "a.csv")
+    assert values(reading)["S chest"] == (80, 84)
+    assert values(reading)["M waist"] == (68, 72)
+    assert len(values(reading)) == 4
+
+
+def test_a_cell_may_list_its_measures_behind_commas() -> None:
+    reading = read_bytes(
+        b'Size,Measurements\nS,"Chest 84-88 cm, Waist 68-72 cm"\n'
+        b'M,"Chest 88-92 cm, Waist 72-76 cm"\n',
+        "a.csv",
+    )
+    assert values(reading)["M waist"] == (72, 76)
+    assert len(values(reading)) == 4
