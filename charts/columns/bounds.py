@@ -14,7 +14,7 @@ from charts.dimensions import Role, read_heading
 from charts.findings import Candidate, listed
 from charts.layout.looks import look
 from charts.quantities import factor
-from charts.schema import Dimension, Kind, Range, UnitFrom
+from charts.schema import Basis, Dimension, Kind, Range, UnitFrom
 
 _UPPER: Final = re.compile(
     r"equal (?:to )?or (?:below|less|smaller|under)|(?:below|less than|smaller than|under) or equal"
@@ -96,6 +96,7 @@ _FITTED: Final = frozenset(
         Dimension.WEIGHT,
     }
 )
+_OF_THE_VEST: Final = frozenset({Basis.FINISHED, Basis.FLAT})
 _UPPER_LIMIT: Final = "upper-limit"
 _LOWER_LIMIT: Final = "lower-limit"
 _AS_PRINTED: Final = "as-printed"
@@ -134,11 +135,17 @@ def _implies(words: Words) -> Kind | None:
 def _perhaps(
     columns: Sequence[Filled], words: Words, kind: Kind, around: Surroundings
 ) -> list[Filled]:
-    """Columns of single figures only, asked whether the figures are limits; ranges need none."""
+    """Columns of single figures only, asked whether the figures are limits; ranges need none.
+
+    What the vest itself measures is no limit of a body, whichever of two sizes is taken.
+    """
     meant = [
         number
         for number, one in enumerate(columns)
-        if one.column.dimension in _FITTED and one.ranges and _all_single(one)
+        if one.column.dimension in _FITTED
+        and one.column.basis not in _OF_THE_VEST
+        and one.ranges
+        and _all_single(one)
     ]
     if not meant:
         return list(columns)

@@ -145,3 +145,15 @@ def test_one_act_settles_it(number: int, due: Kind) -> None:
     after = read_bytes(text.encode(), "chart.csv", answers=taken)
     assert {one.kind for one in ranges(after)} == {due}
     assert all(one.settled for one in after.findings if one.code == "bound-doubtful")
+
+
+def test_the_vests_own_measure_is_not_asked_about_as_a_limit_of_the_body() -> None:
+    text = (
+        "Größe;Brustumfang in cm;Rückenlänge der Weste, Fertigmaß in cm\n"
+        "S;84-88;48\nM;89-93;49\nL;94-98;50\n\nZwischen zwei Größen die kleinere nehmen.\n"
+    )
+    reading = read_bytes(text.encode(), "weste.csv")
+    assert "bound-doubtful" not in [one.code for one in reading.findings]
+    asked = text.replace("Rückenlänge der Weste, Fertigmaß", "Rückenlänge (Körpermaß)")
+    codes = [one.code for one in read_bytes(asked.encode(), "weste.csv").findings]
+    assert "bound-doubtful" in codes
