@@ -23,6 +23,7 @@ from ui.drawing.unbroken import unbroken
 from ui.dress import Dress
 from ui.fitting_page.chosen import ChosenReasons, ReasonLine
 from ui.fitting_page.length_check_view import LengthCheckView
+from ui.fitting_page.two_columns import Split, shared
 from ui.theme import Ink
 from ui.words import Words
 
@@ -35,7 +36,7 @@ _SHARE: Final = 0.3
 _NARROW: Final = 620.0
 _LEFT_LINES: Final = 4
 _TWO_COLUMNS: Final = 620.0
-_LEFT_SHARES: Final = (0.42, 0.62)
+_SLACK: Final = 1.03
 _INDENT: Final = 17.0
 _GAP: Final = 24.0
 _WRAP: Final = int(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignTop) | int(
@@ -76,8 +77,7 @@ class SentenceList(QWidget):
         gap = _GAP * unit
         lines = self._lines
         two = len(lines) > _LEFT_LINES and self.width() > _TWO_COLUMNS * unit
-        split = max(_LEFT_LINES, -(-len(lines) // 2)) if two else len(lines)
-        left = self._left_width(lines[:split], lines[split:]) if two else float(self.width())
+        split, left = self._shared(gap) if two else (len(lines), float(self.width()))
         self._texts = []
         self._boxes = self._column(lines[:split], 0.0, left)
         if two:
@@ -87,19 +87,13 @@ class SentenceList(QWidget):
         self.setFixedHeight(max(1, int(high) + 1))
         self.update()
 
-    def _left_width(self, left: Sequence[ReasonLine], right: Sequence[ReasonLine]) -> float:
-        """As wide as its longest sentence, within limits, so that few of either side break."""
-        first, second = (self._wanted(lines) for lines in (left, right))
-        room = self.width() - _GAP * self.dress.unit
-        wanted = first if first + second <= room else room * first / (first + second)
-        least, most = (self.width() * share for share in _LEFT_SHARES)
-        return min(max(wanted, least), most)
-
-    def _wanted(self, lines: Sequence[ReasonLine]) -> float:
-        """The room of the longest of these sentences on one line."""
+    def _shared(self, gap: float) -> Split:
+        """How many sentences stand left, and how wide, so that few of them have to break."""
         measure = QFontMetricsF(self.dress.type_.plain)
-        longest = max(measure.horizontalAdvance(line.text) for line in lines)
-        return longest + (_INDENT + 2) * self.dress.unit
+        # Words never fill a line to its end: each sentence is taken a little longer than it is.
+        advances = [measure.horizontalAdvance(line.text) * _SLACK for line in self._lines]
+        indent = (_INDENT + 2) * self.dress.unit
+        return shared(advances, self.width() - gap, _LEFT_LINES, indent)
 
     def _column(self, lines: Sequence[ReasonLine], left: float, wide: float) -> list[QRectF]:
         """The boxes of sentences one below the other, broken to ``wide`` pixels."""
