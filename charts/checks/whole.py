@@ -14,8 +14,10 @@ from charts.checks.doubt import Column, Doubt, applied, columns
 from charts.checks.label_order import label_order
 from charts.checks.order import order
 from charts.checks.proportions import out_of_proportion
+from charts.checks.same_again import same_again
 from charts.checks.steps import borders, label_steps, leaps, step_breaks
 from charts.checks.strides import far_ends, twice_entered
+from charts.checks.widths import odd_widths
 from charts.findings import LEVELS, FindingLog, Level
 from charts.schema import Chart
 
@@ -29,6 +31,8 @@ CHECKS: Final[tuple[Check, ...]] = (
     far_ends,
     step_breaks,
     twice_entered,
+    same_again,
+    odd_widths,
     label_steps,
     label_order,
     borders,
