@@ -13,7 +13,7 @@ from charts.writers.figures import metric, other, printed_unit
 Column = tuple[Dimension, Definition, Basis, str]
 
 _OPEN: Final = "?"
-_GUESSED_FROM: Final = frozenset({"file", "sheet", "folder"})
+_GUESSED_FROM: Final = frozenset({"file", "sheet"})
 _OTHER_UNITS: Final = {"cm": "in", "kg": "lb"}
 
 
@@ -84,9 +84,10 @@ def _is_metric(value: Range) -> bool:
 def names_of(chart: Chart, wording: Wording) -> Sequence[str]:
     """What the chart is called: maker, model, season and band, as far as it says.
 
-    A maker or model that no title names says so: it is what the file, sheet or folder is called.
+    A model that no title names says so: it is what the file or the sheet is called.
     """
-    words = [name_words(said, wording) for said in (chart.supplier, chart.model) if said]
+    words = [chart.supplier.text] if chart.supplier else []
+    words += [name_words(chart.model, wording)] if chart.model else []
     words += [chart.season.text] if chart.season else []
     if chart.band:
         words.append(wording.say("combined", f"band-{chart.band}"))

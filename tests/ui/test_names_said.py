@@ -1,4 +1,4 @@
-"""A model's name that no title prints is said to be the file's, sheet's or folder's, everywhere."""
+"""A model's name that no title prints is said to be the file's or the sheet's, everywhere."""
 
 from __future__ import annotations
 
