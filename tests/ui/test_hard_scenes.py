@@ -69,3 +69,9 @@ def test_where_nothing_fits_three_are_named(make: MakeDesk, demo: Arrived) -> No
     assert banner.startswith("So lässt sich nichts anprobieren. Am nächsten: ")
     for name in ("Fellgarrow M XXL", "Granvisp 2XL", "Hedgetarrow XL Long"):
         assert name in banner
+
+
+def test_a_stop_that_wins_over_the_makers_rule_is_said_first(make: MakeDesk, demo: Arrived) -> None:
+    page = shown(make, demo, "21-the-makers-rule-against-the-length").window.fitting
+    first = page.reasons.sentences.accessibleDescription().split("\n")[0]
+    assert first.endswith("the length stop wins.")

@@ -104,7 +104,8 @@ def with_advice(
     """The reasons for the offer ``at`` with what is to be said of it beside its dimensions.
 
     What only the shop is to read, which size stands first and what its maker is to be asked for,
-    is left out unless ``for_shop``. Seasons that differ stand before the dimensions.
+    is left out unless ``for_shop``. Seasons that differ, and a stop that wins over the maker's
+    rule, stand before the dimensions.
     """
     row = fit.row_of(at)
     gates, own = len(row.gates), len(row.gates) + len(row.dimensions)
@@ -112,12 +113,14 @@ def with_advice(
     lines = [
         *reasons_.lines[:gates],
         *differ,
+        *_rule(row, wording, stopped=True),
         *reasons_.lines[gates:own],
         *same,
         *_beside(row, wording),
         *(_what_to_ask(fit, row, wording) if for_shop else ()),
         *reasons_.lines[own:],
-        *_between(row, family.neighbours, wording),
+        *_rule(row, wording, stopped=False),
+        *_neighbours(row, family.neighbours, wording),
         *(_pair(fit, row, family.neighbours, wording) if for_shop else ()),
         *(_assumed(row, wording) if for_shop and family.members else ()),
     ]
@@ -200,10 +203,16 @@ def _what_to_ask(fit: FitSheet, row: FitRow, wording: Wording) -> list[ReasonLin
     return [ReasonLine(sentence(one, wording), QUIET) for one in found]
 
 
-def _between(row: FitRow, neighbours: Sequence[int], wording: Wording) -> Iterator[ReasonLine]:
-    """The maker's rule where the chest lies between two sizes, and why not the size beside."""
+def _rule(row: FitRow, wording: Wording, *, stopped: bool) -> Iterator[ReasonLine]:
+    """Where the chest lies between two sizes: the maker's rule, or the stop that wins over it."""
     for reason in between_reasons(row):
-        yield ReasonLine(sentence(reason, wording), QUIET)
+        if (reason.code == "between-stop-wins") is stopped:
+            look = LENGTH_LOOKS["too_long"] if stopped else QUIET
+            yield ReasonLine(sentence(reason, wording), look)
+
+
+def _neighbours(row: FitRow, neighbours: Sequence[int], wording: Wording) -> Iterator[ReasonLine]:
+    """Why not the sizes and lengths beside this one."""
     for at in neighbours:
         why = why_not(row, FitRow(row.arrays, at))
         yield ReasonLine(sentence(why, wording), QUIET)
