@@ -178,7 +178,8 @@ def _swapped(finding: Finding, reading: FileReading) -> Iterator[Choice]:
     for candidate in finding.candidates:
         if candidate.why in ("column-fits", "as-printed"):
             act = Taken(finding.place, finding.code, candidate.why, candidate.text)
-            yield choice(f"swapped-{candidate.why}", act, text=candidate.text)
+            what = "row" if finding.values.get("case") == "row" else candidate.why
+            yield choice(f"swapped-{what}", act, text=candidate.text)
 
 
 def _date(finding: Finding, reading: FileReading) -> Iterator[Choice]:

@@ -11,6 +11,7 @@ from charts.columns.bounds import bounded
 from charts.columns.leftovers import say_blanks, with_tolerances, without_doubles
 from charts.columns.lines import Line, lines_of
 from charts.columns.meaning import columns_of
+from charts.columns.nameless import beside_nameless
 from charts.columns.pairs import paired
 from charts.columns.repeats import without_repeats
 from charts.columns.rows import rows_in_another_unit
@@ -19,6 +20,7 @@ from charts.columns.units import with_units
 from charts.columns.values import Filled, filled
 from charts.columns.words import Surroundings, notes_of, title_of
 from charts.findings import listed
+from charts.layout.fields import FieldKind
 from charts.schema import Chart, Range, Said, Size
 
 Group = tuple[str | None, str | None]
@@ -26,7 +28,8 @@ Group = tuple[str | None, str | None]
 
 def charts_of(around: Surroundings) -> list[Chart]:
     """Every chart that one table holds, without the checks of whole charts."""
-    columns = with_basis(with_units(columns_of(around), around), around)
+    named = beside_nameless(columns_of(around), around)
+    columns = with_basis(with_units(named, around), around)
     columns = suspected(columns, around)
     each = rows_in_another_unit([filled(column, around) for column in columns], around)
     read = paired(each, around)
@@ -64,7 +67,7 @@ def _chart(
         title=title_of(around.table),
         sizes=tuple(sizes),
         model=Said(model, "column") if model else None,
-        band=band or band_around(around),
+        band=band or _in_the_corner(around) or band_around(around),
         notes=notes_of(around.table),
     )
 
@@ -82,3 +85,9 @@ def _asking(ranges: Iterable[Range], findings: tuple[str, ...]) -> Iterable[Rang
     for one in ranges:
         both = listed(*one.findings, *findings)
         yield replace(one, findings=both) if findings else one
+
+
+def _in_the_corner(around: Surroundings) -> str | None:
+    """``Women | S | M``, ``Women's size``: the one band that the names of the sizes stand under."""
+    bands = {field.heading.band for field in around.table.of(FieldKind.LABEL)} - {None}
+    return bands.pop() if len(bands) == 1 else None

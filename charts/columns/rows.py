@@ -1,4 +1,4 @@
-"""Rows filled in in another unit than their headings print: read in the one they fit, and asked."""
+"""Rows in another unit than their headings print: read in the one they fit, asked once."""
 
 from __future__ import annotations
 
@@ -6,13 +6,13 @@ from collections.abc import Sequence
 from dataclasses import replace
 from typing import Final
 
-from charts.columns.cells import read_at
+from charts.columns.cells import OF_A_CELL, read_at
 from charts.columns.values import Filled
 from charts.columns.words import Surroundings
-from charts.findings import listed
+from charts.findings import Candidate, listed
 from charts.notation import Expected, Reading, read_cell
 from charts.quantities import Unit
-from charts.schema import Kind, UnitFrom
+from charts.schema import Kind, Range, UnitFrom
 
 _OTHER: Final = {
     Unit.CM: Unit.IN,
@@ -24,7 +24,7 @@ _OTHER: Final = {
 
 
 def rows_in_another_unit(columns: Sequence[Filled], around: Surroundings) -> list[Filled]:
-    """The columns with such rows read in the other unit, one question for each row."""
+    """The columns with such rows read in the other unit, one question for all of them."""
     found = list(columns)
     lines = sorted({line for one in columns for line in one.ranges})
     for line in lines if len(lines) > 2 else ():
@@ -49,14 +49,28 @@ def _take(found: list[Filled], line: int, filled: Sequence[int], around: Surroun
     first = found[filled[0]].ranges[line]
     for number in filled:
         one = found[number]
-        own = [f.id for f in around.log.findings if f.place == one.ranges[line].place]
-        for ident in own:
-            around.log.withdraw(ident)
+        place = one.ranges[line].place
+        own = [f for f in around.log.findings if f.place == place]
+        for finding in own:
+            if finding.values.get("case") == OF_A_CELL:
+                around.log.withdraw(finding.id)
         unit = _OTHER[one.column.unit or Unit.CM]
         column = replace(one.column, unit=unit, unit_from=UnitFrom.INFERRED)
         read = read_at(column.field.cells[line][0], column, around) or one.ranges[line]
         ident = around.log.add(
-            "units-swapped", first.place, case="row", text=first.published, heading=first.heading
+            "units-swapped",
+            first.place,
+            key=f"rows {around.table.area}",
+            candidates=(_candidate(read, unit),),
+            case="row",
+            text=first.published,
+            heading=first.heading,
         )
         asked = replace(read, findings=listed(*read.findings, ident))
         found[number] = Filled(one.column, {**one.ranges, line: asked})
+
+
+def _candidate(read: Range, unit: Unit) -> Candidate:
+    """The reading taken, to be confirmed."""
+    text = f"{read.published} {unit.value}"
+    return Candidate(text, read.unit.value, read.low, read.high, read.value, "column-fits")

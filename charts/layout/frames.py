@@ -10,6 +10,7 @@ from charts.layout.bands import bands_carried
 from charts.layout.corners import corners_mended
 from charts.layout.cups import with_cups
 from charts.layout.end_rows import ends_joined
+from charts.layout.ends_beside import ends_beside
 from charts.layout.fields import Field, FieldKind
 from charts.layout.heads import (
     combined,
@@ -97,7 +98,7 @@ def frame(view: View) -> Frame:
     fields = settled(
         labels_parted(sorted_out(corners_mended(parted_lists(ends_joined(bands_carried(fields))))))
     )
-    fields = _continued_again(fields)
+    fields = ends_beside(_continued_again(fields))
     fields = with_twins(with_unit_columns(fields))
     lines = len(fields[0].cells) if fields else 0
     fields = with_lengths(with_cups(fields))
@@ -107,11 +108,17 @@ def frame(view: View) -> Frame:
 
 
 def _continued_again(fields: list[Field]) -> list[Field]:
-    """A bare unit takes what the heading to its left was settled to be: Taille, Zoll."""
+    """A bare unit takes what the heading to its left was settled to be: Taille, Zoll.
+
+    A bare ``to`` makes the measure to its left the lower end: ``Chest | to``.
+    """
     found = list(fields)
     for number in range(1, len(found)):
         left, field = found[number - 1], found[number]
         own = combined(field.heads)
+        if continues(own) and own.role is Role.HIGH_END and left.heading.role is Role.MEASURE:
+            heading = replace(left.heading, role=Role.LOW_END)
+            left = found[number - 1] = replace(left, heading=heading)
         if (
             field.kind is left.kind is FieldKind.VALUES
             and continues(own)

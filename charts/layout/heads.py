@@ -165,6 +165,8 @@ def continues(reading: HeadingReading) -> bool:
     """Whether a heading needs the dimension of its left neighbour: ``inch``, ``to``."""
     if reading.rest or (reading.role is Role.UNIT and reading.unit is None):
         return False  # "Nape to floor" is a measure of its own, whatever its "to" could be
+    if reading.candidates:
+        return False  # "Taille min" names a measure, in one language or another
     return reading.role in _CONTINUING and reading.dimension is None
 
 
