@@ -9,6 +9,7 @@ from __future__ import annotations
 import re
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
+from itertools import pairwise
 from typing import Final
 
 from charts.dimensions import Role
@@ -78,9 +79,17 @@ def _cell_a_line(sheet: Sheet, lines: Sequence[_Line]) -> Sheet | None:
             if len(rows) >= _FEWEST_SIZES and 1 < width <= _MOST_COLUMNS:
                 head = [None] * (width - heads) + list(lines[start : start + heads])
                 rest = lines[start + heads + len(rows) * width :]
+                if _mixed([row[0] for row in rows]) or any(look(one.text).value for one in rest):
+                    return None  # another way of putting the lines together is as good
                 return _sheet(sheet, lines[:start], [head, *rows], rest)
         return None
     return None
+
+
+def _mixed(labels: Sequence[_Line | None]) -> bool:
+    """Whether figures and words take turns as labels: rows were cut at the wrong lines."""
+    values = [look(one.text).value for one in labels if one is not None]
+    return sum(a != b for a, b in pairwise(values)) > 1
 
 
 def _chunks(lines: Sequence[_Line], width: int) -> list[list[_Line | None]]:

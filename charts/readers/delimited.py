@@ -36,7 +36,8 @@ _SEP_LINE: Final = re.compile(r"\"?sep=(.)\"?[;,\t ]*(?:\r?\n|\Z)", re.IGNORECAS
 _LABEL: Final = re.compile(r"\d*X*-?[SML]|[A-Z]{1,4}|[^\W\d_]{3,20}", re.IGNORECASE)
 _SAMPLE: Final = 60_000
 _LEAST_SCORE: Final = 0.12
-_WIDE_BLANK: Final = re.compile(r"\S {2,}(?=\S)")
+_WIDE_BLANK: Final = re.compile(r"\S[ \u00a0]{2,}(?=\S)")
+_LAST_COMMA: Final = re.compile(r",[ \t]*$", re.MULTILINE)
 _DECIMAL_COMMA: Final = re.compile(r"(?<=\d),(?=\d)")
 
 
@@ -79,9 +80,10 @@ def separator_of(text: str) -> str | None:
 
 
 def _parted_by_blanks(sample: str) -> bool:
-    """Whether runs of blanks part the columns and every comma is a decimal mark."""
+    """Whether blanks part the columns and every comma is a decimal mark."""
+    sample = _LAST_COMMA.sub("", sample)  # "Dear Madam," parts nothing
     lines = [line for line in sample.splitlines() if "," in line]
-    wide = sum(len(_WIDE_BLANK.findall(line)) > 1 for line in lines)
+    wide = sum(len(_WIDE_BLANK.findall(line)) > 1 or line.count(" ") > 1 for line in lines)
     return 2 * wide > len(lines) and len(_DECIMAL_COMMA.findall(sample)) == sample.count(",")
 
 

@@ -26,6 +26,7 @@ if TYPE_CHECKING:
 
 _LONGEST: Final = 80
 _MOST_BOXES: Final = 400
+_MOST_AROUND: Final = 6
 _BOXES: Final = frozenset(
     ("div", "section", "article", "ul", "ol", "dl", "li", "main", "form", "fieldset", "p")
 )
@@ -191,7 +192,10 @@ def _is_cell(box: _Element) -> bool:
     if not any(len(inner) and inner.tag in _BOXES for inner in box.iter()):
         return True
     inner = box
-    while len(inner) == 1 and not (inner.text or "").strip() and not (inner[0].tail or "").strip():
+    for _ in range(_MOST_AROUND):
+        alone = len(inner) == 1 and not (inner.text or "").strip()
+        if not alone or (inner[0].tail or "").strip():
+            break
         inner = inner[0]
     return not any(one.tag in _BOXES or is_table(one) for one in inner.iterdescendants())
 

@@ -12,9 +12,9 @@ from itertools import pairwise
 from typing import Final
 
 from charts.dimensions import Role, read_heading
-from charts.readers.line_values import is_blank, is_value
+from charts.readers.line_values import is_blank
 from charts.readers.lines import Line, LineCell, LineTable
-from charts.readers.value_runs import rises
+from charts.readers.value_runs import is_cell_value, rises
 from charts.size_labels import read_label
 
 _FEWEST: Final = 2
@@ -67,7 +67,7 @@ def _sizes(block: _Block) -> list[Line] | None:
     if len(labels) < _FEWEST or not all(_is_size(one.text) for one in labels):
         return None
     texts = [one.text for one in labels]
-    wordy = not any(map(is_value, texts)) and len(set(texts)) == len(texts)
+    wordy = not any(map(is_cell_value, texts)) and len(set(texts)) == len(texts)
     if not wordy and not rises(texts):
         return None
     return [first if named else Line("", first.number), *labels]
@@ -81,7 +81,7 @@ def _is_size(text: str) -> bool:
 def _of_headings_first(blocks: Sequence[_Block], sizes: Sequence[Line]) -> LineTable | None:
     """All headings in one block, then one block of figures for each size, or two."""
     heads = blocks[1]
-    if len(heads.lines) < _FEWEST or any(map(is_value, heads.texts)):
+    if len(heads.lines) < _FEWEST or any(map(is_cell_value, heads.texts)):
         return None
     figures = _figures(blocks[2:], len(heads.lines))
     count = len(sizes) - 1
@@ -105,11 +105,11 @@ def _of_named_blocks(blocks: Sequence[_Block], sizes: Sequence[Line]) -> LineTab
     name: _Block | None = None
     end = 0
     for block in blocks[1:]:
-        if name is None and len(block.lines) == 1 and not is_value(block.texts[0]):
+        if name is None and len(block.lines) == 1 and not is_cell_value(block.texts[0]):
             name = block
             continue
         own = [*name.lines, *block.lines] if name is not None else list(block.lines)
-        if len(own) != count + 1 or is_value(own[0].text) or not _all_figures(own[1:]):
+        if len(own) != count + 1 or is_cell_value(own[0].text) or not _all_figures(own[1:]):
             break
         rows.append(own)
         name, end = None, block.end
@@ -126,7 +126,7 @@ def _figures(blocks: Sequence[_Block], width: int) -> list[_Block]:
 
 
 def _all_figures(lines: Sequence[Line]) -> bool:
-    return all(is_value(one.text) or is_blank(one.text) for one in lines)
+    return all(is_cell_value(one.text) or is_blank(one.text) for one in lines)
 
 
 def _rise(blocks: Sequence[_Block]) -> bool:

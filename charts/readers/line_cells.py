@@ -10,27 +10,31 @@ from typing import Final
 from charts.dimensions import Role, read_heading
 from charts.readers.line_blocks import block_table
 from charts.readers.line_stream import stream_table
-from charts.readers.line_values import is_blank, is_value
+from charts.readers.line_values import is_blank
 from charts.readers.lines import Line, LineCell, LineTable
+from charts.readers.value_runs import is_cell_value, takes_turns
 
 _MOST_COLUMNS: Final = 16
 _LONGEST: Final = 40
 _FEWEST_CELLS: Final = 6
+_LINES_TO_A_FIGURE: Final = 60
 _LINES_OF_TITLES: Final = 12
 _MOST_TITLES: Final = 3
 
 
 def cell_table(lines: Sequence[Line]) -> LineTable | None:
     """The table whose headings ``lines`` begin with; None when the lines come out uneven."""
-    if len(lines) < 4 or not lines[0].text.strip() or is_value(lines[0].text):
+    if len(lines) < 4 or not lines[0].text.strip() or is_cell_value(lines[0].text):
         return None
     return _by_blank_lines(lines) or _by_headings(lines)
 
 
 def streamed_table(lines: Sequence[Line]) -> LineTable | None:
     """The same where the rows tell how many columns there are, whatever the language."""
+    if not lines or not lines[0].text.strip() or not _figure_near(lines):
+        return None
     filled = [replace(line, text=line.text.strip()) for line in lines if line.text.strip()]
-    if len(filled) < _FEWEST_CELLS or not lines[0].text.strip() or is_value(lines[0].text):
+    if len(filled) < _FEWEST_CELLS:
         return None
     table = None if _block_ahead(lines) else stream_table(filled)
     if table is None or not _rows_keep_together(table, lines):
@@ -38,6 +42,10 @@ def streamed_table(lines: Sequence[Line]) -> LineTable | None:
     last = filled[table.used - 1].number
     used = next(at for at, line in enumerate(lines, start=1) if line.number == last)
     return LineTable(table.rows, used, inferred=table.inferred)
+
+
+def _figure_near(lines: Sequence[Line]) -> bool:
+    return any(sign.isdigit() for line in lines[:_LINES_TO_A_FIGURE] for sign in line.text)
 
 
 def _block_ahead(lines: Sequence[Line]) -> bool:
@@ -108,9 +116,12 @@ def _first_value(lines: Sequence[Line]) -> int:
     """Which of the filled lines is the first with a figure; 0 when no table can begin here."""
     at = 0
     for line in lines[: _MOST_COLUMNS * 3]:
-        if is_value(line.text):
+        if is_cell_value(line.text):
             return at
-        at += bool(line.text.strip())
+        text = line.text.strip()
+        at += bool(text)
+        if "\t" in text or "|" in text:
+            return 0
         if at > _MOST_COLUMNS:
             break
     return 0
@@ -135,8 +146,9 @@ def _fits(lines: Sequence[Line], first_value: int) -> Iterator[tuple[int, int]]:
         while _is_row(lines[count * width : (count + 1) * width], width):
             count += 1
         left = lines[count * width :]
-        labels = {line.text.strip() for line in lines[width : count * width : width]}
-        even = count > 2 and len(labels) == count - 1 and not _has_value(left[:width])
+        labels = [line.text.strip() for line in lines[width : count * width : width]]
+        apart = len(set(labels)) == count - 1 and not takes_turns(labels)
+        even = count > 2 and apart and not _has_value(left[:width])
         if even and not (_names_measure(lines[1:width]) and _names_measure(lines[width::width])):
             yield width, count
 
@@ -153,11 +165,11 @@ def _is_row(lines: Sequence[Line], width: int = 0) -> bool:
     label, *values = [line.text.strip() for line in lines]
     if not values or len(label) > _LONGEST:
         return False
-    return all(is_value(text) or is_blank(text) for text in values)
+    return all(is_cell_value(text) or is_blank(text) for text in values)
 
 
 def _has_value(lines: Sequence[Line]) -> bool:
-    return any(is_value(line.text) for line in lines)
+    return any(is_cell_value(line.text) for line in lines)
 
 
 def _cells(rows: Sequence[Sequence[Line]]) -> list[list[LineCell]]:

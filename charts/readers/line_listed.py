@@ -19,7 +19,10 @@ _LISTED: Final = re.compile(r"(?P<title>[^:]{3,120}?)\s*:\s*(?P<items>.{8,})")
 _BRACKET: Final = re.compile(r"\(([^()]*)\)")
 _ITEM_END: Final = re.compile(r"\s*[·•;|]\s*|,\s+")
 _STROKE: Final = re.compile(r"\s*/\s*|\s+[x×]\s+")
-_ITEM: Final = re.compile(r"(?P<label>[^\s:=]+(?: [^\W\d_]+)?)\s*[:=]?\s+(?P<values>[\d½¼¾<>].*)")
+_ITEM: Final = re.compile(
+    r"(?P<label>[^\s:=(]+(?: [^\W\d_]+)?)\s*(?:[:=]?\s+|=)(?P<values>[\d½¼¾<>].*)"
+)
+_IN_BRACKET: Final = re.compile(r"([^()]+)\(([^()]+)\)")
 _LONGEST: Final = 2_000
 
 
@@ -29,9 +32,11 @@ def listed_table(lines: Sequence[Line]) -> LineTable | None:
         return None
     found = _LISTED.fullmatch(lines[0].text.strip().rstrip("."))
     names = _names(found["title"]) if found is not None else []
-    if found is None or len(names) < 2:
+    if found is None or not names:
         return None
     parts = [part for part in _ITEM_END.split(found["items"]) if part.strip()]
+    if len(names) == 1 and not all(map(_IN_BRACKET.fullmatch, parts)):
+        return None  # "Chest: S 84, M 90" is a sentence like others
     items = [item for part in parts if (item := _item(part.strip(), len(names))) is not None]
     if len(items) < 2 or len(items) < len(parts):
         return None
@@ -51,10 +56,11 @@ def _names(title: str) -> list[str]:
 
 
 def _item(text: str, count: int) -> list[str] | None:
-    found = _ITEM.fullmatch(text)
+    bracketed = _IN_BRACKET.fullmatch(text)  # "XS (78-82 cm)"
+    found = _ITEM.fullmatch(f"{bracketed[1].strip()} {bracketed[2]}" if bracketed else text)
     label = read_label(found["label"]) if found is not None else None
     if found is None or label is None:
         return None
-    values = _STROKE.split(found["values"].strip())
+    values = _STROKE.split(found["values"].strip()) if count > 1 else [found["values"].strip()]
     even = len(values) == count and all(map(is_value, values))
     return [found["label"], *values] if even else None

@@ -14,7 +14,7 @@ from typing import Final
 from charts.dimensions import Role, read_heading
 from charts.readers.line_values import is_glued, is_value, without_limit
 from charts.readers.lines import Line, LineCell, LineTable
-from charts.readers.value_runs import values_in
+from charts.readers.value_runs import named_values
 
 _BULLET: Final = re.compile(r"\s*(?:[•▪◦●○·*‣»>✓–-]\s+|\d{1,2}[.)]\s+(?=\D))?")
 _LABEL_END: Final = re.compile(r"\s*[:=]\s*|\s+[-–—]\s*")
@@ -143,7 +143,8 @@ def _taken_apart(line: Line) -> _Said | None:
     text = _unbulleted(line.text)
     for end in _LABEL_END.finditer(text):
         label = text[: end.start()].strip()
-        if is_value(label) and len(values_in(text)) > 1:
+        run = named_values(text) if label[-1:].isdigit() else None
+        if run is not None and len(run.parts) > 1:
             return None  # "26 - 32 33 - 38" is ranges, no label and its values
         if not label or len(label) > _LONGEST_LABEL or _NO_LABEL.search(label):
             return None

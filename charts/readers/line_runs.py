@@ -11,12 +11,13 @@ from collections.abc import Sequence
 from dataclasses import dataclass, field
 from typing import Final
 
-from charts.dimensions import find_units
+from charts.dimensions import Role, find_units, read_heading
 from charts.quantities import Unit
 from charts.readers.lines import Line, LineCell, LineTable
-from charts.readers.value_runs import labels_in, named_values, values_in
+from charts.readers.value_runs import Named, is_size, labels_in, named_values, rises, values_in
 
 _MOST_NAME_LINES: Final = 3
+_LINES_LOOKED_AT: Final = 40
 _LONGEST_NAME: Final = 40
 _IMPERIAL: Final = ('"', "”", "″", "''")
 _LAST_WORD: Final = re.compile(r"[^\W\d_]+\.?\Z")
@@ -38,6 +39,8 @@ class _Walk:
 def run_table(lines: Sequence[Line]) -> LineTable | None:
     """The table whose sizes ``lines`` begin with; None when no line of values has as many."""
     sizes = labels_in(lines[0].text) if lines else None
+    guessed = _numbers_first(lines) if sizes is None else None
+    sizes = sizes or guessed
     if sizes is None:
         return None
     head = [LineCell(text, lines[0].number) for text in (sizes.name, *sizes.parts)]
@@ -47,7 +50,40 @@ def run_table(lines: Sequence[Line]) -> LineTable | None:
         at += step
     if not walk.valued:
         return None
-    return LineTable(walk.rows, walk.used, inferred=walk.inferred)
+    return LineTable(walk.rows, walk.used, inferred=walk.inferred or guessed is not None)
+
+
+def run_below_sizes(lines: Sequence[Line]) -> LineTable | None:
+    """The same with the sizes one a line: ``Size``, ``S``, ``M``, then a name and its values."""
+    filled = [line for line in lines[:_LINES_LOOKED_AT] if line.text.strip()]
+    texts = [line.text.strip() for line in filled]
+    first = next((at for at, text in enumerate(texts) if is_size(text)), len(texts))
+    end = next((at for at in range(first, len(texts)) if not is_size(texts[at])), len(texts))
+    if first > 1 or end - first < 2 or len(set(texts[first:end])) < end - first:
+        return None
+    if texts[:first] and read_heading(texts[0]).role is Role.MEASURE:
+        return None
+    name = [LineCell("".join(texts[:first]), filled[0].number)]
+    head = name + [LineCell(line.text.strip(), line.number) for line in filled[first:end]]
+    start = next(at for at, line in enumerate(lines, start=1) if line is filled[end - 1])
+    walk = _Walk(lines, end - first, [head], start)
+    at = start
+    while (step := _step(walk, at)) > 0:
+        at += step
+    return LineTable(walk.rows, walk.used, inferred=True) if walk.valued > 1 else None
+
+
+def _numbers_first(lines: Sequence[Line]) -> Named | None:
+    """``Méret 38 40 42``: rising numbers behind an unknown word, over lines of as many figures."""
+    filled = [line for line in lines[:_LINES_LOOKED_AT] if line.text.strip()][:3]
+    found = [named_values(line.text) for line in filled]
+    first = found[0] if len(found) > 2 else None
+    if first is None or len(first.parts) < 3 or not first.name:
+        return None
+    even = all(one is not None and one.name and len(one.parts) == len(first.parts) for one in found)
+    unknown = read_heading(first.name).role is Role.UNKNOWN
+    numbers = all(one.isdigit() for one in first.parts) and rises(first.parts)
+    return first if even and unknown and numbers else None
 
 
 def _step(walk: _Walk, at: int) -> int:

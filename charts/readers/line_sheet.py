@@ -12,7 +12,8 @@ from charts.readers.line_cells import cell_table, streamed_table
 from charts.readers.line_columns import column_table
 from charts.readers.line_listed import listed_table
 from charts.readers.line_prose import prose_table
-from charts.readers.line_runs import run_table
+from charts.readers.line_rows import row_table
+from charts.readers.line_runs import run_below_sizes, run_table
 from charts.readers.line_sentences import sentence_table
 from charts.readers.line_values import is_glued
 from charts.readers.lines import Line, LineTable
@@ -28,8 +29,10 @@ _FINDERS: Final[tuple[Callable[[Sequence[Line]], LineTable | None], ...]] = (
     separated_table,
     run_table,
     column_table,
+    row_table,
     block_table,
     cell_table,
+    run_below_sizes,
     streamed_table,
 )
 _LINES_AHEAD: Final = 600  # a table of one cell a line has no more

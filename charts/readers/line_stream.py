@@ -13,9 +13,9 @@ from dataclasses import dataclass
 from typing import Final
 
 from charts.dimensions import Role, read_heading
-from charts.readers.line_values import is_blank, is_value
+from charts.readers.line_values import is_blank
 from charts.readers.lines import Line, LineCell, LineTable
-from charts.readers.value_runs import rises
+from charts.readers.value_runs import is_cell_value, rises, takes_turns
 from charts.size_labels import read_label
 
 _MOST_COLUMNS: Final = 20
@@ -47,7 +47,7 @@ def stream_table(cells: Sequence[Line], *, inferred: bool = True) -> LineTable |
     """
     lead = _lead(cells)
     if not lead:
-        return None
+        return _under_bare_sizes(cells)
     ways = list(_ways(cells, lead))
     most = max((way.covered for way in ways), default=0)
     best = [way for way in ways if way.covered == most]
@@ -67,12 +67,30 @@ def stream_table(cells: Sequence[Line], *, inferred: bool = True) -> LineTable |
     )
 
 
+def _under_bare_sizes(cells: Sequence[Line]) -> LineTable | None:
+    """Sizes that are numbers without a word above them, then names with a figure for each."""
+    count = next((at for at, one in enumerate(cells[:_LEAD]) if not _is_figure(one.text)), 0)
+    sizes = [one.text for one in cells[:count]]
+    if count < 3 or not all(map(_is_size, sizes)) or not rises(sizes):
+        return None
+    rows = _rows(cells[count:], count + 1)
+    names = [cells[count + row * (count + 1)].text for row in range(rows)]
+    end = count + rows * (count + 1)
+    over = end < len(cells) and _is_figure(cells[end].text)
+    if rows < 2 or over or any(map(_is_figure, names)):
+        return None
+    table = [cells[at : at + count + 1] for at in range(count, end, count + 1)]
+    head = [Line("", cells[0].number), *cells[:count]]
+    found = [[LineCell(one.text, one.number) for one in row] for row in (head, *table)]
+    return LineTable(found, used=end, inferred=True)
+
+
 def _lead(cells: Sequence[Line]) -> int:
     """How many cells stand before the first figure; 0 when no table can begin here."""
     for at, one in enumerate(cells[:_LEAD]):
         if _is_figure(one.text):
             return at
-        if len(one.text) > _LONGEST:
+        if len(one.text) > _LONGEST or "\t" in one.text or "|" in one.text:
             return 0
     return 0
 
@@ -84,6 +102,20 @@ def _ways(cells: Sequence[Line], lead: int) -> Iterator[_Way]:
             head = _head_start(cells[:start], width)
             if head is not None and _enough(cells, start, width, rows, head):
                 yield _Way(start, width, rows, head)
+            elif start < lead and rows > 1 and _sizes_first(cells[start:], width, rows):
+                yield _Way(start + width, width, rows - 1, start)
+
+
+def _sizes_first(cells: Sequence[Line], width: int, rows: int) -> bool:
+    """Whether the first row names the sizes by numbers: ``Größe``, ``36``, ``38``, ``40``."""
+    name, *sizes = [one.text for one in cells[:width]]
+    labels = [cells[row * width].text for row in range(rows)]
+    role = read_heading(name).role
+    sure = role is Role.LABEL or (role is Role.UNKNOWN and len(sizes) > 2)
+    numbers = all(_NUMBER.fullmatch(one) and _is_size(one) for one in sizes)
+    after = rows * width
+    ends = after >= len(cells) or not _is_figure(cells[after].text)
+    return sure and numbers and ends and rises(sizes) and not any(map(_is_figure, labels))
 
 
 def _rows(cells: Sequence[Line], width: int) -> int:
@@ -138,8 +170,8 @@ def _enough(cells: Sequence[Line], start: int, width: int, rows: int, head: int)
     if rows < (1 if sizes_across and len(heads) > 1 else 2):
         return False
     numbers = [label for label in labels if _is_figure(label)]
-    if numbers:  # numbers for labels: they rise
-        return all(map(_is_size, labels)) and rises(numbers)
+    if numbers:  # numbers for labels: they rise, and letters stand before or behind all of them
+        return not takes_turns(labels) and all(map(_is_size, labels)) and rises(numbers)
     # Rows that begin with a text end before the next one: no figure may be left over.
     after = start + rows * width
     return after >= len(cells) or not _is_figure(cells[after].text)
@@ -151,7 +183,7 @@ def _is_size(text: str) -> bool:
 
 
 def _is_figure(text: str) -> bool:
-    return bool(text) and (is_value(text) or _AGE.fullmatch(text) is not None)
+    return bool(text) and (is_cell_value(text) or _AGE.fullmatch(text) is not None)
 
 
 def _head(before: Sequence[Line], way: _Way) -> list[Line] | None:

@@ -10,24 +10,33 @@ from typing import Final
 
 from charts.findings import FindingLog
 from charts.readers.delimited import parsed_rows, separator_of
+from charts.readers.line_marks import without_marks
 from charts.readers.line_prose import prose_table
 from charts.readers.line_sheet import LineSheet, laid_out
 from charts.readers.lines import numbered
 from charts.readers.source import MARKDOWN_ENDINGS, PASTED, TEXT_ENDINGS, Claim, Reader, Source
+from charts.readers.value_runs import is_cell_value
 from charts.sheet import Addressing, Sheet
 
 _LINE_ENDINGS: Final = [one for one in TEXT_ENDINGS if one not in ("csv", "tsv", "tab")]
 _FIRST_LINES: Final = 200
+_FEWEST_LONE: Final = 4
+_RULE: Final = frozenset("-:=+ ")
 
 
 def _claims(source: Source) -> Claim:
     if not source.text or source.ending in MARKDOWN_ENDINGS:
         return Claim.NONE
-    if _holds_prose(source.text):
+    text = without_marks(source.text)
+    lines = source.name == PASTED or source.ending in _LINE_ENDINGS
+    if _holds_prose(text) or (lines and text != source.text):
         return Claim.CERTAIN
     if source.name == PASTED:
         return Claim.LIKELY
-    if source.ending not in _LINE_ENDINGS or separator_of(source.text) is not None:
+    separator = separator_of(text) if lines else None
+    if separator is not None and _has_lone_values(text, separator):
+        return Claim.CERTAIN
+    if not lines or separator is not None:
         return Claim.NONE
     return Claim.LIKELY
 
@@ -41,8 +50,10 @@ def _holds_prose(text: str) -> bool:
 
 
 def _open(source: Source, log: FindingLog) -> tuple[Sheet, ...]:
-    text = source.opened_text(log)
+    text = without_marks(source.opened_text(log))
     separator = None if _holds_prose(text) else separator_of(text)
+    if separator is not None and _has_lone_values(text, separator):
+        separator = None  # a second table stands beside the separated one, a cell a line
     sheet = laid_out(numbered(text)) if separator is None else _separated(text, separator)
     if sheet.glued:
         place = f"line {sheet.glued[0]}"
@@ -63,9 +74,17 @@ def _open(source: Source, log: FindingLog) -> tuple[Sheet, ...]:
     )
 
 
+def _has_lone_values(text: str, separator: str) -> bool:
+    """Whether some lines are one figure each, without the separator of the others."""
+    lines = [line.text for line in numbered(text[:20_000]) if separator not in line.text]
+    return sum(map(is_cell_value, lines)) >= _FEWEST_LONE
+
+
 def _separated(text: str, separator: str) -> LineSheet:
     sheet = LineSheet(tables=1)
     for row in parsed_rows(text, separator):
+        if any(row.fields) and all(set(field) <= _RULE for field in row.fields):
+            continue
         sheet.add_row([(field, row.line) for field in row.fields], row.line)
     return sheet
 

@@ -16,7 +16,8 @@ from charts.size_labels import LabelKind, read_label
 
 _FIGURE: Final = r"(?:\d+(?:[.,]\d{1,3})?(?:\s?[½¼¾⅛⅜⅝⅞]|\s\d/(?:2|4|8|16)(?!\d))?|[½¼¾⅛⅜⅝⅞])"
 _UNIT: Final = (
-    r"(?:\s?(?:cms?|mm|ins?|inch(?:es)?|kgs?|lbs?|ft|st|zoll|pouces|tum|см|кг)(?![^\W\d_])\.?"
+    r"(?:\s?(?:cms?|mm|ins?|inch(?:es)?|kgs?|lbs?|ft|st|zoll|pouces|tum|см|кг"
+    r"|years?|yrs?|jahre?|ans|años|anni|anos|jaar|år|lat|let|лет)(?![^\W\d_])\.?"
     r"|\s?(?:''|[\"”″“]))?"
 )
 _FEET: Final = rf"\d\s?['’′]\s?(?:{_FIGURE}\s?[\"”″]?)?"
@@ -31,10 +32,11 @@ _VALUE: Final = re.compile(rf"{_WHOLE}(?:\s*\({_WHOLE}\))?(?=\s|\Z)", re.IGNOREC
 _BEGIN: Final = re.compile(rf"{_LIMIT}[\d½¼¾⅛⅜⅝⅞]", re.IGNORECASE)
 _JOINED: Final = re.compile(r"\s*([-–/])\s*")
 _SPLIT_WORDS: Final = re.compile(
-    r"\b(x{1,3}|extra|\d)[ -](small|large|klein|groß|gross)\b", re.IGNORECASE
+    r"\b(x{1,3}|extra|\d) (small|large|klein|groß|gross)\b", re.IGNORECASE
 )
 _KEPT: Final = "\N{NO-BREAK SPACE}"
 _WORDY: Final = (LabelKind.ALPHA, LabelKind.COMBINED)
+_ROW: Final = re.compile(r"\S\s{3,}\S")
 _LONGEST_NAME: Final = 60
 _MOST_WORDS: Final = 4
 _LONGEST_LINE: Final = 400
@@ -61,6 +63,11 @@ def values_in(text: str) -> tuple[str, ...]:
     return tuple(found)
 
 
+def is_cell_value(text: str) -> bool:
+    """Whether ``text`` is the value of one cell: one figure, or one in two units; no row."""
+    return is_value(text) and _ROW.search(text) is None and len(values_in(text)) < 3
+
+
 def named_values(text: str) -> Named | None:
     """A name and the values behind it; None when the line does not come out even."""
     text = text.strip()
@@ -79,7 +86,7 @@ def labels_in(text: str) -> Named | None:
     """
     words = _words(text)
     first = len(words)
-    while first and _is_label(words[first - 1]):
+    while first and is_size(words[first - 1]):
         first -= 1
     name, labels = " ".join(words[:first]), tuple(words[first:])
     if len(labels) < 2 or first > _MOST_WORDS or len(set(labels)) < len(labels):
@@ -102,6 +109,12 @@ def rises(labels: Sequence[str]) -> bool:
     return len(orders) == len(labels) and all(a < b for a, b in pairwise(orders))
 
 
+def takes_turns(labels: Sequence[str]) -> bool:
+    """Whether figures and words change more than once: rows were cut at the wrong lines."""
+    figures = [is_value(label) for label in labels]
+    return sum(a != b for a, b in pairwise(figures)) > 1
+
+
 def _starts_word(text: str, at: int) -> bool:
     return at == 0 or text[at - 1].isspace()
 
@@ -113,7 +126,8 @@ def _words(text: str) -> list[str]:
     return [word.replace(_KEPT, " ") for word in kept.split(" ") if word.strip()]
 
 
-def _is_label(word: str) -> bool:
+def is_size(word: str) -> bool:
+    """Whether ``word`` can only be a size: letters, or a number without a unit."""
     label = read_label(word)
     if label is None or label.doubtful is not None:
         return False

@@ -6,7 +6,7 @@ from textwrap import dedent
 
 import pytest
 
-from charts.importer import read_pasted
+from charts.importer import read_bytes, read_pasted
 from charts.readers.line_stream import stream_table
 from charts.readers.lines import Line
 from tests.charts.readers.reading import paste, read
@@ -87,7 +87,7 @@ def test_an_empty_corner_behind_the_sizes_is_put_in_front_of_them() -> None:
 
 
 def test_one_cell_a_line_across_is_put_back_in_any_language_and_asked_once() -> None:
-    reading = read_pasted("Méret\nS\nM\nL\nMell\n84\n90\n96\nDerék\n70\n76\n82\n")
+    reading = read_pasted("S\nM\nL\nMell\n84\n90\n96\nDerék\n70\n76\n82\n")
     (chart,) = reading.charts
     assert [size.label for size in chart.sizes] == ["S", "M", "L"]
     assert [one.published for one in chart.sizes[1].ranges] == ["90", "76"]
@@ -108,6 +108,38 @@ def test_one_cell_a_line_across_is_put_back_in_any_language_and_asked_once() -> 
 )
 def test_what_does_not_come_out_even_is_left_alone(cells: list[str]) -> None:
     assert stream_table([Line(text, at) for at, text in enumerate(cells)]) is None
+
+
+def test_figures_and_words_that_take_turns_as_labels_are_no_labels() -> None:
+    text = "Size\nChest\nWaist\nHip\nS\n84-90\n70-76\nM\n90-96\n76-82\n96-102\nL\n96-102\n82-88\n"
+    reading = read_pasted(text)  # a cell is lost in the row of S
+    assert not reading.charts
+    assert [one.code for one in reading.findings] == ["no-table"]
+
+
+def test_numbers_for_sizes_across_with_a_word_before_them_or_without() -> None:
+    rows = "Brust\n84\n88\n92\nTaille\n66\n70\n74\n"
+    for head in ("36\n38\n40\n", "Méret\n36\n38\n40\n"):
+        found = paste(head + rows)
+        assert found.rows()[0][1:] == ["36", "38", "40"]
+        assert found.rows()[1:] == [["Brust", "84", "88", "92"], ["Taille", "66", "70", "74"]]
+        assert found.sheet.inferred
+
+
+def test_both_units_in_turn_below_sizes_on_lines_of_their_own() -> None:
+    text = 'Size\nXS\nS\nChest\n30-32"\n76-81 cm\n32-34"\n81-86 cm\n'
+    more = 'Waist\n24-26"\n61-66 cm\n26-28"\n66-71 cm\n'
+    found = paste(text + more)
+    assert found.rows()[1] == ["Chest", '30-32"\n76-81 cm', '32-34"\n81-86 cm']
+    assert found.sheet.inferred
+
+
+def test_a_table_a_cell_a_line_beside_a_table_with_tabs_is_read_too() -> None:
+    women = "Women\nSize\tBust\tWaist\nXS\t78-82\t60-64\nS\t82-86\t64-68\n\n"
+    men = "Men\nSize\nChest\nWaist\nS\n88-94\n76-82\nM\n94-100\n82-88\n"
+    for reading in (read_pasted(women + men), read_bytes((women + men).encode(), "a.txt")):
+        assert [chart.band for chart in reading.charts] == ["women", "men"]
+        assert [len(chart.sizes) for chart in reading.charts] == [2, 2]
 
 
 def test_an_indented_block_is_no_column_behind_a_tab() -> None:

@@ -12,7 +12,7 @@ from hypothesis import strategies as st
 from charts.importer import read_pasted
 from charts.readers.value_runs import labels_in, named_values, values_in
 from charts.schema import Dimension
-from tests.charts.readers.reading import paste
+from tests.charts.readers.reading import paste, rows_of
 
 
 @pytest.mark.parametrize(
@@ -116,3 +116,75 @@ def test_one_value_a_line_alternately_in_two_units_is_one_cell_in_both() -> None
         ["Waist", "67 cm\n26.4 in", "71 cm\n27.9 in"],
     ]
     assert not found.sheet.inferred
+
+
+@pytest.mark.parametrize(
+    ("text", "rows"),
+    [
+        (
+            "Taille Tour de poitrine Tour de taille\nS 84 - 90 68 - 74 cm\nM 90 - 96 74 - 80 cm\n",
+            [["Taille", "Tour de poitrine", "Tour de taille"],
+             ["S", "84 - 90", "68 - 74 cm"], ["M", "90 - 96", "74 - 80 cm"]],
+        ),
+        (
+            "Size Chest (cm) Waist\n(cm)\nS 84 - 90 68 -\n74\nM 90 - 96 74 -\n80\n",
+            [["Size", "Chest (cm)", "Waist (cm)"],
+             ["S", "84 - 90", "68 - 74"], ["M", "90 - 96", "74 - 80"]],
+        ),
+        (
+            "Größe Alter Brust\n92 1-2 Jahre 53-54 cm\n104 3-4 Jahre 56-57 cm\n",
+            [["Größe", "Alter", "Brust"],
+             ["92", "1-2 Jahre", "53-54 cm"], ["104", "3-4 Jahre", "56-57 cm"]],
+        ),
+        (
+            "Größe Brust Länge\n36 84 cm 41,5 cm\n38 88 cm 42 cm\n",
+            [["Größe", "Brust", "Länge"], ["36", "84 cm", "41,5 cm"], ["38", "88 cm", "42 cm"]],
+        ),
+    ],
+)  # fmt: skip
+def test_a_size_a_line_with_blanks_inside_its_values(text: str, rows: list[list[str]]) -> None:
+    assert paste(text).rows() == rows
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "Koko Yksi Kaksi Kolme\nS 84 - 90 68 - 74\nM 90 - 96 74 - 80\nL 96 - 99 80 - 84\n",
+        "Size Chest Waist\n38 84 - 90 68 - 74\n36 90 - 96 74 - 80\n",
+        "Size Chest Waist\nS 84 - 90 68 - 74\nM 90 - 96\n",
+    ],
+)
+def test_headings_that_cannot_be_parted_and_rows_that_differ_stay_lines(text: str) -> None:
+    found = paste(text)
+    assert (found.sheet.columns, found.codes) == (1, ["no-table"])
+
+
+def test_numbers_behind_an_unknown_word_over_as_many_figures_are_the_sizes_and_asked() -> None:
+    found = paste("Méret 38 40 42\nMell 88 92 96\nDerék 70 74 78\n")
+    assert found.rows()[0] == ["Méret", "38", "40", "42"]
+    assert found.sheet.inferred
+    assert paste("Méret 38 40 42\nMell 88 92\nDerék 70 74 78\n").sheet.columns == 1
+
+
+_QUOTED = ">> Size   Chest\n>> S      84-90 cm\n>> M      90-96 cm\n\nBest regards\n"
+
+
+def test_signs_of_quoting_are_taken_away_and_lines_keep_their_numbers() -> None:
+    found = paste("Hello,\n\n" + _QUOTED).sheet
+    assert rows_of(found)[1:4] == [["Size", "Chest"], ["S", "84-90 cm"], ["M", "90-96 cm"]]
+    assert found.place(4, 1) == "line 5"
+
+
+def test_more_than_sixty_is_no_quoting() -> None:
+    found = paste("Size\nWeight\nS\n> 50 kg\nM\n> 60 kg\nL\n> 70 kg\n")
+    assert found.rows()[1:] == [["S", "> 50 kg"], ["M", "> 60 kg"], ["L", "> 70 kg"]]
+    assert paste("> 50 kg\n> 60 kg\n> 70 kg\n").rows() == [["> 50 kg"], ["> 60 kg"], ["> 70 kg"]]
+
+
+def test_a_drawn_frame_is_bars() -> None:
+    found = paste("┌──┬──┐\n│Size│Chest│\n├──┼──┤\n│S│84-90│\n├──┼──┤\n│M│90-96│\n└──┴──┘\n")
+    assert [row[1:] for row in found.rows()] == [
+        ["Size", "Chest"],
+        ["S", "84-90"],
+        ["M", "90-96"],
+    ]

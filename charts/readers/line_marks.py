@@ -1,0 +1,48 @@
+"""Marks that a mail program or a terminal puts around lines: signs of quoting, drawn frames.
+
+Lines keep their numbers; only what was added around them is taken away.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator, Sequence
+from typing import Final
+
+_QUOTED: Final = re.compile(r"\s{0,3}(?:>\s?)+")
+_FEWEST_QUOTED: Final = 3
+_FRAME: Final = str.maketrans(
+    dict.fromkeys("│┃║╎╏┆┇┊┋", "|")
+    | dict.fromkeys("─━═╌╍┄┅┈┉", "-")
+    | dict.fromkeys("┼╋╬├┤┝┥┠┨┣┫╠╣┬┴┯┷┳┻╦╩┌┐└┘┏┓┗┛╔╗╚╝╭╮╰╯╪╫╞╡╟╢╤╧╥╨", "+")
+)
+_DRAWN: Final = re.compile(r"[│┃║]")
+
+
+def without_marks(text: str) -> str:
+    """``text`` without signs of quoting, its drawn frames as plain bars; else as it is."""
+    if _DRAWN.search(text):
+        text = text.translate(_FRAME)
+    if ">" not in text or "<" in text:
+        return text
+    return "\n".join(_unquoted(text.split("\n")))
+
+
+def _unquoted(lines: Sequence[str]) -> Iterator[str]:
+    at = 0
+    while at < len(lines):
+        end = at
+        while end < len(lines) and _QUOTED.match(lines[end]):
+            end += 1
+        run = lines[at:end]
+        yield from ([_QUOTED.sub("", line, count=1) for line in run] if _is_quoted(run) else run)
+        if end < len(lines):
+            yield lines[end]
+        at = end + 1
+
+
+def _is_quoted(run: Sequence[str]) -> bool:
+    """Whether the signs are a mail program's: "> 60 kg" on a line is more than sixty."""
+    rest = [_QUOTED.sub("", line, count=1) for line in run]
+    words = sum(1 for line in rest if line[:1].isalpha() or line[:1] in "|*•-")
+    return len(run) >= _FEWEST_QUOTED and words > 0
