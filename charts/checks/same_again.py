@@ -45,12 +45,17 @@ def _only_pair(column: Column) -> int | None:
     if len(values) < 3 or any(value.kind is Kind.UNREAD for value in values):
         return None
     pairs = [n for n, (one, two) in enumerate(pairwise(values), 1) if _ends(one) == _ends(two)]
-    if len(pairs) != 1:
+    if len(pairs) != 1 or _meant(*values[pairs[0] - 1 : pairs[0] + 1]):
         return None
     moves = _moves(column)
     rest = [move for n, move in enumerate(moves, 1) if n != pairs[0]]
     one_way = bool(rest) and (all(move > 0 for move in rest) or all(move < 0 for move in rest))
     return pairs[0] if one_way else None
+
+
+def _meant(one: Range, other: Range) -> bool:
+    """Whether one cell is printed for both sizes, or a person gave one of the values."""
+    return one.place == other.place or bool(one.corrected or other.corrected)
 
 
 def _ends(value: Range) -> tuple[Decimal | None, ...]:

@@ -26,6 +26,10 @@ _BODY_OUTRIGHT: Final = re.compile(
     re.IGNORECASE,
 )
 """Words of a heading that name the body itself, not only a girth."""
+_NOT_HALVED: Final = frozenset(
+    {Dimension.BACK_LENGTH, Dimension.ARM_LENGTH, Dimension.INSEAM, Dimension.SHOULDER_BREADTH}
+)
+"""What lies flat is as long as ever; only a girth is half of itself."""
 _SILENT: Final = frozenset({Dimension.INSEAM, Dimension.OTHER})
 """Beside a person's height an inseam is still the trousers' own as often as the leg's."""
 
@@ -62,6 +66,8 @@ def _resolved(column: Column, said: Said, *, beside: bool, toleranced: bool) -> 
         return column
     if column.dimension in _OF_THE_BODY:
         return replace(column, basis=Basis.BODY)
+    if said.basis is Basis.FLAT and column.dimension in _NOT_HALVED:
+        return replace(column, basis=Basis.FINISHED)
     if said.basis is not Basis.UNKNOWN:
         return replace(column, basis=said.basis)
     # Body measures never carry a tolerance: a doubtful heading beside one is the vest's own.

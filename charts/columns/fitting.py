@@ -5,18 +5,21 @@ from __future__ import annotations
 from collections.abc import Callable
 from decimal import Decimal
 
-from charts.columns.words import of_family
+from charts.columns.words import Surroundings, of_family
 from charts.dimensions import plausible, usual
+from charts.headings.whose import whose
 from charts.layout.fields import Field
 from charts.notation import Expected, read_cell
 from charts.plausible_ranges import Limits
 from charts.quantities import FAMILY, Unit, factor
-from charts.schema import Definition, Dimension
+from charts.schema import Basis, Definition, Dimension
 
 _LENGTH_UNITS = (Unit.CM, Unit.IN, Unit.MM, Unit.M)
 _MASS_UNITS = (Unit.KG, Unit.LB)
 _GARMENT_LENGTH_CM = (Decimal(20), Decimal(110))
 """What a vest or a coat is long (common practice, no source); a person is taller."""
+_GIRTHS = frozenset({Dimension.CHEST, Dimension.HIP})
+_GARMENTS = frozenset({Basis.FINISHED, Basis.FLAT})
 
 
 def telling(dimension: Dimension, unit: Unit, definition: Definition) -> Limits | None:
@@ -68,3 +71,21 @@ def printed_figures(one: Field) -> list[tuple[Decimal, Unit | None]]:
             ends = (quantity.low, quantity.high, quantity.value)
             found += [(end.value, quantity.unit) for end in ends if end is not None]
     return found
+
+
+def no_height(one: Field, around: Surroundings) -> bool:
+    """Whether a column cannot be how tall people are.
+
+    The nearest words say that garments were measured, or a girth beside it is larger throughout.
+    """
+    said = (whose(words.text).basis for words in around.words)
+    if next((basis for basis in said if basis is not Basis.UNKNOWN), None) in _GARMENTS:
+        return True
+    own = [figure for figure, _ in printed_figures(one)]
+    units = {one.heading.unit, *(unit for _, unit in printed_figures(one))}
+    for other in around.table.fields:
+        figures = printed_figures(other) if other.heading.dimension in _GIRTHS else []
+        alike = {other.heading.unit, *(unit for _, unit in figures)} == units
+        if own and figures and alike and max(own) < min(figure for figure, _ in figures):
+            return True
+    return False

@@ -6,7 +6,7 @@ import re
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
-from charts.columns.fitting import fits, telling
+from charts.columns.fitting import fits, no_height, telling
 from charts.columns.words import Surroundings, dimension_in
 from charts.dimensions import HeadingReading, Role, read_heading
 from charts.findings import Candidate
@@ -165,6 +165,8 @@ def _between_readings(column: Column, around: Surroundings) -> Column:
     ]
     if column.field.heading.candidates == CUP_GIRTHS and (said := _girth_around(around)):
         return replace(column, dimension=said)
+    if no_height(column.field, around):
+        dimensions = [dim for dim in dimensions if dim is not Dimension.HEIGHT] or dimensions
     fitting = [dim for dim in dimensions if fits(column.field, dim, limits=telling)]
     fitting = fitting or [dim for dim in dimensions if fits(column.field, dim)] or dimensions
     if fitting == [Dimension.OTHER] and _may_be_small_children(column, around):
@@ -172,9 +174,16 @@ def _between_readings(column: Column, around: Surroundings) -> Column:
     chosen = replace(column, dimension=fitting[0]) if fitting else column
     if _perhaps_the_back(chosen, around):
         return _asked(chosen, [Dimension.OTHER, Dimension.BACK_LENGTH], around)
-    if len(fitting) == 1 and (column.role is not Role.LABEL or column.unit is not None):
+    named = column.role is not Role.LABEL or column.unit is not None
+    if len(fitting) == 1 and (named or _beside_sizes(column.field, fitting[0], around)):
         return chosen
     return _asked(chosen, fitting, around)
+
+
+def _beside_sizes(one: Field, dimension: Dimension, around: Surroundings) -> bool:
+    """Whether a word for size over usual figures in cm is no size: another column names those."""
+    sure = fits(one, dimension, Unit.CM, limits=telling)
+    return sure and bool(around.table.of(FieldKind.LABEL))
 
 
 def _perhaps_the_back(column: Column, around: Surroundings) -> bool:

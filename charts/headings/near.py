@@ -10,6 +10,7 @@ from charts.headings.parts import Hit
 from charts.headings.reading import Role
 from charts.headings.words import entries
 from charts.schema import Dimension
+from charts.vocabulary import normal
 
 _NEAR_SORTED: Final = 80
 _NEAR_SET: Final = 90
@@ -27,11 +28,13 @@ def mistyped(hits: Sequence[Hit], words: str, *, measures: bool) -> tuple[str, .
 
     "Max chst" would be no more than an end of a range, "collr size" no more than a size. Where
     the rest of the heading ``measures`` nothing, the unknown words may also be a measure alone.
+    The words that are known must stand: "loader height" is no "loader weight".
     """
     odd = [hit.phrase for hit in hits if hit.entry is None and hit.phrase.isalpha()]
     if not any(len(phrase) > 1 for phrase in odd) or len(words) > _LONGEST:
         return ()
-    found = _one_slip_away(words)
+    known = {word for hit in hits if hit.entry is not None for word in hit.phrase.split()}
+    found = tuple(one for one in _one_slip_away(words) if known <= set(normal(one).split()))
     return found if found or measures else _one_slip_away(" ".join(odd))
 
 

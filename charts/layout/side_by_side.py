@@ -9,6 +9,7 @@ from charts.dimensions import Role
 from charts.layout.looks import look
 from charts.layout.rows import distinct
 from charts.layout.view import View
+from charts.schema import Kind
 
 
 def parted(view: View) -> list[View]:
@@ -52,8 +53,20 @@ def _repeated_label_heading(view: View, row: int) -> list[int]:
         if one.heading.role is Role.LABEL and not one.value:
             found.setdefault(one.text.lower(), []).append(at.column)
     starts = max(found.values(), key=len, default=[])
+    starts = [column for column in starts if not _measures(view, row, starts[0], column)]
     apart = all(after - before > 1 for before, after in pairwise(starts))
     return starts if apart and starts and starts[0] == _first(view, row) else []
+
+
+def _measures(view: View, row: int, first: int, column: int) -> bool:
+    """Whether a word for size heads a measure here: the second "Taille" over 60-64 is a waist."""
+    if column == first or not look(view.sheet.text(row, column)).heading.candidates:
+        return False
+    below = [number for number in view.rows if number > row]
+    names = {view.sheet.text(number, first).strip() for number in below} - {""}
+    texts = {view.sheet.text(number, column).strip() for number in below} - {""}
+    spans = [q.kind is Kind.RANGE for text in texts if (q := look(text).reading.quantity)]
+    return bool(spans) and all(spans) and not names & texts
 
 
 def _first(view: View, row: int) -> int:

@@ -6,6 +6,7 @@ import random
 
 import pytest
 
+from charts.importer import read_bytes
 from charts.schema import Range
 from tests.charts.read_text import figures, questions, ranges, table
 
@@ -86,3 +87,11 @@ def test_a_range_entered_twice_that_leaves_a_hole_is_asked_about(rows: str) -> N
 
 def test_two_equal_sizes_without_a_hole_are_sound() -> None:
     assert questions(table("Size | Waist (cm)\nS | 62-66\nM | 66-70\nL | 66-70\nXL | 70-74")) == []
+
+
+def test_a_cell_printed_for_two_sizes_is_not_entered_twice() -> None:
+    page = (
+        "<table><tr><th>Size<th>Waist (cm)<tr><td>S<td rowspan=2>62-66<tr><td>M"
+        "<tr><td>L<td>66-70<tr><td>XL<td>70-74</table>"
+    )
+    assert "step-broken" not in questions(read_bytes(page.encode(), "chart.html"))
