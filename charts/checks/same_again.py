@@ -54,8 +54,8 @@ def _only_pair(column: Column) -> int | None:
 
 
 def _meant(one: Range, other: Range) -> bool:
-    """Whether one cell is printed for both sizes, or a person gave one of the values."""
-    return one.place == other.place or bool(one.corrected or other.corrected)
+    """Whether a person gave one of the values; what merged cells share is left to ``whole``."""
+    return bool(one.corrected or other.corrected)
 
 
 def _ends(value: Range) -> tuple[Decimal | None, ...]:

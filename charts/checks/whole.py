@@ -51,6 +51,8 @@ def checked(chart: Chart, log: FindingLog) -> Chart:
     rest = [column for column in read if not spoilt.intersection(column.spots)]
     for check in CHECKS:
         found += _new(check(chart, rest), found)
+    shared = {one.values["heading"] for one in log.findings if one.code == "merged-shared"}
+    found = [doubt for doubt in found if doubt.case != "twice" or doubt.heading not in shared]
     return applied(chart, found, log)
 
 
