@@ -10,6 +10,7 @@ from charts.readers.line_bars import barred_table, separated_table
 from charts.readers.line_blocks import block_table
 from charts.readers.line_cells import cell_table, streamed_table
 from charts.readers.line_columns import column_table
+from charts.readers.line_glued import glued_table
 from charts.readers.line_listed import listed_table
 from charts.readers.line_prose import prose_table
 from charts.readers.line_rows import row_table
@@ -23,6 +24,7 @@ from charts.sheet import Cell
 
 _FINDERS: Final[tuple[Callable[[Sequence[Line]], LineTable | None], ...]] = (
     listed_table,
+    glued_table,
     prose_table,
     sentence_table,
     barred_table,

@@ -190,3 +190,31 @@ def test_all_sizes_first_and_a_block_of_figures_for_each_heading() -> None:
         ["Chest", "84-90", "90-96", "96-102"],
         ["Waist", "70-76", "76-82", "82-88"],
     ]
+
+
+_GLUED = (
+    "SizeA BrustumfangB Taille (innen)C Schulter\nS86-92 cm91-96 cm97 cm\nM92-98 cm96-99 cm98 cm\n"
+)
+
+
+def test_glued_cells_that_each_end_in_a_unit_are_parted_and_asked() -> None:
+    found = paste(_GLUED)
+    assert found.rows() == [
+        ["Size", "A Brustumfang", "B Taille (innen)", "C Schulter"],
+        ["S", "86-92 cm", "91-96 cm", "97 cm"],
+        ["M", "92-98 cm", "96-99 cm", "98 cm"],
+    ]
+    assert found.sheet.inferred
+
+
+@pytest.mark.parametrize(
+    ("old", "new"),
+    [
+        ("B Taille", "b taille"),  # a heading too few
+        ("M92-98 cm96-99 cm98 cm", "M92-98 cm96-99 cm"),  # a figure too few
+        ("M92-98 cm96-99 cm98 cm", "M92-98 cm96-9998 cm"),  # a seam is lost
+        ("M92", "S92"),  # the same size twice
+    ],
+)
+def test_glued_cells_in_any_doubt_stay_glued(old: str, new: str) -> None:
+    assert paste(_GLUED.replace(old, new)).sheet.columns == 1
