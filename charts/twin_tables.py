@@ -1,4 +1,4 @@
-"""A table of a page printed again in the other units, behind a switch: one chart, compared.
+"""A table printed again in the other units, behind a switch or below: one chart, compared.
 
 The second printing is set beside the first, figure by figure, and never makes sizes of its own.
 A hidden table that repeats nothing and that no word tells apart is asked about.
@@ -42,7 +42,7 @@ def twins_joined(charts: Sequence[Chart], sheets: Iterable[Sheet], log: FindingL
     pages = _pages(sheets)
     found: list[Chart] = []
     for chart in charts:
-        number = next((n for n, one in enumerate(found) if _twins(one, chart, pages)), None)
+        number = next((n for n, one in enumerate(found) if _twins(one, chart)), None)
         if number is None:
             found.append(chart)
         else:
@@ -64,11 +64,8 @@ def _pages(sheets: Iterable[Sheet]) -> dict[str, bool]:
     return {one.name: one.hidden for one in sheets if one.addressing is Addressing.TABLE}
 
 
-def _twins(one: Chart, other: Chart, pages: dict[str, bool]) -> bool:
-    places = [sheet_of(chart.place) for chart in (one, other)]
-    if places[0] == places[1] or not all(place in pages for place in places):
-        return False
-    if not _same_words(one, other):
+def _twins(one: Chart, other: Chart) -> bool:
+    if one.place == other.place or not _same_words(one, other):
         return False
     mine, its = _values(one), _values(other)
     shared = mine.keys() & its.keys()
@@ -128,7 +125,7 @@ def _joined(one: Chart, other: Chart, pages: dict[str, bool], log: FindingLog) -
     its = _values(other)
     known = {(size.label, size.length) for size in one.sizes}
     sizes = [_both(size, its, log) for size in one.sizes]
-    hidden = pages[sheet_of(other.place)]
+    hidden = pages.get(sheet_of(other.place), False)
     more = [size for size in other.sizes if (size.label, size.length) not in known]
     if more and hidden:
         ident = _ask(other, log)

@@ -90,6 +90,18 @@ def test_a_hidden_table_with_a_name_of_its_own_is_a_tab_like_the_others() -> Non
     assert questions(reading) == []
 
 
+def test_a_second_printing_below_or_on_a_sheet_of_its_own_is_one_chart_too() -> None:
+    below = read_bytes(
+        b"Size,Chest (in),Waist (in)\nS,33-35,27-29\nM,35-37,29-31\n"
+        b"Size,Chest (cm),Waist (cm)\nS,84-89,69-74\nM,89-94,74-79\n",
+        "a.csv",
+    )
+    assert values(below)["M chest"] == (89, 94)
+    assert len(values(below)) == 4
+    assert all(one.also_published is not None for one in ranges(below))
+    assert questions(below) == []
+
+
 def test_tables_of_two_bands_in_two_units_stay_two() -> None:
     reading = read(f"<h2>Women</h2>{rows('cm', '(cm)')}<h2>Men</h2>{rows('in', '(in)')}")
     assert [chart.band for chart in reading.charts] == ["women", "men"]
