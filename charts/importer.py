@@ -18,7 +18,7 @@ from charts.checks.printed import compared_with_page
 from charts.checks.whole import checked
 from charts.columns.charts import charts_of
 from charts.columns.dates import without_dates
-from charts.columns.words import Surroundings, far_words, words_around
+from charts.columns.words import Surroundings, Words, far_words, page_words, words_around
 from charts.findings import FindingLog, Level
 from charts.grouping import grouped
 from charts.identity import identified
@@ -107,7 +107,7 @@ def _read(
     allowance = Allowance(name, log)
     sheets = opened(data, name, answering, log)
     found = tuple(
-        _read_sheet(sheet, name, folder, log, answering)
+        _read_sheet(sheet, name, folder, log, answering, page=page_words(sheet, sheets))
         if allowance.worth_reading(sheet)
         else SheetReading(sheet)
         for sheet in sheets
@@ -122,7 +122,13 @@ def _read(
 
 
 def _read_sheet(
-    sheet: Sheet, name: str, folder: str, log: FindingLog, answering: Answering
+    sheet: Sheet,
+    name: str,
+    folder: str,
+    log: FindingLog,
+    answering: Answering,
+    *,
+    page: tuple[Words, ...],
 ) -> SheetReading:
     if left_out(sheet, answering):
         return SheetReading(sheet)
@@ -131,7 +137,7 @@ def _read_sheet(
     charts: list[Chart] = []
     for table in tables:
         words, far = words_around(table, name), far_words(table, tables)
-        around = Surroundings(table, words, name, log, far, dates, answering)
+        around = Surroundings(table, words, name, log, far, page, dates, answering)
         titles = [words.text for words in around.words if words.kind is UnitFrom.TITLE]
         charts += [
             identified(_checked(chart, table, log), titles, sheet.name, name, folder)

@@ -26,6 +26,11 @@ _OUTRIGHT: Final = re.compile(
     r"|fini|vêtement|mesures|prenda|medidas|capo|misure|plagg|mått|odzie|wymiar",
     re.IGNORECASE,
 )
+_ON_THE_BODY: Final = re.compile(
+    r"\bbody|\bto fit\b|\bfits\b|körper|\bcorps\b|corporel|lichaam|\bcorpo\b|cuerpo|corporal"
+    r"|\bkropp|\bkrop|\bciał|\btěl",
+    re.IGNORECASE,
+)
 _OF_ONE: Final = re.compile(r"^\s*([^:.!?]{2,40}):\s")
 """A sentence that speaks of one measure: "Chest: laid flat, from armpit to armpit."."""
 _MAKING: Final = re.compile(r"toll?[eé]ran|\bwithin\b|±|\+/-|abweich", re.IGNORECASE)
@@ -47,15 +52,24 @@ def said_around(column: Column, around: Surroundings) -> Said:
         if not _holds(words, reading, column):
             continue
         one = _of_words(words, reading, around.file)
-        if one.open and around.answers.basis is Basis.UNKNOWN:
+        if one.open and words.text != around.file and around.answers.basis is Basis.UNKNOWN:
             return one
         if found.basis is Basis.UNKNOWN:
             found = one
         elif opposed(one.basis, found.basis) and words.text != around.file:
             return found._replace(open=True)
     if found.basis is Basis.UNKNOWN:
-        return Said(around.answers.basis)
+        told = around.answers.basis
+        return Said(told) if told is not Basis.UNKNOWN else _of_the_page(around)
     return found
+
+
+def _of_the_page(around: Surroundings) -> Said:
+    """What the notes of the other tables say of all measures, where nothing nearer speaks."""
+    each = [_of_words(one, read_heading(one.text), around.file) for one in around.page]
+    said = [one for one in each if one.basis is not Basis.UNKNOWN]
+    bases = {one.basis for one in said}
+    return said[0] if len(bases) == 1 else Said()
 
 
 def opposed(one: Basis, other: Basis) -> bool:
@@ -91,5 +105,10 @@ def _of_words(words: Words, reading: HeadingReading, file: str) -> Said:
 
 
 def _plainly(basis: Basis, text: str) -> bool:
-    """Whether a title says it outright: "the sizes of the vest" are those it is made in."""
+    """Whether a title says it outright: "the sizes of the vest" are those it is made in.
+
+    "Alle mål i cm" and "girths in cm" say how the figures are taken and not on whom.
+    """
+    if basis is Basis.BODY:
+        return _ON_THE_BODY.search(text) is not None
     return basis is not Basis.FINISHED or _OUTRIGHT.search(text) is not None

@@ -15,6 +15,7 @@ from charts.layout.fields import Table
 from charts.layout.looks import look
 from charts.quantities import FAMILY, Family, Unit
 from charts.schema import Dimension, UnitFrom
+from charts.sheet import Sheet
 
 _GREETING: Final = re.compile(
     r"\s*(?:dear|hello|hi|good (?:morning|afternoon|day)|sehr geehrte|liebe[rs]?|hallo|guten"
@@ -36,6 +37,10 @@ _FURNITURE: Final = re.compile(
     re.IGNORECASE,
 )
 _SENTENCE_END: Final = re.compile(r"(?<=[.!?])\s+(?=[^\W\d_a-z])|\s*[|\n]\s*")
+_OF_ALL: Final = re.compile(
+    r"\b(?:all|alle|alla|tous|toutes|tutt[ei]|tod[ao]s|wszystkie|všechny|každ|hver|every)\b",
+    re.IGNORECASE,
+)
 _LONGEST_TITLE: Final = 60
 _TAB: Final = 12
 """Characters of a tab's name that is nothing but a band."""
@@ -55,7 +60,8 @@ class Surroundings:
     """One table, the words around it (the nearest first), and where findings go.
 
     ``far`` are titles and notes of the sheet's other tables: a unit said there holds here too when
-    nothing nearer says one. ``dates`` are the cells that a spreadsheet program had turned into
+    nothing nearer says one. ``page`` are sentences about all measures beside the other tables of
+    the source. ``dates`` are the cells that a spreadsheet program had turned into
     dates. ``answers`` are what a person has said of this file already.
     """
 
@@ -64,6 +70,7 @@ class Surroundings:
     file: str
     log: FindingLog
     far: tuple[Words, ...] = ()
+    page: tuple[Words, ...] = ()
     dates: Mapping[tuple[int, int], Undone] = field(default_factory=dict)
     answers: Answering = field(default_factory=Answering)
 
@@ -163,6 +170,18 @@ def far_words(table: Table, tables: Sequence[Table]) -> tuple[Words, ...]:
         Words(at.text, kind, sheet.place(at.row, at.column))
         for kind, cells in ((UnitFrom.TITLE, titles), (UnitFrom.NOTE, notes))
         for at in cells
+    )
+
+
+def page_words(sheet: Sheet, sheets: Sequence[Sheet]) -> tuple[Words, ...]:
+    """Sentences about all measures that stand beside the other tables of the source."""
+    return tuple(
+        Words(text, UnitFrom.NOTE, one.name)
+        for one in sheets
+        if one is not sheet
+        for note in one.notes
+        for text in _sentences(note)
+        if _OF_ALL.search(text) and is_sentence(text)
     )
 
 

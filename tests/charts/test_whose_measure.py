@@ -155,3 +155,30 @@ def test_the_same_phrases_say_it_in_a_heading(heading: str, due: Basis) -> None:
 def test_a_waist_in_polish_and_czech_is_no_step_of_a_french_pattern() -> None:
     reading = table("Velikost | Hrudník (cm) | Pas\nS | 86 | 70\nM | 92 | 76\nL | 98 | 82")
     assert [one.dimension for one in ranges(reading)[:2]] == [Dimension.CHEST, Dimension.WAIST]
+
+
+def test_what_one_table_says_of_all_measures_holds_for_the_next_one() -> None:
+    page = (
+        "# Vests\n\n## Women\n\n| Size | Bust (cm) |\n|---|---|\n| S | 86-89 |\n| M | 90-93 |\n\n"
+        "All measures are those of the body, not of the garment.\n\n"
+        "## Men\n\n| Size | Bust (cm) |\n|---|---|\n| S | 90-93 |\n| M | 94-97 |\n"
+    )
+    reading = read_bytes(page.encode(), "a.md")
+    assert [value.basis for value in ranges(reading)] == [Basis.BODY] * 4
+    assert questions(reading) == []
+
+
+def test_what_one_table_says_of_itself_holds_for_no_other() -> None:
+    page = (
+        "## Women\n\n| Size | Bust (cm) |\n|---|---|\n| S | 86-89 |\n| M | 90-93 |\n\n"
+        "These are measures of the body, not of the garment.\n\n"
+        "## Men\n\n| Size | Bust (cm) |\n|---|---|\n| S | 90-93 |\n| M | 94-97 |\n"
+    )
+    bases = [value.basis for value in ranges(read_bytes(page.encode(), "a.md"))]
+    assert bases == [Basis.BODY, Basis.BODY, Basis.UNKNOWN, Basis.UNKNOWN]
+
+
+@pytest.mark.parametrize("note", ["Alle mål i cm", "Mått i cm", "Girths in cm"])
+def test_a_word_for_measure_is_no_word_for_the_body(note: str) -> None:
+    reading = table(f"{note}\n\nSize | Hips\nS | 92\nM | 96\nL | 100")
+    assert {one.basis for one in ranges(reading)} == {Basis.UNKNOWN}
