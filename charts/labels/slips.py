@@ -6,6 +6,8 @@ import re
 from typing import Final
 
 from charts.date_texts import month_and_day
+from charts.headings.reading import Role
+from charts.headings.words import entries
 from charts.labels.words import known_words, slips
 from charts.vocabulary import normal
 
@@ -13,6 +15,7 @@ _LOOKALIKES: Final = str.maketrans({"q": "g", "1": "l", "|": "l", "0": "o", "5":
 _RUN_TOGETHER: Final = re.compile(r"(1[3-9]\d|20\d)(\d{2,3})([A-Z]{0,2})")
 _SHORTEST: Final = 4
 _LONG_WORD: Final = 8
+_UNIT: Final = re.compile(r"\([^()]*\)\s*$")
 _FOOTNOTED: Final = re.compile(r"((?:\d{1,2}|X{0,4})?X?[SL]|M)[1-9]")
 
 
@@ -27,7 +30,15 @@ def suggestion(text: str) -> str | None:
     found = month_and_day(text)
     if found is not None:
         return "-".join(str(number) for number in sorted(found))
+    if _heads(normal(_UNIT.sub("", text))):
+        return None
     return _lookalike(text) or _near(normal(text))
+
+
+def _heads(words: str) -> bool:
+    """Whether it is a heading as it stands: Polish "klatka" is a chest, no Czech "krátká"."""
+    entry = entries().get(words)
+    return entry is not None and any(one.role is Role.MEASURE for one in entry.columns)
 
 
 def _lookalike(text: str) -> str | None:

@@ -247,3 +247,7 @@ def test_every_spelling_of_a_letter_size_that_is_written_is_read_back(
 @given(st.integers(0, 200), st.integers(0, 200))
 def test_numbers_sort_as_numbers(one: int, two: int) -> None:
     assert (label(str(one)).order < label(str(two)).order) == (one < two)
+
+
+def test_a_heading_that_resembles_a_label_is_none() -> None:
+    assert read_label("Klatka (cm)") is None
