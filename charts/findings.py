@@ -50,7 +50,6 @@ _QUESTIONS: Final = [
     "text-order",
     "no-table",
     "column-unused",
-    "bound-doubtful",
 ]
 _NOTES: Final = [
     "single-values",

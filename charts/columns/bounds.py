@@ -11,10 +11,10 @@ from typing import Final
 from charts.columns.values import Filled
 from charts.columns.words import Surroundings, Words
 from charts.dimensions import Role, read_heading
-from charts.findings import Candidate, listed
+from charts.findings import listed
 from charts.layout.looks import look
 from charts.quantities import factor
-from charts.schema import Basis, Dimension, Kind, Range, UnitFrom
+from charts.schema import Dimension, Kind, Range, UnitFrom
 
 _UPPER: Final = re.compile(
     r"equal (?:to )?or (?:below|less|smaller|under)|(?:below|less than|smaller than|under) or equal"
@@ -51,7 +51,6 @@ _LARGER: Final = re.compile(
     r"|\bmayor\b|más grande|superior\b|\bmaior\b|större|større|største|större|większ|větší",
     re.IGNORECASE,
 )
-"""Between two sizes the larger one: the figure is the largest body the size is for, perhaps."""
 _SMALLER: Final = re.compile(
     r"smaller|size down|kleinere|plus petite|più piccola|\bmenor\b|más pequeñ|mindre|mindste|minste"
     r"|mniejsz|menší",
@@ -85,21 +84,6 @@ _OF_THE_CHILD: Final = re.compile(
     re.IGNORECASE,
 )
 """A sentence about how tall or old a child may be says nothing of its girths."""
-_FITTED: Final = frozenset(
-    {
-        Dimension.CHEST,
-        Dimension.WAIST,
-        Dimension.HIP,
-        Dimension.UNDERBUST,
-        Dimension.BACK_LENGTH,
-        Dimension.HEIGHT,
-        Dimension.WEIGHT,
-    }
-)
-_OF_THE_VEST: Final = frozenset({Basis.FINISHED, Basis.FLAT})
-_UPPER_LIMIT: Final = "upper-limit"
-_LOWER_LIMIT: Final = "lower-limit"
-_AS_PRINTED: Final = "as-printed"
 _SHORTEST: Final = 12
 """Characters of a sentence; "max. 30 kg" alone is a limit of the vest and says nothing of cells."""
 _NUMBER: Final = re.compile(r"\d+(?:\.\d+)?")
@@ -107,78 +91,19 @@ _WORD: Final = re.compile(r"[^\W\d_]+(?:[- ][^\W\d_]+)?")
 
 
 def bounded(columns: Sequence[Filled], around: Surroundings) -> list[Filled]:
-    """The columns with single figures made open ends where a sentence says so, noted there.
-
-    A sentence from which it may follow, no more, is asked about.
-    """
+    """The columns with single figures made open ends where a sentence says so, noted there."""
     found = list(columns)
     for words in around.words:
         kind = _says(words) or _titled(words)
         if kind is not None and (fits := _meant(words.text, found)):
             found = _applied(found, words, kind, fits, around)
-        elif kind is None and (perhaps := _implies(words)) is not None:
-            found = _perhaps(found, words, perhaps, around)
     return found
 
 
-def _implies(words: Words) -> Kind | None:
-    """What follows from which of two sizes a body between them takes."""
-    text = words.text
-    if words.kind is UnitFrom.SHEET or not _BETWEEN.search(text):
-        return None
+def _between(text: str) -> bool:
+    """A rule for a body between two sizes: the maker's own, which says nothing of the figures."""
     larger, smaller = _LARGER.search(text), _SMALLER.search(text)
-    if bool(larger) == bool(smaller):
-        return None
-    return Kind.AT_MOST if larger else Kind.AT_LEAST
-
-
-def _perhaps(
-    columns: Sequence[Filled], words: Words, kind: Kind, around: Surroundings
-) -> list[Filled]:
-    """Columns of single figures only, asked whether the figures are limits; ranges need none.
-
-    What the vest itself measures is no limit of a body, whichever of two sizes is taken.
-    """
-    meant = [
-        number
-        for number, one in enumerate(columns)
-        if one.column.dimension in _FITTED
-        and one.column.basis not in _OF_THE_VEST
-        and one.ranges
-        and _all_single(one)
-    ]
-    if not meant:
-        return list(columns)
-    first = next(iter(columns[meant[0]].ranges.values()))
-    limit, why = ("≤", _UPPER_LIMIT) if kind is Kind.AT_MOST else ("≥", _LOWER_LIMIT)
-    offered = (
-        Candidate(f"{limit} {first.published}", why=why),
-        Candidate(first.published, why=_AS_PRINTED),
-    )
-    ident = around.log.add(
-        "bound-doubtful",
-        first.place,
-        key=around.table.area,
-        candidates=offered,
-        heading=columns[meant[0]].column.heading,
-        text=words.text,
-    )
-    said = around.answers.chosen.get(ident) in {_UPPER_LIMIT, _LOWER_LIMIT}
-    found = list(columns)
-    for number in meant:
-        one = found[number]
-        ranges = {
-            line: _bound(value, kind, ident)
-            if said
-            else replace(value, findings=listed(*value.findings, ident))
-            for line, value in one.ranges.items()
-        }
-        found[number] = Filled(one.column, ranges)
-    return found
-
-
-def _all_single(one: Filled) -> bool:
-    return all(value.kind in {Kind.SINGLE, Kind.UNREAD} for value in one.ranges.values())
+    return _BETWEEN.search(text) is not None and bool(larger) != bool(smaller)
 
 
 def _says(words: Words) -> Kind | None:
@@ -186,7 +111,7 @@ def _says(words: Words) -> Kind | None:
     text = words.text
     if words.kind is UnitFrom.SHEET or len(text) < _SHORTEST or _VARIES.search(text):
         return None
-    if _implies(words) is not None:
+    if _between(text):
         return None
     if not _OF_FIGURES.search(text) and not _named(text):
         return None

@@ -5,12 +5,8 @@ The sentences are common ones of the languages, from memory, unchecked by native
 
 from __future__ import annotations
 
-from datetime import date
-
 import pytest
 
-from charts.choices import answers, choices
-from charts.importer import read_bytes
 from charts.schema import Kind
 from tests.charts.read_text import questions, ranges, table
 
@@ -124,36 +120,12 @@ def test_a_limit_of_something_else_changes_no_figure(sentence: str) -> None:
 
 
 @pytest.mark.parametrize("sentence", BETWEEN)
-def test_what_a_body_between_two_sizes_takes_is_asked_about_once(sentence: str) -> None:
+def test_what_a_body_between_two_sizes_takes_says_nothing_of_the_figures(sentence: str) -> None:
     reading = table(f"Vest sizes\n{SINGLES}{sentence}")
-    assert questions(reading) == ["bound-doubtful"]
     assert kinds(sentence) == {Kind.SINGLE}
-    assert all(one.findings for one in ranges(reading))
+    assert questions(reading) == []
 
 
 @pytest.mark.parametrize("sentence", BETWEEN[:3])
 def test_ranges_need_no_such_sentence(sentence: str) -> None:
     assert questions(table(f"{SPANS}{sentence}")) == []
-
-
-@pytest.mark.parametrize(("number", "due"), [(0, Kind.AT_MOST), (1, Kind.SINGLE)])
-def test_one_act_settles_it(number: int, due: Kind) -> None:
-    text = SINGLES.replace(" | ", ";") + BETWEEN[0]
-    before = read_bytes(text.encode(), "chart.csv")
-    (asked,) = [one for one in before.findings if one.code == "bound-doubtful"]
-    taken = answers(choices(asked, before)[number], asked, "A", date.min)
-    after = read_bytes(text.encode(), "chart.csv", answers=taken)
-    assert {one.kind for one in ranges(after)} == {due}
-    assert all(one.settled for one in after.findings if one.code == "bound-doubtful")
-
-
-def test_the_vests_own_measure_is_not_asked_about_as_a_limit_of_the_body() -> None:
-    text = (
-        "Größe;Brustumfang in cm;Rückenlänge der Weste, Fertigmaß in cm\n"
-        "S;84-88;48\nM;89-93;49\nL;94-98;50\n\nZwischen zwei Größen die kleinere nehmen.\n"
-    )
-    reading = read_bytes(text.encode(), "weste.csv")
-    assert "bound-doubtful" not in [one.code for one in reading.findings]
-    asked = text.replace("Rückenlänge der Weste, Fertigmaß", "Rückenlänge (Körpermaß)")
-    codes = [one.code for one in read_bytes(asked.encode(), "weste.csv").findings]
-    assert "bound-doubtful" in codes
