@@ -108,6 +108,7 @@ def own_words(text: str) -> str:
         names = [name for name in (own_words(before), says) if name]
         return names[0] if len(names) == 1 else ""
     kept = [word for word in _WORD.findall(_SEASON.sub(" ", text)) if _is_own(word)]
+    kept = [word for word in kept if read_heading(word).role not in _NAMES_A_COLUMN] or kept
     named = any(character.isalpha() for character in "".join(kept))
     return " ".join(kept) if named and len(kept) <= _MOST_WORDS else ""
 
@@ -115,8 +116,6 @@ def own_words(text: str) -> str:
 def _is_own(word: str) -> bool:
     plain = word.lower()
     if plain in _common_words() or read_band(word) is not None or find_units(word):
-        return False
-    if read_heading(word).role in _NAMES_A_COLUMN:
         return False
     return not re.fullmatch(r"[a-z]{0,2}\d+|v\d+", plain)
 
