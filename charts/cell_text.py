@@ -7,6 +7,9 @@ import re
 import unicodedata
 from typing import Final
 
+OPEN_WAVE: Final = "\u2053"
+"""The sign that a wave dash with one end only is made: up to 90 in front, from 90 behind it."""
+
 _MAX_LENGTH: Final = 2000
 _PLAIN_SIGN: Final = r"(?:[\w.,+/\"'~>=:-]|<(?=[ =\d]))+"
 _PLAIN: Final = re.compile(rf"{_PLAIN_SIGN}(?: {_PLAIN_SIGN})*", re.ASCII)
@@ -23,8 +26,24 @@ _VULGAR: Final = {
 _SPACES: Final = "\u00a0\u1680\u202f\u205f\u3000\t\r\f\v" + "".join(map(chr, range(0x2000, 0x200B)))
 _NOTHING: Final = "\u00ad\u200b\u200c\u200d\u2060\ufeff\u200e\u200f"
 _DASHES: Final = "\u2010\u2011\u2012\u2013\u2014\u2015\u2212\x96\x97\ufe58\ufe63\uff0d"
+_FULL_WIDTH: Final = {chr(sign + 0xFEE0): chr(sign) for sign in range(0x21, 0x7F)}
+"""Latin letters, figures and marks as wide as a Chinese character: ８６, （ｃｍ）."""
+_EASTERN: Final = {
+    "\u3010": "[",
+    "\u3011": "]",
+    "\u3014": "[",
+    "\u3015": "]",
+    "\u3001": ",",
+    "\u3002": ".",
+    "\u339c": "mm",
+    "\u339d": "cm",
+    "\u338f": "kg",
+}
+_NARROW: Final = str.maketrans(_FULL_WIDTH | _EASTERN | {"\u301c": "~"})
 _SINGLE: Final = str.maketrans(
-    dict.fromkeys(_SPACES, " ")
+    _FULL_WIDTH
+    | _EASTERN
+    | dict.fromkeys(_SPACES, " ")
     | dict.fromkeys(_NOTHING, "")
     | dict.fromkeys(_DASHES, "-")
     | dict.fromkeys("”“″„‟\x93\x94＂", '"')
@@ -55,6 +74,11 @@ _RAISED_FRACTION: Final = re.compile(r"([⁰¹²³⁴-⁹]{1,2})\s*[/\u2044]\s*(
 _SUP: Final = re.compile(r"(\w?)<sup>\s*([^<]{0,8}?)\s*</sup>", re.IGNORECASE)
 _BREAK: Final = re.compile(r"\s*<br\s*/?>\s*", re.IGNORECASE)
 _SLASH_FRACTION: Final = re.compile(r"(\d)\u2044(\d)")
+_HALF_WIDTH: Final = re.compile("[\uff61-\uff9f]+")
+_LONG_VOWEL: Final = re.compile(r"(?<=[\d\uff10-\uff19])\s?\u30fc\s?(?=[\d\uff10-\uff19])")
+_OPEN_WAVE: Final = re.compile(
+    r"^\s*[\u301c\uff5e](?=\s?[\d\uff10-\uff19])|(?<=\S)[\u301c\uff5e]\s*$"
+)
 _RUN: Final = re.compile(r" {2,}| ?\n\s*")
 _MARKS: Final = " *†‡¹²³⁴⁵⁶⁷⁸⁹"
 
@@ -62,6 +86,7 @@ _MARKS: Final = " *†‡¹²³⁴⁵⁶⁷⁸⁹"
 def clean(text: str) -> str:
     r"""Make ``text`` plain: entities, spaces, dashes, primes, vulgar fractions, footnote marks.
 
+    A wave dash with one end only becomes ``OPEN_WAVE``: it is no "about" but an open end.
     Line breaks stay as ``\n``; one pair of parentheses round everything goes. A text longer than
     a cell can sensibly be comes back cut to 2,000 characters.
     """
@@ -73,6 +98,7 @@ def clean(text: str) -> str:
     if not text.isascii():
         text = unicodedata.normalize("NFC", _reread(text))
         text = _SLASH_FRACTION.sub(r"\1/\2", _RAISED_FRACTION.sub(_lowered, text))
+        text = _eastern(text)
     if "<" in text:
         text = _BREAK.sub("\n", _SUP.sub(_footnote, _SET_FRACTION.sub(r" \1/\2", text)))
     text = text.translate(_SINGLE).replace("''", '"')
@@ -80,6 +106,17 @@ def clean(text: str) -> str:
         text = _RUN.sub(lambda run: "\n" if "\n" in run[0] else " ", text)
     text = text.strip().rstrip(_MARKS)
     return _unwrapped(text) if text.startswith("(") else text
+
+
+def narrow(text: str) -> str:
+    """Full-width letters, figures and marks as they are elsewhere: "（ｃｍ）" is "(cm)"."""
+    return text if text.isascii() else text.translate(_NARROW)
+
+
+def _eastern(text: str) -> str:
+    """Half-width kana made whole, a long-vowel mark between figures a dash, open waves marked."""
+    text = _HALF_WIDTH.sub(lambda kana: unicodedata.normalize("NFKC", kana[0]), text)
+    return _OPEN_WAVE.sub(OPEN_WAVE, _LONG_VOWEL.sub("-", text))
 
 
 def _reread(text: str) -> str:
