@@ -13,7 +13,7 @@ from typing import Final, TypeVar
 from charts.headings.bands import band_of, read_band
 from charts.headings.meaning import Meant, meant
 from charts.headings.near import mistyped, near_headings
-from charts.headings.parts import Hit, parts_of
+from charts.headings.parts import Hit, measure_elsewhere, parts_of
 from charts.headings.reading import HeadingReading, Role
 from charts.plausible_ranges import plausible, usual
 from charts.quantities import Unit
@@ -48,6 +48,9 @@ def read_heading(text: str, language: str | None = None) -> HeadingReading:
 @lru_cache(maxsize=8192)
 def _read(text: str, language: str | None) -> HeadingReading:
     parts = parts_of(text)
+    elsewhere = measure_elsewhere(parts)
+    if elsewhere is not None:
+        parts = parts._replace(hits=(elsewhere,))
     units = _units(parts.units)
     found = meant(parts.hits, has_unit=bool(units), language=language, capitals=parts.capitals)
     role = Role.UNIT if units and not parts.hits else found.role
@@ -66,7 +69,7 @@ def _read(text: str, language: str | None) -> HeadingReading:
         _basis(found, parts.hits),
         units[0] if units else None,
         units[1] if len(units) > 1 else None,
-        band_of(parts.hits) or read_band(text),
+        None if elsewhere else band_of(parts.hits) or read_band(text),
         found.candidates if len(found.candidates) > 1 else (),
         near,
         _one_of({one.language for one in found.meanings}) or None,

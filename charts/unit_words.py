@@ -7,8 +7,9 @@ from collections.abc import Mapping
 from functools import cache
 from typing import Final
 
+from charts.cell_text import narrow
 from charts.quantities import Unit
-from charts.vocabulary import unaccented, vocabulary
+from charts.vocabulary import SPACELESS, tables, unaccented, vocabulary
 
 MONTHS: Final = "months"
 """A spelling of the vocabulary that is no unit of the schema: months become years."""
@@ -20,12 +21,14 @@ _COMPOUNDS: Final = (
 """Stones with pounds and feet with inches, in whatever way the two are joined: st-lb, ft in."""
 _OPENERS: Final = r"[(\[{/|,;&]\s*|\b(?:or|and|und|oder|et|ou|y|o|e|en|of)\s+"
 _CLOSERS: Final = r"\s*(?:[)\]}/|,;&]|$)|\s+(?:or|and|und|oder|et|ou|y|o|e|en|of)\b"
+_BEFORE: Final = rf"(?<![^\W_{SPACELESS}])"
+_BEHIND: Final = rf"(?![^\W_{SPACELESS}])"
 _PREPOSITION: Final = r"(?:\b(?:in|en|em|w|i|v|в|im|als|as|measured in)\s+)?"
 
 
 def _spelled(unit: str, *keys: str) -> set[str]:
-    table = vocabulary("units")[unit]
-    return {unaccented(word) for key in keys for word in table.get(key, ())}
+    lists = [vocabulary("units")[unit], *(table for _, table in tables("units", unit))]
+    return {unaccented(word) for table in lists for key in keys for word in table.get(key, ())}
 
 
 @cache
@@ -46,7 +49,7 @@ def _prose() -> re.Pattern[str]:
     plain = {word for name in names for word in _spelled(name, "words")}
     bracket = {word for name in names for word in _spelled(name, "bracket", "marks")}
     return re.compile(
-        rf"(?P<pre>{_PREPOSITION})(?<![^\W_])(?P<word>{_either(plain)})(?:\.(?!\w))?(?![^\W_])"
+        rf"(?P<pre>{_PREPOSITION}){_BEFORE}(?P<word>{_either(plain)})(?:\.(?!\w))?{_BEHIND}"
         rf"|(?P<open>{_OPENERS}|^\s*)(?P<bracket>{_either(bracket)})\.?(?={_CLOSERS})"
         rf"|(?P<tail>\b(?:in|en|em|w)\s+)(?P<last>m|st|g)(?=\s*[)\]]|\s*$)"
         rf"|(?<![^\W_])(?P<joined>in)(?=\s*(?:/|&|,|\bor\b|\band\b|\bund\b|\boder\b)\s*"
@@ -70,7 +73,7 @@ def named_units(text: str) -> tuple[tuple[Unit, ...], str]:
     "in" counts as a unit only in brackets, beside another unit or at the very end: "Umfang in cm"
     is centimetres. The text comes back folded to lower case without accents.
     """
-    folded = unaccented(text)
+    folded = unaccented(_without_look_alikes(narrow(text)))
     for pattern, plain in _COMPOUNDS:
         folded = pattern.sub(plain, folded)
     found: list[Unit] = []
@@ -86,6 +89,17 @@ def named_units(text: str) -> tuple[tuple[Unit, ...], str]:
         start = match.end()
     rest.append(folded[start:])
     return tuple(dict.fromkeys(found)), "".join(rest)
+
+
+def _without_look_alikes(text: str) -> str:
+    """The text without words that are a unit only when their accents are lost: tüm is no tum."""
+    return text if text.isascii() else _look_alikes().sub(" ", text)
+
+
+@cache
+def _look_alikes() -> re.Pattern[str]:
+    words = {word for _, listed in tables("units", "none") for word in listed}
+    return re.compile(rf"(?<![^\W_])(?:{_either(words)})(?![^\W_])", re.IGNORECASE)
 
 
 def _stands_apart(match: re.Match[str], unit_before: int) -> bool:

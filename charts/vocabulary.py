@@ -8,22 +8,33 @@ from __future__ import annotations
 import re
 import tomllib
 import unicodedata
-from collections.abc import Iterable, Iterator, Mapping
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 from functools import cache, lru_cache
 from typing import Any, Final
 
 from charts.resource_files import resources
 
-LANGUAGES: Final = (
-    "en", "de", "fr", "nl", "it", "es", "pt", "sv", "da", "pl", "cs", "other_scripts",
+MAIN: Final = ("en", "de", "fr", "nl", "it", "es", "pt", "sv", "da", "pl", "cs")
+FURTHER: Final = (
+    "fi", "is", "et", "lv", "lt", "sk", "hu", "ro", "sl", "sr", "mk", "bg", "uk", "ru", "el", "tr",
+    "ca", "vi", "ja", "zh", "ko", "th",
 )  # fmt: skip
+"""Languages whose words never change what a word of the main ones means."""
+LANGUAGES: Final = MAIN + FURTHER
+SPACELESS: Final = (
+    "\u0e00-\u0e7f\u1100-\u11ff\u3005-\u3007\u3040-\u30ff\u3130-\u318f\u3400-\u9fff\uac00-\ud7af"
+)
+"""For a character class: Thai, Chinese, Japanese and Korean letters, written without a space
+between words, or between a word and a unit in Latin letters."""
 _LETTERS: Final = str.maketrans(
     {"ł": "l", "ø": "o", "æ": "ae", "œ": "oe", "đ": "d", "ß": "ss", "ı": "i", "°": "o", "º": "o"}
 )
 _SPELLED_OUT: Final = str.maketrans({"ä": "ae", "ö": "oe", "ü": "ue", "ø": "oe", "å": "aa"})
 _POSSESSIVE: Final = re.compile(r"(?<=\w)'s\b|(?<=s)'(?=\s|$)")
 _PLUS_MINUS: Final = re.compile(r"\+\s*/?\s*-|±")
-_WORD: Final = re.compile(r"\d+/\d+|[^\W_]+|[#±]")
+_WORD: Final = re.compile(rf"\d+/\d+|[{SPACELESS}]+|[^\W_{SPACELESS}]+|[#±]")
+_KEPT: Final = frozenset({0, 8})
+"""Combining classes that are no accent: none, and the voicing of a Japanese syllable."""
 
 Table = Mapping[str, Any]  # a table as TOML gives it: its values have no one type
 
@@ -35,9 +46,9 @@ def vocabulary(name: str) -> Table:
     return tomllib.loads(source.read_text(encoding="utf-8"))
 
 
-def tables(*path: str) -> Iterator[tuple[str, Any]]:
-    """(language, what stands at ``path``) for every language that has it."""
-    for name in LANGUAGES:
+def tables(*path: str, among: Sequence[str] | None = None) -> Iterator[tuple[str, Any]]:
+    """(language, what stands at ``path``) for every language that has it, the main ones first."""
+    for name in LANGUAGES if among is None else among:
         found: Any = vocabulary(name)
         for step in path:
             found = found.get(step, {}) if isinstance(found, dict) else {}
@@ -57,7 +68,8 @@ def unaccented(text: str) -> str:
     if text.isascii():
         return text.lower()
     decomposed = unicodedata.normalize("NFD", text.casefold().translate(_LETTERS))
-    return "".join(one for one in decomposed if not unicodedata.combining(one))
+    bare = "".join(one for one in decomposed if unicodedata.combining(one) in _KEPT)
+    return unicodedata.normalize("NFC", bare)
 
 
 @lru_cache(maxsize=16384)

@@ -11,6 +11,7 @@ from typing import Final
 
 from charts.grammar.numbers import Doubt, Value
 from charts.grammar.senses import (
+    ABOVE,
     AND,
     AT_LEAST,
     AT_MOST,
@@ -78,9 +79,9 @@ def _after_value(cell: Cell, first: Value, at: int) -> Parsed:
     if sense & PLUS and value(cell, at + 1) is None:
         return Draft(Kind.AT_LEAST, low=first), at + 1
     if sense & OR_MORE:
-        return Draft(Kind.AT_LEAST, low=first), at + 1
+        return Draft(Kind.AT_LEAST, low=first, low_included=not sense & ABOVE), at + 1
     if sense & OR_LESS:
-        return Draft(Kind.AT_MOST, high=first), at + 1
+        return Draft(Kind.AT_MOST, high=first, high_included=not sense & BELOW), at + 1
     return Draft(Kind.SINGLE, value=first), at
 
 

@@ -5,12 +5,13 @@ The senses are bits of one number, since a token is asked for them thousands of 
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from functools import cache
 from typing import Final
 
+from charts.cell_text import OPEN_WAVE
 from charts.unit_words import figure_units
-from charts.vocabulary import tables, unaccented
+from charts.vocabulary import FURTHER, MAIN, tables, unaccented
 
 NUMBER: Final = 1 << 0
 UNIT: Final = 1 << 1
@@ -87,21 +88,27 @@ MARKS: Final[Mapping[str, int]] = {
     "=": BREAK,
     "'": FOOT | UNIT,
     '"': UNIT,
+    OPEN_WAVE: AT_MOST | OR_MORE,
 }
 
 
 @cache
 def phrases() -> Mapping[str, int]:
     """Folded words and phrases of all languages to the senses they have."""
-    found: dict[str, int] = {}
-    for name, sense in _WORD_LISTS.items():
-        for _, words in tables("cell", name):
-            for word in words:
-                folded = unaccented(word)
-                found[folded] = found.get(folded, 0) | sense
+    found = _listed(FURTHER) | _listed(MAIN)
     for word in figure_units():
         found[word] = found.get(word, 0) | UNIT
     found["h"] = found.get("h", 0) | HALF
+    return found
+
+
+def _listed(languages: Sequence[str]) -> dict[str, int]:
+    found: dict[str, int] = {}
+    for name, sense in _WORD_LISTS.items():
+        for _, words in tables("cell", name, among=languages):
+            for word in words:
+                folded = unaccented(word)
+                found[folded] = found.get(folded, 0) | sense
     return found
 
 

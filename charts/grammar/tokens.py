@@ -11,6 +11,7 @@ from charts.cell_reading import Expected
 from charts.grammar import senses
 from charts.quantities import Unit
 from charts.unit_words import figure_units
+from charts.vocabulary import SPACELESS
 
 _PIECE: Final = re.compile(
     r"\d+(?:[.,]\d+)?|(?<![^\W\d_])[.,]\d+"
@@ -23,6 +24,9 @@ _PAST_THE_END: Final = 6
 _NO_SENSES: Final = [senses.END] * _PAST_THE_END
 _NO_TEXTS: Final = [""] * _PAST_THE_END
 _NO_UNITS: Final = [None] * _PAST_THE_END
+
+
+_SPACELESS: Final = re.compile(f"[{SPACELESS}]")
 
 
 class Cell:
@@ -46,7 +50,7 @@ class Cell:
         self.expected = expected
         self._folded = folded
         self._joined: list[tuple[int, int]] = []
-        pieces = _PIECE.findall(folded)
+        pieces = _pattern_for(folded).findall(folded)
         if not _to_be_looked_at().isdisjoint(pieces):
             pieces = self._whole_words(pieces)
         known = _senses()
@@ -80,7 +84,8 @@ class Cell:
 
     def _spans(self) -> list[tuple[int, int]]:
         """Where the pieces stand; asked for seldom, so worked out when it is."""
-        spans = [match.span() for match in _PIECE.finditer(self._folded)]
+        pieces = _pattern_for(self._folded).finditer(self._folded)
+        spans = [match.span() for match in pieces]
         for at, count in self._joined:
             spans[at : at + count] = [(spans[at][0], spans[at + count - 1][1])]
         return spans
@@ -106,6 +111,22 @@ class Cell:
         for at, (start, _) in enumerate(self._spans()):
             if self.texts[at] in _CAPITAL_UNITS and self.plain[start].isupper():
                 self.senses[at], self.units[at] = senses.WORD, None
+
+
+def _pattern_for(folded: str) -> re.Pattern[str]:
+    """How a text is cut: scripts without spaces need their words known."""
+    if folded.isascii() or _SPACELESS.search(folded) is None:
+        return _PIECE
+    return _spaceless_piece()
+
+
+@cache
+def _spaceless_piece() -> re.Pattern[str]:
+    """Known words of scripts without spaces, the longest first; 90cm以下 is 90, cm, 以下."""
+    known = [one for one in senses.phrases() if " " not in one and _SPACELESS.search(one)]
+    words = "|".join(re.escape(one) for one in sorted(known, key=len, reverse=True))
+    letters = rf"[{SPACELESS}]|[^\W\d_{SPACELESS}]+"
+    return re.compile(_PIECE.pattern.replace(r"[^\W\d_]+", f"{words}|{letters}"))
 
 
 @cache

@@ -3,14 +3,17 @@
 from __future__ import annotations
 
 import re
+from collections.abc import Sequence
+from functools import lru_cache
 from typing import Final, NamedTuple
 
 from charts.cell_text import clean
+from charts.headings.reading import Role
 from charts.headings.short import written_out
 from charts.headings.words import LONGEST_PHRASE, Entry, bare_letters, entries, glued
 from charts.quantities import Unit
 from charts.unit_words import named_units
-from charts.vocabulary import normal
+from charts.vocabulary import SPACELESS, normal
 
 _LONGEST: Final = 200
 # A number with a unit is a place on the body ('High Hip 4" below waist'), no value and no unit.
@@ -25,6 +28,8 @@ _REFERENCE: Final = re.compile(
     r"|[(\[](?:[A-Z]|\d{1,2})[)\]]"
     r"|\s[-/]\s*[A-Z]\s*$"
 )
+
+_SPACELESS: Final = re.compile(f"[{SPACELESS}]")
 
 
 class Hit(NamedTuple):
@@ -64,16 +69,47 @@ def _words(text: str) -> str:
 
 def hits_of(words: str, *, only_bands: bool = False) -> list[Hit]:
     """The longest known phrases from left to right; unknown words one by one."""
-    rest = words.split()
+    rest = [piece for word in words.split() for piece in _apart(word)]
     found: list[Hit] = []
     while rest:
         for count in range(min(LONGEST_PHRASE, len(rest)), 0, -1):
             phrase = " ".join(rest[:count])
             entry = entries().get(phrase)
-            if entry is not None and only_bands and not entry.bands:
+            if entry is not None and only_bands and not entry.bands and not _measures(entry, count):
                 entry = None
             if entry is not None or count == 1:
                 found.append(Hit(phrase, entry))
                 del rest[:count]
                 break
     return found
+
+
+def measure_elsewhere(parts: Parts) -> Hit | None:
+    """What a heading of one word and a unit is in a language where the word is a measure."""
+    entry = parts.hits[0].entry if parts.units and len(parts.hits) == 1 else None
+    if entry is None or not any(one.role is Role.MEASURE for one in entry.with_unit):
+        return None
+    return Hit(parts.words, Entry(entry.spelled, entry.with_unit))
+
+
+def _measures(entry: Entry, count: int) -> bool:
+    """Whether it is a phrase of several words for a measure: "boy uzunluğu" are no boys."""
+    return count > 1 and any(one.role is Role.MEASURE for one in entry.columns)
+
+
+def _apart(word: str) -> Sequence[str]:
+    """A word of a script without spaces as the known words it consists of, else as it is."""
+    if word.isascii() or word in entries() or not _SPACELESS.match(word):
+        return (word,)
+    return _known_words(word) or (word,)
+
+
+@lru_cache(maxsize=4096)
+def _known_words(word: str) -> tuple[str, ...]:
+    """The known words that ``word`` consists of, the longest first; none where a part is left."""
+    for end in range(len(word), 0, -1):
+        if word[:end] in entries():
+            behind = _known_words(word[end:])
+            if behind or end == len(word):
+                return (word[:end], *behind)
+    return ()

@@ -12,7 +12,7 @@ from typing import Final
 
 from charts.headings.reading import Role
 from charts.headings.words import Entry, entries
-from charts.vocabulary import normal, unaccented
+from charts.vocabulary import FURTHER, normal, unaccented
 
 _TOKEN: Final = re.compile(r"[^\W_]+\.?")
 _NAMED: Final = frozenset({Role.MEASURE, Role.LABEL})
@@ -35,6 +35,7 @@ def written_out(text: str) -> str | None:
         for phrase, words in _phrases()
         if words[0][0] == tokens[0][0] and _stands_for(tokens, words)
     ]
+    found = [phrase for phrase in found if not _is_further(entries()[phrase])] or found
     meant = {_columns(entries()[phrase]) for phrase in found}
     return min(found, key=len) if len(meant) == 1 else None
 
@@ -49,6 +50,10 @@ def _stands_for(tokens: Sequence[str], words: Sequence[str]) -> bool:
         word.startswith(token[:-1]) if token.endswith(".") else word == token
         for token, word in zip(kept, rest, strict=True)
     )
+
+
+def _is_further(entry: Entry) -> bool:
+    return all(one.language in FURTHER for one in entry.columns)
 
 
 @cache

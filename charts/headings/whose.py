@@ -7,12 +7,12 @@ other side, and a text that names both sides, or a garment of the reader's own, 
 from __future__ import annotations
 
 import re
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator, Sequence
 from functools import cache, lru_cache
 from typing import Final, NamedTuple
 
 from charts.schema import Basis
-from charts.vocabulary import normal, spellings, tables
+from charts.vocabulary import FURTHER, MAIN, SPACELESS, normal, spellings, tables
 
 _DENIES: Final = re.compile(
     r"\b(?:not|no|non|nicht|keinen?|kein|statt|anstatt|pas|plutot|niet|geen|inte|ej|ikke|nie|neni"
@@ -27,6 +27,7 @@ _MEASURE: Final = re.compile(
     r"|confronta\w*|mida|mide|medir|compar[ae]\w*|meca|medi[rt]\w*|mat|jamfor\w*|mal|sammenlign\w*"
     r"|zmierz\w*|porownaj\w*|zmerte|porovnejte)\b"
 )
+_SPACELESS: Final = re.compile(f"[{SPACELESS}]")
 _KINDS: Final = {"body": Basis.BODY, "finished": Basis.FINISHED, "flat": Basis.FLAT}
 
 
@@ -46,6 +47,8 @@ def whose(text: str) -> Whose:
         for found in _pattern(kind).finditer(words):
             near = words[: found.start()].rpartition("|")[2].split()[-_BEFORE:]
             (denied if _DENIES.search(" ".join(near)) else said).add(basis)
+        for found in _further(kind).finditer(words):
+            (denied if _is_denied(words, found) else said).add(basis)
     if _pattern("compared").search(words) and (said - {Basis.BODY} or _MEASURE.search(words)):
         return Whose(open=True)
     if not said:
@@ -57,13 +60,33 @@ def whose(text: str) -> Whose:
     return Whose(open=_pattern("doubtful").search(words) is not None)
 
 
+def _is_denied(words: str, found: re.Match[str]) -> bool:
+    """Whether a phrase of a further language is denied, in front or behind as it does it."""
+    before = words[: found.start()].rpartition("|")[2].split()[-_BEFORE:]
+    behind = words[found.end() :].partition("|")[0]
+    return bool(
+        _further("denied").search(" ".join(before)) or _further("denied_behind").search(behind)
+    )
+
+
 @cache
 def _pattern(kind: str) -> re.Pattern[str]:
-    return re.compile("|".join(sorted(_phrases(kind), key=lambda one: (-len(one), one))))
+    return _any_of(_phrases(kind, MAIN))
 
 
-def _phrases(kind: str) -> Iterator[str]:
-    for _, phrases in tables("basis", kind):
+@cache
+def _further(kind: str) -> re.Pattern[str]:
+    return _any_of(_phrases(kind, FURTHER))
+
+
+def _any_of(phrases: Iterable[str]) -> re.Pattern[str]:
+    ordered = sorted(phrases, key=lambda one: (-len(one), one))
+    return re.compile("|".join(ordered) if ordered else r"(?!)")
+
+
+def _phrases(kind: str, languages: Sequence[str]) -> Iterator[str]:
+    for _, phrases in tables("basis", kind, among=languages):
         for phrase in phrases:
             for spelling in spellings(phrase.rstrip("*")):
-                yield rf"\b{spelling}" + ("" if phrase.endswith("*") else r"\b")
+                border = "" if _SPACELESS.match(spelling) else r"\b"
+                yield f"{border}{spelling}" + ("" if phrase.endswith("*") else border)

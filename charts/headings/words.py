@@ -2,14 +2,14 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, field
 from functools import cache
 from typing import Any, Final
 
 from charts.headings.reading import Role
 from charts.schema import Basis, Definition, Dimension
-from charts.vocabulary import spellings, tables
+from charts.vocabulary import FURTHER, MAIN, spellings, tables
 
 LONGEST_PHRASE: Final = 9
 """Words of the longest phrase that is looked for."""
@@ -36,10 +36,13 @@ class Entry:
 
     ``columns`` are its readings as a column, those of false friends first; ``parts`` the kinds
     of part it is ("finished", "low_end", "filler"); ``points`` the definitions it names.
+    ``with_unit`` are readings in a further language of a word that in the main ones heads no
+    column: "Boy (cm)" is a body height in Turkish.
     """
 
     spelled: str
     columns: list[Meaning] = field(default_factory=list)
+    with_unit: list[Meaning] = field(default_factory=list)
     parts: set[str] = field(default_factory=set)
     bands: set[str] = field(default_factory=set)
     points: dict[Dimension, Definition] = field(default_factory=dict)
@@ -47,49 +50,60 @@ class Entry:
 
 @cache
 def entries() -> Mapping[str, Entry]:
-    """Every phrase of the vocabulary in normal form, with all that it can be."""
+    """Every phrase of the vocabulary in normal form, with all that it can be.
+
+    A phrase of a main language means what it means there, whatever a further one has it for.
+    """
+    main, further = _indexed(MAIN), _indexed(FURTHER)
+    for spelling in main.keys() & further.keys():
+        if not main[spelling].columns:
+            main[spelling].with_unit = further[spelling].columns
+    return {word: entry for word, entry in further.items() if word not in main} | main
+
+
+def _indexed(languages: Sequence[str]) -> dict[str, Entry]:
     found: dict[str, Entry] = {}
-    for word, meanings in _columns():
+    for word, meanings in _columns(languages):
         for spelling in spellings(word):
             found.setdefault(spelling, Entry(word)).columns.extend(meanings)
-    for kind, name, word in _parts():
+    for kind, name, word in _parts(languages):
         for spelling in spellings(word):
             entry = found.setdefault(spelling, Entry(word))
             (entry.bands if kind == "bands" else entry.parts).add(name)
-    for word, row in _points():
+    for word, row in _points(languages):
         for spelling in spellings(word):
             points = found.setdefault(spelling, Entry(word)).points
             points[Dimension(row["dimension"])] = Definition(row["definition"])
     return found
 
 
-def _columns() -> Iterator[tuple[str, list[Meaning]]]:
+def _columns(languages: Sequence[str]) -> Iterator[tuple[str, list[Meaning]]]:
     """Each word of a column with its readings; the false friends before the plain words."""
-    for language, rows in tables("false_friend"):
+    for language, rows in tables("false_friend", among=languages):
         for row in rows:
             meanings = [_meaning(one, language) for one in row["readings"]]
             yield from ((word, meanings) for word in row["words"])
-    for language, rows in tables("column"):
+    for language, rows in tables("column", among=languages):
         for row in rows:
             meaning = _meaning(row, language)
             yield from ((word, [meaning]) for word in row["words"])
 
 
-def _parts() -> Iterator[tuple[str, str, str]]:
+def _parts(languages: Sequence[str]) -> Iterator[tuple[str, str, str]]:
     """(table, name of the list, word) of what stands beside the words of a column.
 
     A phrase by which a title says whose measures follow says so in a heading too.
     """
     for kind in ("part", "bands"):
-        for _, lists in tables(kind):
+        for _, lists in tables(kind, among=languages):
             yield from ((kind, name, word) for name, word in _listed(lists))
     for name in ("body", "finished", "flat"):
-        for _, phrases in tables("basis", name):
+        for _, phrases in tables("basis", name, among=languages):
             yield from (("basis", name, phrase.rstrip("*")) for phrase in phrases)
 
 
-def _points() -> Iterator[tuple[str, Mapping[str, Any]]]:
-    for _, rows in tables("definition"):
+def _points(languages: Sequence[str]) -> Iterator[tuple[str, Mapping[str, Any]]]:
+    for _, rows in tables("definition", among=languages):
         yield from ((word, row) for row in rows for word in row["words"])
 
 

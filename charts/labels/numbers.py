@@ -138,7 +138,7 @@ def _ages() -> re.Pattern[str]:
 
     return re.compile(
         rf"(?P<age>(?:{either('age')})[ :]*)?"
-        r"(?P<low>\d{1,2}(?:[.,]\d)?)(?: ?[-/] ?(?P<high>\d{1,2}))?"
+        r"(?P<low>\d{1,2}(?:[.,]\d)?)(?: ?[-/~] ?(?P<high>\d{1,2}))?"
         rf" ?(?:(?P<years>{either('years')})|(?P<months>{either('months')}))?\.? ?(?P<more>\+)?"
     )
 

@@ -2,12 +2,12 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from functools import cache
 from typing import Final
 
 from charts.labels.reading import ADULT, CHILD, INFANT, YOUTH
-from charts.vocabulary import spellings, tables, vocabulary, words_at
+from charts.vocabulary import FURTHER, MAIN, spellings, tables, vocabulary, words_at
 
 _LETTERS: Final = {"small": -1.0, "medium": 0.0, "large": 1.0}
 _RANKS: Final = {
@@ -73,11 +73,18 @@ def slips() -> Mapping[str, str]:
 @cache
 def known_words() -> Mapping[str, str]:
     """Every word a label may consist of, in normal form, to its printed spelling."""
-    found: dict[str, str] = {}
-    for name in ("small", "medium", "large"):
-        for _, words in tables("labels", name):
-            found.update({spelling: word.title() for word in words for spelling in spellings(word)})
-    for _, lists in tables("lengths"):
-        for words in lists.values():
-            found.update({spelling: word.title() for word in words for spelling in spellings(word)})
+    found = {**_printed(FURTHER), **_printed(MAIN)}
     return {word: printed for word, printed in found.items() if len(word) >= 4}
+
+
+def _printed(languages: Sequence[str]) -> dict[str, str]:
+    lists = [
+        words
+        for name in ("small", "medium", "large")
+        for _, words in tables("labels", name, among=languages)
+    ]
+    for _, of_length in tables("lengths", among=languages):
+        lists.extend(of_length.values())
+    return {
+        spelling: word.title() for words in lists for word in words for spelling in spellings(word)
+    }
