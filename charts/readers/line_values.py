@@ -5,6 +5,8 @@ from __future__ import annotations
 import re
 from typing import Final
 
+from charts.cell_text import narrow
+
 _LIMITS: Final = (
     r"up to|upto|less than(?: or equal to)?|more than|greater than|under|over|below|above|from"
     r"|to|and|or|max(?:imum)?\.?|min(?:imum)?\.?|about|approx\.?|circa|ca\.?|env(?:iron)?\.?"
@@ -35,14 +37,16 @@ _RUN_OF_SIZES: Final = re.compile(rf"(?:{_SIZE_WORDS}){{3,}}", re.IGNORECASE)
 _LABEL_AND_FIGURES: Final = re.compile(
     rf"^(?:{_SIZE_WORDS}|\d?x*[sml]|[^\W\d_]{{2,10}})\d{{6,}}\s*[-–]", re.IGNORECASE
 )
-_FIGURES_TOGETHER: Final = re.compile(r"[^\W\d_]{2,}\d{2,3}(?:[.,]\d+)?[\"”″]\d{2,3}")
+_FIGURES_TOGETHER: Final = re.compile(
+    r"[^\W\d_]{2,}\d{2,3}(?:[.,]\d+)?[\"”″]\d{2,3}|\d ?(?:cm|kg|lbs|in)\d{2,3}\b"
+)
 
 
 def is_value(text: str) -> bool:
     """Whether ``text`` holds a figure and nothing beside it but signs, units and limits."""
     if len(text) > 80 or not _FIGURE.search(text):
         return False
-    return not _SIGNS.sub("", _WORDS.sub("", _LETTERS.sub("", text)))
+    return not _SIGNS.sub("", _WORDS.sub("", _LETTERS.sub("", narrow(text))))
 
 
 def is_blank(text: str) -> bool:
