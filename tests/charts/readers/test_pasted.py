@@ -108,7 +108,13 @@ def test_a_value_keeps_the_line_it_came_from() -> None:
 
 @pytest.mark.parametrize(
     "line",
-    ["XXXS304030 - 3263 - 64", "Bust30.5”31.5”32.5”", "SMALLMEDIUMLARGEXLARGE", 'Waist26"28"30"'],
+    [
+        "S84-90 cm70-76 cm",
+        "XXXS304030 - 3263 - 64",
+        "Bust30.5”31.5”32.5”",
+        "SMALLMEDIUMLARGEXLARGE",
+        'Waist26"28"30"',
+    ],
 )
 def test_cells_glued_together_stay_one_cell_and_ask(line: str) -> None:
     found = paste(f"Chart\n{line}\n")
