@@ -25,7 +25,7 @@ def test_bars_part_cells_without_a_rule_row_in_the_middle_of_a_text() -> None:
 
 
 def test_a_table_without_a_known_heading_is_kept_and_asked_about() -> None:
-    reading = read_pasted("Koko | Aa | Vastaava\n46 | 81 cm | Small\n48 | 85 cm | Medium ½\n")
+    reading = read_pasted("Ukubwa | Aa | Vastaava\n46 | 81 cm | Small\n48 | 85 cm | Medium ½\n")
     (chart,) = reading.charts
     assert [size.label for size in chart.sizes] == ["46", "48"]
     assert {one.code for one in reading.findings} >= {"heading-unknown"}
@@ -119,7 +119,7 @@ def test_figures_and_words_that_take_turns_as_labels_are_no_labels() -> None:
 
 def test_numbers_for_sizes_across_with_a_word_before_them_or_without() -> None:
     rows = "Brust\n84\n88\n92\nTaille\n66\n70\n74\n"
-    for head in ("36\n38\n40\n", "Méret\n36\n38\n40\n"):
+    for head in ("36\n38\n40\n", "Ukubwa\n36\n38\n40\n"):
         found = paste(head + rows)
         assert found.rows()[0][1:] == ["36", "38", "40"]
         assert found.rows()[1:] == [["Brust", "84", "88", "92"], ["Taille", "66", "70", "74"]]
