@@ -1,4 +1,4 @@
-"""The words of the fit model as machines know them, each family from best to worst.
+"""The words of margins and verdicts as machines know them, each family from best to worst.
 
 A state is stored in arrays as its place in its family: ``GIRTHS[code]`` is the word again.
 """

@@ -277,7 +277,7 @@ def test_one_rider_was_here_before_and_has_grown() -> None:
 
 
 def test_a_finished_length_and_a_seat_height_give_the_hand_above_the_saddle() -> None:
-    """c = 66.5 - 49.5 - 5.0 = 12.0 cm, 1.33 hands of 9 cm (fit model, section 5): right."""
+    """By hand: 66.5 - 49.5 - 5.0 leaves 12.0 cm, 1.33 hands of 9 cm, between 0.7 and 1.4."""
     seated = [n for n in range(1, 13) if rider(n).of(Measure.C7_ABOVE_SEAT)]
     assert seated == [2, 4]
     (row,) = (

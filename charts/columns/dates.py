@@ -2,7 +2,7 @@
 
 Month and day (or month and year) are the two numbers that were typed. In a range or an age the
 smaller stands first, so the sorted pair is right under either order of dates; in a height of feet
-and inches the order is lost. (Reading traps, section 3; the threads are named there.)
+and inches the order is lost.
 """
 
 from __future__ import annotations

@@ -33,7 +33,7 @@ _NOT_PRINTED: Final = frozenset({UnitFrom.INFERRED, UnitFrom.SIBLING, UnitFrom.P
 _AS_PRINTED: Final = "as-printed"
 _GIRTHS: Final = frozenset({Dimension.CHEST, Dimension.WAIST, Dimension.HIP})
 _FLAT_CM: Final = (Decimal(36), Decimal(67))
-"""Chest figures in cm of adults' sizes that are halves laid flat (notation catalogue, 10)."""
+"""Chest figures in cm of adults' sizes that are halves laid flat."""
 _ADULT_HEIGHT_CM: Final = Decimal(150)
 _GROWN: Final = frozenset({"women", "men", "unisex", None})
 

@@ -1,7 +1,6 @@
 """The unit of a column: heading, title, note, sheet, sibling, and last the values, which is asked.
 
-Order of notation catalogue section 12. A unit that stands in the cell beats all of it and is
-handled where the cell is read.
+A unit that stands in the cell beats all of it and is handled where the cell is read.
 """
 
 from __future__ import annotations

@@ -17,7 +17,7 @@ from charts.schema import Dimension, Kind
 
 _LABELLING: Final = frozenset({FieldKind.LABEL, FieldKind.LENGTH})
 _HEIGHTS_CM: Final = (Decimal(92), Decimal(205))
-"""Figures under a word for size that are body heights (notation catalogue, false friends 2)."""
+"""Figures under a word for size that are body heights."""
 _KEY_DIMENSIONS: Final = (Dimension.AGE, Dimension.HEIGHT, Dimension.NECK)
 
 

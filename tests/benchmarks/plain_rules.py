@@ -1,4 +1,4 @@
-"""The fit model's section 3 and 4 in plain Python, one size after the other.
+"""Margins, verdicts and certainty in plain Python, one size after the other.
 
 It is the slow reference: written from the rules, not from the arrays, and used to check that the
 fast way says the same, and how much faster it is. Figures in cm and kg; None where not given.

@@ -25,7 +25,7 @@ TIMES_REPEATED = 10.0
 TIMES_DIFFERENT = 30.0
 ROUNDS = 5
 SPLIT = re.compile(r"\s*(\d+(?:[.,]\d+)?|[^\W\d_]+|[^\w\s])")
-# How often each form was met in about 90 real tables (the notation catalogue's counts).
+# How often each form was met in about 90 published tables, counted by hand.
 FORMS = {
     "{a}-{b}": 45, "{a}": 25, "{a} - {b}": 14, "{a}–{b} cm": 9, "{a}-{b} cm": 9, "{a} to {b}": 7,
     "{a}.5 cm": 6, "{a},5-{b},5": 6, "< {b} cm": 4, "bis {b} cm": 4, "{a} bis {b} cm": 3,

@@ -1,4 +1,4 @@
-"""The text of a cell is made plain before it is read: notation catalogue, section 12."""
+"""The text of a cell is made plain before it is read."""
 
 from __future__ import annotations
 

@@ -1,4 +1,4 @@
-"""Headings: which column, what is measured, whose measure. Notation catalogue, 9, 10 and 14."""
+"""Headings: which column, what is measured, whose measure."""
 
 from __future__ import annotations
 

@@ -1,6 +1,6 @@
 """The six tables that were met in the wild read as a careful person reads them.
 
-Source: the catalogue of notations that the project started from; see ``met_tables/README.md``.
+Source and treatment of the figures: ``met_tables/README.md``.
 """
 
 from __future__ import annotations

@@ -1,4 +1,4 @@
-"""Size labels: normal form, order, second axis, suggestions. Notation catalogue, section 8."""
+"""Size labels: normal form, order, second axis, suggestions."""
 
 from __future__ import annotations
 

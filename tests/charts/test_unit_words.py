@@ -1,4 +1,4 @@
-"""Units named in headings, captions and notes: notation catalogue, section 5."""
+"""Units named in headings, captions and notes, as published tables name them."""
 
 from __future__ import annotations
 

@@ -1,4 +1,4 @@
-"""The hard cases of the fit model, section 14, one test each, named after it."""
+"""The hard cases at a counter, one test each, named after it. Figures invented, worked by hand."""
 
 from __future__ import annotations
 
@@ -165,7 +165,7 @@ def test_another_back_definition_is_not_compared() -> None:
 
 
 def test_new_chart_between_advice_and_delivery() -> None:
-    """[cp] M 90-98 becomes 88-96: newly in 89; newly out 97 and 98 (section 13)."""
+    """M 90-98 becomes 88-96: newly in 89; newly out 97 and 98. By hand."""
     old = table(model("Elm", rows_chart({"M": ((90, 98), (70, 90))})))
     new = table(model("Elm", rows_chart({"M": ((88, 96), (70, 90))})))
     many = [

@@ -138,7 +138,7 @@ def test_what_is_not_read_yet_shows_the_newest_of_all() -> None:
 def test_a_change_of_more_than_six_and_of_the_back_more_than_two_is_asked_about(
     measure: str, then: float, now: float | str, asks: bool
 ) -> None:
-    """Fit model, section 12: change since last time > 6 cm girth, > 2 cm back."""
+    """More than 6 cm of girth, more than 2 cm of back: the house's own limits, no source."""
     before = rider(readings=(took(measure, then, SUMMER),))
     found = asked(rider(readings=(took(measure, now, NOW),)), before)
     assert set(found) == ({"changed-since"} if asks else set())

@@ -1,6 +1,6 @@
-"""Every figure that the fit model leaves to the shop is a setting, with the model's own default.
+"""Every figure that the rules leave to the shop is a setting, and its default is the agreed one.
 
-The list is copied by hand from the fit model, section by section, in the order of its marks.
+The list was typed by hand when the rules were agreed, so a default that slips is seen here.
 """
 
 from __future__ import annotations

@@ -24,7 +24,7 @@ WOMENS = {
     "L": ((96, 104), (86, 96), (103, 111), ("44.5", "47.5")),
     "XL": ((104, 112), (94, 104), (110, 118), (46, 49)),
 }
-"""The invented women's chart of the fit model, section 3."""
+"""An invented women's chart whose neighbouring sizes touch or overlap."""
 
 COLUMNS = ["che_gi", "wai_gi", "hip_gi"]
 

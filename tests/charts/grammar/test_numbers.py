@@ -1,4 +1,4 @@
-"""One number: notation catalogue, section 1."""
+"""One number, in the ways that published tables print it."""
 
 from __future__ import annotations
 

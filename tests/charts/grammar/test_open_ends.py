@@ -1,4 +1,4 @@
-"""Ends left open: notation catalogue, section 3."""
+"""Ends left open, in the ways that published tables print them."""
 
 from __future__ import annotations
 

@@ -1,4 +1,4 @@
-"""Ranges, single values and tolerances: notation catalogue, sections 2 and 4."""
+"""Ranges, single values and tolerances, in the ways that published tables print them."""
 
 from __future__ import annotations
 

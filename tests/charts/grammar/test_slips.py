@@ -1,4 +1,4 @@
-"""Slips of typing and copying: notation catalogue, sections 8, 11 and 13."""
+"""Slips of typing and copying, as published tables hold them."""
 
 from __future__ import annotations
 

@@ -1,4 +1,4 @@
-"""Units in the cell and two units of one quantity: notation catalogue, sections 5 and 6."""
+"""Units in the cell and two units of one quantity, as published tables print them."""
 
 from __future__ import annotations
 

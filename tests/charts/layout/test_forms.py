@@ -1,4 +1,4 @@
-"""Every layout of the catalogue of notations, section 7, as a table of its own."""
+"""Every layout that was met in published tables, as a table of its own."""
 
 from __future__ import annotations
 

@@ -13,7 +13,7 @@ SEAT, RISE, HAND = 62.4, 5.0, 9.0
 
 
 def test_the_worked_example_leaves_one_hand_and_a_quarter() -> None:
-    """46 cm of vest on 62.4 cm of rider leaves 11.4 cm, 1.27 hands (fit model, worked examples)."""
+    """By hand: 62.4 cm of rider less 46 of vest and 5 of saddle leaves 11.4 cm, 1.27 hands of 9."""
     shape = clearance_shape(SEAT, 46.0, RISE, HAND)
     gap = (shape.saddle_y - shape.edge_y) / shape.per_cm
     assert gap == pytest.approx(11.4)

@@ -254,7 +254,7 @@ def all_of(fit_: FitSheet) -> str:
     ],
 )
 def test_the_clearance_is_said_with_its_band(own: float, says: str) -> None:
-    """S 62.4, rise 5.0, hand 9.0: 38, 46 and 55 stand in the fit model, section 13."""
+    """By hand: (62.4 above the seat - vest - 5.0 of saddle) / 9.0 a hand."""
     assert says in all_of(own_length(own))
 
 

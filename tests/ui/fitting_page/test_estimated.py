@@ -35,7 +35,7 @@ def known(figure: BodyFigure = BodyFigure.WOMAN, **more: float) -> Draft:
     ("language", "said"), [("en", "about 89 (80–97)"), ("de", "etwa 89 (80–97)")]
 )
 def test_the_worked_example_is_shown_with_its_range(language: str, said: str) -> None:
-    """Woman, 168 cm, 62 kg: chest 88.8 (80.4 to 97.1) (fit model, worked examples)."""
+    """Woman, 168 cm, 62 kg: chest 88.8 (80.4 to 97.1) (tests/outside/test_estimates.py)."""
     assert estimated(known(), Wording(language))[Measure.CHEST] == said
 
 
@@ -85,7 +85,7 @@ class TestOnTheTapes:
     """Grey, with its spread, and never a state: no stop, no cap, no gap comes of an estimate."""
 
     def test_the_worked_example_stands_on_the_chests_tape(self) -> None:
-        """Woman, 168 cm, 62 kg: chest 88.8, 80.4 to 97.1 (fit model, section 13, to 0.1)."""
+        """The same woman: 88.8, 80.4 to 97.1, to 0.1 cm (tests/outside/test_estimates.py)."""
         heads = tape_heads(fit(known().rider(), shop_table(2)), Words("en"))
         guess = heads[Dimension.CHEST].guess
         assert guess is not None

@@ -96,7 +96,7 @@ def test_every_row_can_be_found_by_its_key() -> None:
 
 
 def test_one_number_a_cell_the_tightest_with_its_word() -> None:
-    """Worked example of the fit model: chest 93 in 90 to 98 has 3 and 5 to spare."""
+    """Chest 93 in 90 to 98 has 3 and 5 to spare; the smaller is told."""
     row = one_model(chest_size("S", 84, 92), chest_size("M", 90, 98), chest=93)
     assert row.cells[Dimension.CHEST].number == "3 left"
     assert row.cells[Dimension.CHEST].crossing is Crossing.INSIDE
@@ -199,6 +199,21 @@ def test_a_rider_under_the_weight_floor_is_not_offered_and_told_why() -> None:
     assert row.band is Band.NOT_OFFERED
     assert row.stopped
     assert "weight floor" in row.note
+
+
+def test_the_adjuster_a_row_serves_by_is_noted_and_a_missed_one_is_not() -> None:
+    ways = {Dimension.CHEST: Adjuster(Decimal(4), Decimal(4))}
+    facts = ModelFacts(model="Model", adjusters=ways)
+    chart = rows_chart({"M": ((88, 96), (74, 82))})
+    table = RangeTable.compiled(offers((FileReading("one.csv", (chart,)),), (facts,)))
+
+    def noted(**readings: float) -> tuple[bool, str]:
+        sheet = laid_out(fit(rider_of(**readings), table))
+        return sheet.has_notes, model_rows(sheet)[0].note
+
+    assert noted(chest=98.5, waist=78.0) == (True, "Chest: adjuster 2.5 of 4 cm")
+    assert noted(chest=92.0, waist=78.0) == (False, "")
+    assert noted(chest=101.0, waist=78.0) == (False, "")
 
 
 def test_five_thousand_sizes_make_rows_only_when_they_are_painted() -> None:

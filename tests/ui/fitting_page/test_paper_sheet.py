@@ -219,7 +219,7 @@ class TestWhatTheDrawingMeans:
         assert "estimated, not measured" in said
 
     def test_how_far_the_tape_may_be_out(self) -> None:
-        """1.96 times the fitter's 0.8 and 1.0 cm (fit model, section 4)."""
+        """1.96 times the fitter's 0.8 and 1.0 cm: the middle 95 % of a normal error."""
         sheet = laid_out(fit(usual(), two_kinds()))
         girths, back = tape_lines(sheet, EN)
         assert "± 1.6 cm, 19 times in 20" in girths
