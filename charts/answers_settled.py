@@ -24,7 +24,7 @@ from charts.answers import (
     Turned,
 )
 from charts.asked_values import printed_around
-from charts.findings import LEVELS, Finding, Level
+from charts.findings import Finding, Level
 from charts.schema import Chart, FileReading, Range, Size
 
 Value = tuple[str, str]
@@ -141,8 +141,3 @@ def _of_size(size: Size, asked: Mapping[Value, tuple[str, ...]]) -> Size:
         return replace(one, findings=(*one.findings, *ids)) if ids else one
 
     return replace(size, ranges=tuple(listed(one) for one in size.ranges))
-
-
-def is_question(finding: Finding) -> bool:
-    """Whether a finding asks, or has asked before it was settled."""
-    return LEVELS[finding.code] is Level.QUESTION

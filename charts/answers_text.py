@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import codecs
-from typing import Final
 
 from charts.answering import Answering
 from charts.answers import TextForm
@@ -13,10 +12,6 @@ from charts.readers.plain_text import tidy
 from charts.readers.registry import open_bytes
 from charts.readers.source import Source, UnusableSourceError
 from charts.sheet import Addressing, Cell, Sheet
-
-ENCODINGS: Final = ("utf-8", "cp1252", "cp1250", "cp1251", "mac_roman", "cp850", "utf-16")
-"""What may be offered, the commonest first."""
-SEPARATORS: Final = (";", ",", "\t", "|")
 
 
 def opened(data: bytes, name: str, answering: Answering, log: FindingLog) -> tuple[Sheet, ...]:

@@ -14,7 +14,6 @@ from types import MappingProxyType
 from typing import Any, Final
 
 from charts.model_facts import (
-    ModelFacts,
     Rule,
     VestKind,
     WornOver,
@@ -184,12 +183,6 @@ def forms_in(text: str, name: str) -> tuple[Form, ...]:
     read_model_facts(text, name)
     entries: list[dict[str, Any]] = tomllib.loads(text, parse_float=str).get("model", [])
     return tuple(MappingProxyType(dict(_typed(entry))) for entry in entries)
-
-
-def facts_of_form(form: Form, folder: str = "") -> ModelFacts:
-    """The facts that a form without problems gives."""
-    name = f"{folder}/models.toml" if folder else "models.toml"
-    return read_model_facts(export([form]), name)[0]
 
 
 def _together(form: Form) -> Iterator[tuple[str, Reason]]:

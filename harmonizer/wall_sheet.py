@@ -17,7 +17,7 @@ from charts.in_house import InHouseChart, InHouseRow
 from charts.schema import Definition, Dimension
 from harmonizer.settings import DEFAULTS, Settings
 from harmonizer.shop.editions import Edition
-from harmonizer.wall_runs import Untold, WallCell, wall_cell
+from harmonizer.wall_runs import WallCell, wall_cell
 
 DRAWN: Final = (Dimension.CHEST, Dimension.WAIST, Dimension.HIP, Dimension.BACK_LENGTH)
 
@@ -85,17 +85,6 @@ class WallSheet:
             for run in line.cells[dimension].runs
         }
         return tuple(each for each in found if each is not Definition.UNKNOWN)
-
-    @property
-    def untold(self) -> frozenset[Untold]:
-        """Every reason for which something is not on an axis."""
-        return frozenset(
-            remark.why
-            for block in self.blocks
-            for line in block.lines
-            for cell in line.cells.values()
-            for remark in cell.remarks
-        )
 
 
 def wall_sheet(

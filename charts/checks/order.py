@@ -11,7 +11,7 @@ from dataclasses import replace
 from decimal import Decimal
 from itertools import pairwise
 
-from charts.checks.doubt import Column, Doubt, Spot, steps
+from charts.checks.doubt import Column, Doubt, steps
 from charts.schema import Chart
 from charts.size_labels import read_label
 
@@ -125,8 +125,3 @@ def _against(column: Column, direction: int) -> list[int]:
             if step * direction < 0:
                 found |= {number - 1, number}
     return sorted(found)
-
-
-def in_block(doubts: Sequence[Doubt], block: set[Spot]) -> list[Doubt]:
-    """The doubts that do not lie inside a block that is asked about as a whole."""
-    return [one for one in doubts if not set(one.spots) <= block]

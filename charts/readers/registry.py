@@ -77,11 +77,6 @@ def inner_files(data: bytes, name: str, log: FindingLog) -> Iterator[InnerFile]:
             return
 
 
-def open_pasted(text: str, log: FindingLog) -> tuple[Sheet, ...]:
-    """The sheets of a pasted text: lines, columns, Markdown or a piece of a web page."""
-    return open_bytes(text.encode("utf-8", "replace"), PASTED, log)
-
-
 def _claims(source: Source) -> Iterator[tuple[Claim, Reader]]:
     for reader in readers():
         claim = reader.claims(source)

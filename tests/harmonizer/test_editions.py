@@ -10,7 +10,6 @@ from hypothesis import strategies as some
 
 from charts.wording import LANGUAGES, Wording
 from harmonizer.shop.editions import (
-    Edition,
     EditionBook,
     EditionsFileError,
     editions_text,
@@ -85,7 +84,3 @@ def test_a_book_that_cannot_be_used_names_the_line_and_the_reason(
     assert (caught.value.reason.code, caught.value.line) == (code, line)
     for language in LANGUAGES:
         assert caught.value.say(Wording(language)).endswith(".")
-
-
-def test_an_edition_is_a_plain_value() -> None:
-    assert Edition(3, "A", DAY) == Edition(3, "A", DAY)

@@ -89,8 +89,3 @@ def figure_step(pixels_per_step: float, figure_width: float) -> int:
         if every * pixels_per_step >= figure_width * _HALO_OF_A_LABEL:
             return every
     return _LABEL_STEPS[-1]
-
-
-def pixels_per_cm_for(width: float, *, back: bool) -> float:
-    """Pixels for one centimetre on a tape of ``width`` pixels."""
-    return width / (2 * (BACK_HALF_SPAN_CM if back else GIRTH_HALF_SPAN_CM))

@@ -11,7 +11,8 @@ from openpyxl import Workbook
 from openpyxl.worksheet.worksheet import Worksheet
 
 from charts.findings import Finding, FindingLog
-from charts.readers.registry import open_bytes, open_pasted
+from charts.readers.registry import open_bytes
+from charts.readers.source import PASTED
 from charts.sheet import Sheet
 
 
@@ -48,7 +49,7 @@ def read(data: bytes | str, name: str = "chart.csv") -> Read:
 
 def paste(text: str) -> Read:
     log = FindingLog()
-    return Read(open_pasted(text, log), log.findings)
+    return Read(open_bytes(text.encode("utf-8", "replace"), PASTED, log), log.findings)
 
 
 def saved(book: Workbook) -> bytes:
