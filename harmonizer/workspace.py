@@ -37,7 +37,7 @@ __all__ = ["Contents", "Listener", "Part", "Workspace"]
 
 
 class Workspace(SeasonWork, RiderWork):
-    """Charts, riders and settings, every change of them undoable and announced."""
+    """Charts, settings, stock and kept riders, every change of them undoable and announced."""
 
     def __init__(self) -> None:
         super().__init__()
@@ -69,11 +69,6 @@ class Workspace(SeasonWork, RiderWork):
             for each in file.facts
         }
         return tuple(known.values())
-
-    @property
-    def riders(self) -> tuple[Rider, ...]:
-        """The riders at hand, in the order they came."""
-        return self._now.riders
 
     @property
     def settings(self) -> Settings:
@@ -131,10 +126,6 @@ class Workspace(SeasonWork, RiderWork):
         kept = tuple(each for each in self._now.files if each.reading.file != file)
         if len(kept) != len(self._now.files):
             self._change(replace(self._now, files=kept))
-
-    def take_riders(self, riders: Sequence[Rider]) -> None:
-        """Put ``riders`` in the place of those at hand."""
-        self._change(replace(self._now, riders=tuple(riders)))
 
     @property
     def stock(self) -> tuple[StockLine, ...]:

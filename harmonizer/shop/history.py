@@ -13,7 +13,6 @@ from typing import Final
 
 from charts.habits.kept import Habits
 from charts.sources import LoadedFile
-from harmonizer.rider import Rider
 from harmonizer.settings import DEFAULTS, Settings
 from harmonizer.shop.rider_book import RiderRecord
 from harmonizer.shop.season import FileRecord
@@ -25,7 +24,6 @@ class Part(StrEnum):
 
     CHARTS = "charts"
     SEASON = "season"
-    RIDER = "rider"
     SETTINGS = "settings"
     STOCK = "stock"
     BOOK = "book"
@@ -45,7 +43,6 @@ class Contents:
     """
 
     files: tuple[LoadedFile, ...] = ()
-    riders: tuple[Rider, ...] = ()
     settings: Settings = DEFAULTS
     records: tuple[FileRecord, ...] = ()
     habits: tuple[Habits, ...] = ()
@@ -66,7 +63,6 @@ _PARTS: Final[dict[str, Part]] = {
     "files": Part.CHARTS,
     "records": Part.SEASON,
     "habits": Part.SEASON,
-    "riders": Part.RIDER,
     "settings": Part.SETTINGS,
     "stock": Part.STOCK,
     "stock_on": Part.STOCK,

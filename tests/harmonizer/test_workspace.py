@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import replace
+from datetime import date
 from decimal import Decimal
 from pathlib import Path
 
@@ -16,6 +17,7 @@ from harmonizer.workspace import Workspace
 
 CHART = "Size;Chest (cm);Waist (cm)\nS;84-88;68-72\nM;89-93;73-77\nL;94-98;78-82\n"
 NOTES = 'format = 1\n[[model]]\nmodel = "Fellrunner"\nsupplier = "Tarnwhistle"\nfile = "a.csv"\n'
+DAY = date(2027, 2, 12)
 RIDER = Rider("Rider 7", (Reading(Measure.CHEST, Decimal(91)),))
 
 
@@ -138,16 +140,16 @@ def test_a_file_can_be_left_out_and_brought_back(shop: Shop) -> None:
     assert shop.names == ["a.csv", "b.csv"]
 
 
-def test_riders_and_settings_are_announced_by_their_own_names(shop: Shop) -> None:
-    shop.workspace.take_riders([RIDER])
+def test_kept_riders_and_settings_are_announced_by_their_own_names(shop: Shop) -> None:
+    shop.workspace.keep_rider(RIDER, DAY)
     shop.workspace.set_settings(replace(shop.workspace.settings, edge_band=2.0))
-    assert shop.told == [frozenset({"rider"}), frozenset({"settings"})]
+    assert shop.told == [frozenset({"book"}), frozenset({"settings"})]
 
 
 def test_the_table_is_made_once_and_again_after_a_change(shop: Shop) -> None:
     shop.take(shop.file("a.csv"))
     table = shop.workspace.table
-    shop.workspace.take_riders([RIDER])
+    shop.workspace.keep_rider(RIDER, DAY)
     assert shop.workspace.table is table
     shop.take(shop.file("b.csv"))
     assert shop.workspace.table is not table
