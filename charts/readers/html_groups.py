@@ -45,6 +45,7 @@ def grids_of_blocks(page: _Element) -> dict[_Element, PageTable]:
     found: dict[_Element, PageTable] = {}
     for element in page.iter(*_BOXES, "span", "body"):
         inside = any(one in found or is_table(one) for one in element.iterancestors())
+        inside = inside or any(map(is_table, element))  # a box of tables is no row of boxes
         if inside or not 2 <= len(element) <= _MOST_BOXES:
             continue
         grid = _terms(element) if element.tag == "dl" else _boxes(element)

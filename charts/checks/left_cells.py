@@ -1,0 +1,83 @@
+"""Figures beside and inside the tables of a sheet that came into no value: a part may be lost.
+
+Whatever the layout was taken for, every figure of it is a value, a name of a size, a heading, a
+note or something known to be no measure; what is none of these is asked about, once a sheet.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Iterator, Sequence
+from typing import Final
+
+from charts.dimensions import Role
+from charts.findings import FindingLog
+from charts.layout.fields import FieldKind, Table
+from charts.layout.looks import look
+from charts.layout.view import At
+from charts.sheet import Addressing, Sheet
+
+_FEWEST: Final = 2
+"""A lone figure beside a chart is a term of delivery or a page number (common practice)."""
+_NO_MEASURES: Final = frozenset({Role.LABEL, Role.IDENTITY, Role.OTHER, Role.STEP, Role.TOLERANCE})
+_FEWEST_ALONE: Final = 3
+"""Figures beside the name of a measure that could be a chart of its own."""
+Place = tuple[int, int]
+
+
+def say_left_cells(sheet: Sheet, tables: Sequence[Table], log: FindingLog) -> None:
+    """Ask once a sheet about figures that no chart of it has taken, at the first of them."""
+    if sheet.addressing is Addressing.LINE:
+        return
+    used = {at.origin for table in tables for at in _taken(table)}
+    left = [
+        place
+        for place, cell in sorted(sheet.cells.items())
+        if (cell.shared_from or place) not in used
+        and look(cell.text).value
+        and not _named_otherwise(sheet, place)
+    ]
+    if len(left) >= _FEWEST:
+        text = sheet.text(*left[0]).strip()
+        log.add("text-order", sheet.place(*left[0]), case="left", text=text)
+
+
+def perhaps_a_chart(sheet: Sheet) -> Place | None:
+    """The first figure of a sheet in which no chart was found, though it names a measure."""
+    cells = [
+        (place, look(cell.text))
+        for place, cell in sorted(sheet.cells.items())
+        if cell.shared_from is None
+    ]
+    figures = [place for place, one in cells if one.value]
+    named = any(one.measures and not one.sentence for _, one in cells)
+    return figures[0] if named and len(figures) >= _FEWEST_ALONE else None
+
+
+def _taken(table: Table) -> Iterator[At]:
+    """The cells of a table that are values, names, headings, titles or notes."""
+    yield from table.titles
+    yield from table.notes
+    for field in table.fields:
+        yield from field.heads
+        yield from (unit for unit in field.units if unit is not None)
+        if field.tolerance is not None:
+            yield field.tolerance
+        if field.kind is not FieldKind.NOTE:
+            yield from (at for cell in field.cells for at in cell)
+
+
+def _named_otherwise(sheet: Sheet, place: Place) -> bool:
+    """Whether the word over the figure or before it names sizes, articles, prices or steps."""
+    row, column = place
+    above = (sheet.text(other, column) for other in range(row - 1, -1, -1))
+    before = (sheet.text(row, other) for other in range(column - 1, -1, -1))
+    return any(_first_role(texts) in _NO_MEASURES for texts in (above, before))
+
+
+def _first_role(texts: Iterable[str]) -> Role | None:
+    """What the nearest text that is no figure names; None where there is none."""
+    for text in texts:
+        one = look(text)
+        if text.strip() and not one.blank and not one.value:
+            return one.heading.role
+    return None

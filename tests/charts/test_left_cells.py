@@ -1,0 +1,59 @@
+"""No figure of a chart may vanish: what no size has taken is asked about, and nothing else is."""
+
+from __future__ import annotations
+
+from charts.importer import read_bytes
+from tests.charts.read_text import questions, table, values
+
+
+def _page(*tables: str) -> bytes:
+    bodies = []
+    for text in tables:
+        rows = [line.split("|") for line in text.strip().splitlines()]
+        cells = ["".join(f"<td>{cell.strip()}</td>" for cell in row) for row in rows]
+        bodies.append("<table>" + "".join(f"<tr>{row}</tr>" for row in cells) + "</table>")
+    return ("<h1>Vests</h1>" + "".join(bodies)).encode()
+
+
+def test_figures_in_a_column_of_remarks_are_asked_about() -> None:
+    reading = table(
+        """
+        Size | Chest (cm) | Remark
+        S | 84-88 | ask
+        M | 88-92 | 56
+        L | 92-96 | 58
+        XL | 96-100 | ask
+        XXL | 100-104 | ask
+        """
+    )
+    (finding,) = [one for one in reading.findings if one.code == "text-order"]
+    assert finding.place == "C3"
+
+
+def test_one_figure_beside_a_chart_is_a_word_of_the_shop() -> None:
+    reading = table("Size | Chest (cm) | Remark\nS | 84-88 | ask\nM | 88-92 | 56\nL | 92-96 | ask")
+    assert questions(reading) == []
+
+
+def test_sizes_of_another_thing_beside_a_chart_are_not_asked_about() -> None:
+    reading = table(
+        "Size | Chest (cm)\nS | 84-88\nM | 88-92\n\nUK | EU | US\n7 | 41 | 8\n8 | 42 | 9\n9 | 43 | 10"
+    )
+    assert questions(reading) == []
+
+
+def test_a_table_of_measures_that_names_no_size_is_asked_about_beside_a_chart() -> None:
+    lost = "Waist (cm) | Hip (cm)\nfrom 68 to 72 or so | 88-92\nmore or less | 92-96\nmany | 96-100"
+    reading = read_bytes(_page("Size | Chest (cm)\nS | 84-88\nM | 88-92", lost), "page.html")
+    assert "text-order" in questions(reading)
+    prices = "Parcel | Euro\nat home | 4.90\non islands | 6.90\nabroad | 12.90"
+    reading = read_bytes(_page("Size | Chest (cm)\nS | 84-88\nM | 88-92", prices), "page.html")
+    assert questions(reading) == []
+
+
+def test_tables_beside_each_other_in_a_page_are_no_boxes_of_a_table() -> None:
+    first, second = "Size | Chest (cm)\nS | 84-88", "Size | Chest (cm)\nM | 88-92"
+    page = _page(first, second).replace(b"<h1>Vests</h1>", b"")
+    reading = read_bytes(page, "page.html")
+    assert sorted(values(reading)) == ["M chest", "S chest"]
+    assert "not-a-chart" not in {one.code for one in reading.findings}
