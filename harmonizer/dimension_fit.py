@@ -34,7 +34,8 @@ class DimensionFit:
 
     ``published_low``/``published_high`` are a and b; ``reach_low``/``reach_high`` are A and B.
     ``layers`` is g, already in the upper margin. ``probability`` is Pin, for a back Plen.
-    ``definition`` is that of the chart.
+    ``definition`` is that of the chart. ``adjuster_used`` is a share from 0 to 1, None where the
+    dimension has no adjuster.
     """
 
     dimension: Dimension
@@ -53,6 +54,7 @@ class DimensionFit:
     reach_high: float | None
     reading: float | None
     layers: float
+    adjuster_used: float | None
     place: str | None
     published: str | None
 
@@ -89,6 +91,7 @@ def dimension_fit(arrays: FitArrays, row: int, at: int) -> DimensionFit:
         reach_high=known(table.reach_high[lane, at]),
         reading=known(light) if serving else None,
         layers=warm - light if compared else 0.0,
+        adjuster_used=known(arrays.adjusters_used[row, at]) if compared else None,
         place=item.place if item else None,
         published=item.published if item else None,
     )

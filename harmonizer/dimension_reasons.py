@@ -179,17 +179,32 @@ def _girth(lie: Lie) -> Reason:
 
 def _beyond_print(lie: Lie) -> Reason | None:
     """A reading outside the printed figures that an adjuster or a closed border still reaches."""
+    adjusted = _adjusted(lie)
+    if adjusted is not None:
+        return adjusted
     above, below = lie.reading - lie.high, lie.low - lie.reading
     if max(above, below) <= SLACK:
         return None
+    code = "border-above" if above > SLACK else "border-below"
+    return Reason(f"{code}{lie.form}", lie.values(by=max(above, below)))
+
+
+def _adjusted(lie: Lie) -> Reason | None:
+    """What the adjuster takes in for light clothing, or else lets out for warm clothing."""
     table, at = lie.arrays.table, (lie.lane, lie.at)
-    if above > SLACK:
-        by_adjuster, reach = lie.reading > table.seam_high[at] + SLACK, table.reach_high[at]
-        code = "adjuster-let-out" if by_adjuster else "border-above"
-    else:
-        by_adjuster, reach = lie.reading < table.seam_low[at] - SLACK, table.reach_low[at]
-        code = "adjuster-taken-in" if by_adjuster else "border-below"
-    return Reason(f"{code}{lie.form}", lie.values(by=max(above, below), reach=float(reach)))
+    light, warm = lie.reading, lie.reading + lie.layers
+    way_in, way_out = float(table.take_in[at]), float(table.let_out[at])
+    used_in = min(max(float(table.seam_low[at]) - light, 0.0), way_in)
+    used_out = min(max(warm - float(table.seam_high[at]), 0.0), way_out)
+    low, high = lie.reach
+    if used_in > SLACK:
+        figures = {"by": lie.low - light, "used": used_in, "way": way_in, "reach": low}
+        return Reason(f"adjuster-taken-in{lie.form}", lie.values(**figures))
+    if used_out > SLACK:
+        layered = "-layers" if lie.layers > SLACK else ""
+        figures = {"by": warm - lie.high, "used": used_out, "way": way_out, "reach": high}
+        return Reason(f"adjuster-let-out{lie.form}{layered}", lie.values(**figures))
+    return None
 
 
 def _outside(lie: Lie) -> Reason:
@@ -217,6 +232,8 @@ def _back(lie: Lie) -> Reason:
         return Reason("back-no-lower-end", lie.values())
     if state in (LengthState.SHORT, LengthState.TOO_SHORT):
         return Reason(_BACK[state], lie.values(by=-lie.upper, b=lie.reach[1]))
+    if state is LengthState.CLEAR and (let := _adjusted(lie)) is not None:
+        return Reason(f"back-{let.code}", let.values)
     return Reason(_BACK[state], lie.values(by=-lie.lower, over=lie.lower))
 
 

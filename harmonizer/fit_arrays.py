@@ -3,11 +3,13 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from functools import lru_cache
 
 import numpy as np
 import numpy.typing as npt
 
 from charts.schema import Dimension
+from harmonizer.adjusters import share_used
 from harmonizer.body import Body
 from harmonizer.comparison import Comparison
 from harmonizer.gates import Gates
@@ -109,3 +111,14 @@ class FitArrays:
     def dimensions(self) -> tuple[Dimension, ...]:
         """The dimensions of the arrays' rows."""
         return self.compared.choice.dimensions
+
+    @property
+    def adjusters_used(self) -> Floats:
+        """The share of each adjuster in use, dimensions x offers; NaN where there is none."""
+        return _adjusters_used(self.compared)
+
+
+@lru_cache(maxsize=4)
+def _adjusters_used(lies: Comparison) -> Floats:
+    """Made when the first row is spoken of, for no verdict, order or picture of a row needs it."""
+    return lies.choice.floats(share_used(lies.body, lies.table))

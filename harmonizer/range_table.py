@@ -42,8 +42,9 @@ class RangeTable:
 
     ``low`` and ``high`` are a and b, as published; ``reach_low`` and ``reach_high`` are A and B,
     with borders closed and adjusters used; ``seam_low`` and ``seam_high`` have the borders only,
-    ``below`` and ``above`` those of the neighbours. ``finished_back`` is the vest's own length
-    from C7, one per offer.
+    ``below`` and ``above`` those of the neighbours. ``take_in`` and ``let_out`` are how far the
+    adjusters go, ``adjustable`` whether any goes anywhere. ``finished_back`` is the vest's own
+    length from C7, one per offer.
     """
 
     offers: tuple[Offer, ...]
@@ -57,11 +58,14 @@ class RangeTable:
     seam_high: Floats
     below: Floats
     above: Floats
+    take_in: Floats
+    let_out: Floats
     tolerance: Floats
     absent: Codes
     assumed: Codes
     finished_back: Floats
     facts: OfferFacts
+    adjustable: bool
     ranges: tuple[tuple[Range | None, ...], ...]
 
     @classmethod
@@ -104,6 +108,8 @@ _FIELDS: Final = (
     "seam_high",
     "below",
     "above",
+    "take_in",
+    "let_out",
     "tolerance",
 )
 
@@ -153,6 +159,7 @@ class _Compiler:
             assumed=self.assumed,
             finished_back=self.finished_back,
             facts=facts,
+            adjustable=any(offer.facts and offer.facts.adjusters for offer in self.offers),
             ranges=tuple(tuple(row) for row in self.ranges),
             **self.arrays,
         )
@@ -213,6 +220,8 @@ class _Compiler:
             "seam_high": reach.reach_high,
             "below": reach.below,
             "above": reach.above,
+            "take_in": take_in,
+            "let_out": let_out,
             "tolerance": self._tolerance(offer, item.dimension, reach),
         }
         for name, value in values.items():

@@ -163,13 +163,14 @@ def test_elastic_with_too_little_left_under_winter_layers() -> None:
 
 
 def test_adjuster_widens_the_reach() -> None:
-    """[cp] 88-96 with 4 cm either way reaches 84-100; a chest of 85 lies within."""
+    """[cp] 88-96 with 4 cm either way reaches 84-100; a chest of 85 uses 0.75 of it."""
     ways = {CHEST: Adjuster(Decimal(4), Decimal(4))}
     adjustable = model("Elm", rows_chart({"M": ((88, 96),)}), adjusters=ways)
     chest = fitted(rider(chest=85), adjustable, label="M").dimensions[CHEST]
     assert (chest.reach_low, chest.reach_high) == (84.0, 100.0)
     assert (chest.published_low, chest.published_high) == (88.0, 96.0)
     assert chest.state is GirthState.INSIDE
+    assert chest.adjuster_used == pytest.approx(0.75)
 
 
 def test_rider_under_the_weight_floor_is_not_offered() -> None:

@@ -16,7 +16,7 @@ SHOWS = {
     "22-winter-changes-the-size": "In summer M Long serves, over the winter layers L Long.",
     "23-nothing-fits-in-german": "nach Maßanfertigung fragen.",
     "24-two-definitions-of-a-back": "Back cannot be compared: the chart means C7 to the natural",
-    "25-the-adjuster-all-but-used": "which the adjuster takes in: it reaches 100.5.",
+    "25-the-adjuster-all-but-used": "the adjuster takes it in, 2.5 of its 3 cm used",
     "26-measured-alone-a-coin-toss": "lie in 50: even.",
     "27-two-rows-side-by-side": "; Moorflanke 40: ",
     "28-two-rows-side-by-side-dark": "; Moorflanke 38: ",
@@ -50,6 +50,12 @@ def test_every_hard_scene_is_held_to_what_it_shows() -> None:
 def test_a_hard_scene_shows_its_case(make: MakeDesk, demo: Arrived, name: str) -> None:
     desk = shown(make, demo, name)
     assert SHOWS[name] in desk.window.fitting.reasons.sentences.accessibleDescription()
+
+
+def test_the_adjuster_in_use_is_noted_beside_its_row(make: MakeDesk, demo: Arrived) -> None:
+    row = shown(make, demo, "25-the-adjuster-all-but-used").window.fitting.table.chosen_row()
+    assert row is not None
+    assert row.note == "Hip: adjuster 2.5 of 3 cm"
 
 
 def test_girths_fit_where_the_length_stops(make: MakeDesk, demo: Arrived) -> None:

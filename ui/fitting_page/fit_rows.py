@@ -33,7 +33,7 @@ from ui.fitting_page.model_groups import (
     ranked,
     ranked_as,
 )
-from ui.fitting_page.remarks import remarks_on
+from ui.fitting_page.remarks import any_adjusted, remarks_on
 from ui.fitting_page.row_words import RowWords
 from ui.fitting_page.rows import (
     BANDS,
@@ -124,7 +124,8 @@ class FittingSheet:
         bare = bool(self._counts[Band.NOT_COMPARED])
         asked = any(self.fit.table.offers[at].open_questions for at in best)
         between = bool(self.fit.between[best].any())
-        return off or bare or gates or asked or between or bool(self.fit.table.facts.stock)
+        noted = off or bare or gates or asked or between or bool(self.fit.table.facts.stock)
+        return noted or any_adjusted(self.fit, best)
 
     @property
     def is_trial(self) -> bool:

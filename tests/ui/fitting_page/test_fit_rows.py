@@ -6,7 +6,7 @@ from decimal import Decimal
 
 import pytest
 
-from charts.model_facts import ModelFacts, VestKind
+from charts.model_facts import Adjuster, ModelFacts, VestKind
 from charts.schema import Basis, Chart, Dimension, FileReading, Said, Size
 from harmonizer.fit import fit
 from harmonizer.fit_sheet import FitSheet
@@ -204,7 +204,8 @@ def test_a_rider_under_the_weight_floor_is_not_offered_and_told_why() -> None:
 def test_the_adjuster_a_row_serves_by_is_noted_and_a_missed_one_is_not() -> None:
     ways = {Dimension.CHEST: Adjuster(Decimal(4), Decimal(4))}
     facts = ModelFacts(model="Model", adjusters=ways)
-    chart = rows_chart({"M": ((88, 96), (74, 82))})
+    ranges = (length_range(Dimension.CHEST, 88, 96), length_range(Dimension.WAIST, 74, 82))
+    chart = Chart("A1:E9", None, (Size("M", ranges),), Said("Maker", ""), Said("Model", ""))
     table = RangeTable.compiled(offers((FileReading("one.csv", (chart,)),), (facts,)))
 
     def noted(**readings: float) -> tuple[bool, str]:
