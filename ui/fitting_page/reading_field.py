@@ -58,6 +58,7 @@ class ReadingField(QWidget):
         self.spoken: Unit | None = None
         self._taker = ""
         self._estimate = ""
+        self._tape = ""
         self._last: LastTime | None = None
         self._words = words
         self._counted = Typed(Standing.EMPTY)
@@ -151,6 +152,13 @@ class ReadingField(QWidget):
         self.line.edit.setPlaceholderText(sentence)
         self._describe()
 
+    def show_tape(self, sentence: str) -> None:
+        """Say to who points at the line, or hears it, how sure its reading is; "" for nothing."""
+        if self._tape != sentence:
+            self._tape = sentence
+            self.line.setToolTip(sentence)
+            self._describe()
+
     def show_last(self, last: LastTime | None) -> None:
         """Say in grey below the line what was read last time, or nothing."""
         if last == self._last:
@@ -168,6 +176,8 @@ class ReadingField(QWidget):
         wording, said = self._words.wording, self._hint()
         if self._estimate:
             said = wording.say("advice", "hint-estimate", hint=said, estimate=self._estimate)
+        if self._tape:
+            said = wording.say("advice", "hint-tape", hint=said.rstrip("."), tape=self._tape)
         if self._last is not None:
             beside = self._last.sentence(wording)
             said = wording.say("rider_book", "hint-beside", hint=said.rstrip("."), beside=beside)

@@ -26,6 +26,7 @@ from ui.fitting_page.echo import figure_in
 from ui.fitting_page.estimated import estimated
 from ui.fitting_page.past import NOTHING_BEFORE, Past, last_reading
 from ui.fitting_page.reading_field import ReadingField
+from ui.fitting_page.tape_words import tape_words
 from ui.fitting_page.typed import Typed
 from ui.fitting_page.winter_line import WinterLine
 from ui.words import Words
@@ -195,6 +196,7 @@ class ReadingsPanel(QScrollArea):
         before = self.past.before(self.draft)
         doubts = doubts_on(self.draft, wording, self.settings, self.past)
         expected = estimated(self.draft, wording, self.settings)
+        tapes = tape_words(self.draft, wording, self.settings)
         for measure, field in self.fields.items():
             own = self.draft.own_taker(measure)
             field.ask_for(asked_definition(measure, self.settings))
@@ -202,6 +204,7 @@ class ReadingsPanel(QScrollArea):
             field.show_last(last_reading(before, self.draft, measure, wording, self.settings))
             field.show_doubt(doubts.get(measure))
             field.show_estimate(expected.get(measure, ""))
+            field.show_tape(tapes.get(measure, ""))
         self._felt.setVisible(helper and self.draft.reading(Measure.BACK_LENGTH) is not None)
         self.book.show_state(self._book_state(before, doubts))
         self.winter.say_what_it_adds(self.draft.given.winter_mm)
