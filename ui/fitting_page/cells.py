@@ -7,7 +7,7 @@ from collections.abc import Callable
 from dataclasses import replace
 from typing import Final
 
-from charts.schema import Dimension
+from charts.schema import Dimension, Range
 from harmonizer.fit_sheet import FitSheet
 from harmonizer.lanes import Lane
 from harmonizer.range_table import Absent, Assumed
@@ -17,6 +17,7 @@ from ui.fitting_page.model_groups import ModelGroups
 from ui.fitting_page.row_words import Margins, RowWords
 from ui.fitting_page.rows import TAPES, TapeCell
 from ui.theme import GIRTH_LOOKS, LENGTH_LOOKS, Ink
+from ui.words import Words
 
 Spans = Callable[[int, int], tuple[SizeSpan, ...]]
 """From a tape's place and the best size's to the sizes drawn there."""
@@ -171,10 +172,30 @@ def _nothing_compared(sheet: FitSheet, words: RowWords, dimension: Dimension, at
     elif absent is Absent.PRESENT and _is_read(sheet, dimension):
         text = words.words("cell-other-definition")
     elif absent is Absent.PRESENT and published is not None:
-        text = words.words("cell-for", published=published.published)
+        text = _made_for(published, words.words)
     else:
         text = words.words(f"cell-{absent.name.lower().replace('_', '-')}")
     return TapeCell(number=text, brief=text, ink=Ink.UNKNOWN)
+
+
+def _made_for(item: Range, words: Words) -> str:
+    """Whom the size is for where nothing is measured, in the shop's unit like every figure."""
+    if item.value is not None:
+        return words("cell-for-single", value=words.cm(float(item.value)))
+    low, high = (None if end is None else words.cm(float(end)) for end in (item.low, item.high))
+    if low is None or high is None:
+        code, end = ("cell-for-up-to", high) if low is None else ("cell-for-from", low)
+        return words(code, end=end)
+    return words("cell-for", low=low, high=high)
+
+
+def printed_text(sheet: FitSheet, dimension: Dimension, at: int) -> str | None:
+    """What the chart prints for a size that is told without a reading; None in all other cases."""
+    lane = int(sheet.choice.lane[TAPES.index(dimension), at])
+    item = sheet.table.ranges[lane][at]
+    if item is None or sheet.table.absent[lane, at] != Absent.PRESENT or _is_read(sheet, dimension):
+        return None
+    return item.published
 
 
 def _is_read(sheet: FitSheet, dimension: Dimension) -> bool:

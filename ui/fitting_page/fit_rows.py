@@ -18,6 +18,7 @@ from ui.drawing.tape import SizeSpan
 from ui.fitting_page.cells import (
     estimated_cell,
     margins_at,
+    printed_text,
     spans_beside_guess,
     spans_of,
     state_at,
@@ -236,7 +237,9 @@ class FittingSheet:
                 length=row.length.text,
             )
         reason = self.fit.row_of(row.at).dimensions[dimension].reason
-        return sentence(reason, self._words.wording)
+        said = sentence(reason, self._words.wording)
+        printed = printed_text(self.fit, dimension, row.at)
+        return said if printed is None else self._words("cell-prints", said=said, printed=printed)
 
     def _verdict_words(self, at: int) -> tuple[VerdictWord, VerdictWord]:
         girth = GIRTHS[self.fit.girths[at]].value

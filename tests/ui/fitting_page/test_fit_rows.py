@@ -2,12 +2,13 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from decimal import Decimal
 
 import pytest
 
 from charts.model_facts import Adjuster, ModelFacts, VestKind
-from charts.schema import Basis, Chart, Dimension, FileReading, Said, Size
+from charts.schema import Basis, Chart, Dimension, FileReading, Range, Said, Size
 from harmonizer.fit import fit
 from harmonizer.fit_sheet import FitSheet
 from harmonizer.offers import offers
@@ -215,6 +216,40 @@ def test_the_adjuster_a_row_serves_by_is_noted_and_a_missed_one_is_not() -> None
     assert noted(chest=98.5, waist=78.0) == (True, "Chest: adjuster 2.5 of 4 cm")
     assert noted(chest=92.0, waist=78.0) == (False, "")
     assert noted(chest=101.0, waist=78.0) == (False, "")
+
+
+def back_told(item: Range, language: str) -> tuple[str, str]:
+    """The back's cell of one size where only the chest was measured, and its tip."""
+    ranges = (length_range(Dimension.CHEST, 88, 96), item)
+    chart = Chart("A1:E9", None, (Size("M", ranges),), Said("Maker", ""), Said("Model", ""))
+    table = RangeTable.compiled(offers((FileReading("one.csv", (chart,)),)))
+    found = fit(rider_of(chest=92.0), table)
+    sheet = FittingSheet(found, ModelGroups.of(table), Words(language), frozenset())
+    row = model_rows(sheet)[0]
+    return row.cells[Dimension.BACK_LENGTH].number, sheet.sentence(row, Dimension.BACK_LENGTH)
+
+
+@pytest.mark.parametrize(
+    ("low", "high", "printed", "english", "german"),
+    [
+        (43, 46.5, "430 | 465", "for 43–46.5", "für 43–46,5"),
+        (None, 46.5, "bis 46,5", "up to 46.5", "bis 46,5"),
+        (43, None, "17 in +", "from 43", "ab 43"),
+    ],
+)
+def test_a_back_nobody_measured_is_told_in_the_shops_unit_and_as_printed_in_the_tip(
+    low: float | None, high: float | None, printed: str, english: str, german: str
+) -> None:
+    item = replace(length_range(Dimension.BACK_LENGTH, low, high), published=printed)
+    assert back_told(item, "en")[0] == english
+    assert back_told(item, "de")[0] == german
+    assert back_told(item, "en")[1].endswith(f"The chart prints: {printed}")
+    assert back_told(item, "de")[1].endswith(f"In der Tabelle steht: {printed}")
+
+
+def test_what_was_measured_has_no_printed_text_in_its_tip() -> None:
+    sheet = laid_out(usual_fit(1))
+    assert "prints" not in sheet.sentence(model_rows(sheet)[0], Dimension.BACK_LENGTH)
 
 
 def test_five_thousand_sizes_make_rows_only_when_they_are_painted() -> None:
