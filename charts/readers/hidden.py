@@ -1,11 +1,44 @@
-"""What a source hides is left out, and said so once."""
+"""What a workbook hides is left out, and said so once."""
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Set as AbstractSet
 
 from charts.findings import FindingLog
+from charts.readers.merged_areas import Cells
 from charts.sheet import Addressing, Sheet, column_letters
+
+
+def shown_sheet(
+    name: str,
+    cells: Cells,
+    hidden_rows: AbstractSet[int],
+    hidden_columns: AbstractSet[int],
+    *,
+    comments: Mapping[tuple[int, int], str],
+    notes: tuple[str, ...] = (),
+) -> Sheet:
+    """A workbook's sheet without its hidden rows and columns, of which those with cells are told.
+
+    ``cells`` are all cells by (row, column) from 0, merged areas already repeated in them.
+    """
+    shown = {
+        (row, column): cell
+        for (row, column), cell in cells.items()
+        if row not in hidden_rows and column not in hidden_columns
+    }
+    return Sheet(
+        name=name,
+        addressing=Addressing.SHEET,
+        cells=shown,
+        rows=max((row for row, _ in shown), default=-1) + 1,
+        columns=max((column for _, column in shown), default=-1) + 1,
+        notes=notes,
+        hidden_rows=frozenset(hidden_rows & {row for row, _ in cells}),
+        hidden_columns=frozenset(hidden_columns & {column for _, column in cells}),
+        comments=comments,
+    )
 
 
 def note_hidden(sheets: Iterable[Sheet], hidden_sheets: Sequence[str], log: FindingLog) -> None:

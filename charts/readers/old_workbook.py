@@ -8,7 +8,7 @@ from collections.abc import Iterable, Iterator
 from typing import TYPE_CHECKING, Final
 
 from charts.findings import FindingLog
-from charts.readers.hidden import note_hidden
+from charts.readers.hidden import note_hidden, shown_sheet
 from charts.readers.merged_areas import Area, expand_merged
 from charts.readers.old_box import BOX_MARK, stream_of
 from charts.readers.old_workbook_cells import BookCells
@@ -16,7 +16,7 @@ from charts.readers.old_workbook_size import refuse_if_swollen
 from charts.readers.plain_text import tidy
 from charts.readers.sheet_allowance import read_in_turn
 from charts.readers.source import Claim, Reader, Source, UnusableSourceError
-from charts.sheet import Addressing, Sheet
+from charts.sheet import Sheet
 
 if TYPE_CHECKING:
     from xlrd.book import Book
@@ -101,25 +101,10 @@ def _read(sheet: BookSheet, cells: BookCells, log: FindingLog) -> Sheet | None:
 
 
 def _sheet(sheet: BookSheet, cells: BookCells) -> Sheet:
-    hidden_rows = _hidden_rows(sheet)
-    hidden_columns = _hidden_columns(sheet)
-    everything = dict(cells.of(sheet))
-    expand_merged(everything, _merged(sheet))
-    shown = {
-        (row, column): cell
-        for (row, column), cell in everything.items()
-        if row not in hidden_rows and column not in hidden_columns
-    }
-    return Sheet(
-        name=sheet.name,
-        addressing=Addressing.SHEET,
-        cells=shown,
-        rows=max((row for row, _ in shown), default=-1) + 1,
-        columns=max((column for _, column in shown), default=-1) + 1,
-        hidden_rows=hidden_rows & {row for row, _ in everything},
-        hidden_columns=hidden_columns & {column for _, column in everything},
-        comments=dict(_notes(sheet)),
-    )
+    found = dict(cells.of(sheet))
+    expand_merged(found, _merged(sheet))
+    hidden_rows, hidden_columns = _hidden_rows(sheet), _hidden_columns(sheet)
+    return shown_sheet(sheet.name, found, hidden_rows, hidden_columns, comments=dict(_notes(sheet)))
 
 
 def _notes(sheet: BookSheet) -> Iterator[tuple[tuple[int, int], str]]:

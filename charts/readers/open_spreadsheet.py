@@ -6,7 +6,7 @@ from typing import TYPE_CHECKING, Final
 
 from charts.findings import FindingLog
 from charts.readers.formulas import note_formulas
-from charts.readers.hidden import note_hidden
+from charts.readers.hidden import note_hidden, shown_sheet
 from charts.readers.merged_areas import expand_merged
 from charts.readers.open_document_cells import read_table
 from charts.readers.open_document_looks import Looks
@@ -20,7 +20,7 @@ from charts.readers.open_document_parts import (
 from charts.readers.sheet_allowance import read_in_turn
 from charts.readers.source import Claim, Reader, Source, UnusableSourceError
 from charts.readers.zip_package import Package
-from charts.sheet import Addressing, Sheet
+from charts.sheet import Sheet
 
 if TYPE_CHECKING:
     from lxml.etree import _Element
@@ -69,20 +69,8 @@ def _sheet(table: _Element, looks: Looks) -> Sheet:
         at: cell for at, cell in found.cells.items() if cell.text or cell.formula_without_value
     }
     expand_merged(filled, found.merged)
-    cells = {
-        (row, column): cell
-        for (row, column), cell in filled.items()
-        if row not in found.hidden_rows and column not in found.hidden_columns
-    }
-    return Sheet(
-        name=_name(table),
-        addressing=Addressing.SHEET,
-        cells=cells,
-        rows=max((row for row, _ in cells), default=-1) + 1,
-        columns=max((column for _, column in cells), default=-1) + 1,
-        hidden_rows=frozenset(found.hidden_rows & {row for row, _ in filled}),
-        hidden_columns=frozenset(found.hidden_columns & {column for _, column in filled}),
-        comments=comments,
+    return shown_sheet(
+        _name(table), filled, found.hidden_rows, found.hidden_columns, comments=comments
     )
 
 

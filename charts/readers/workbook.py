@@ -14,7 +14,7 @@ from typing import TYPE_CHECKING, Final
 
 from charts.findings import FindingLog
 from charts.readers.formulas import note_formulas
-from charts.readers.hidden import note_hidden
+from charts.readers.hidden import note_hidden, shown_sheet
 from charts.readers.merged_areas import Area, expand_merged
 from charts.readers.mojibake import repaired
 from charts.readers.sheet_allowance import read_in_turn
@@ -33,7 +33,7 @@ from charts.readers.workbook_parts import (
 from charts.readers.workbook_styles import whole_number
 from charts.readers.xml_parts import parsed
 from charts.readers.zip_package import ZIP_MARK, Package
-from charts.sheet import Addressing, Sheet
+from charts.sheet import Sheet
 
 if TYPE_CHECKING:
     from lxml.etree import _Element
@@ -102,24 +102,11 @@ def _read(
 
 
 def _sheet(part: SheetPart, root: _Element, around: Surroundings, notes: tuple[str, ...]) -> Sheet:
-    hidden_rows, hidden_columns = frozenset(_hidden_rows(root)), frozenset(_hidden_columns(root))
-    everything = dict(cells_of(root, around))
-    expand_merged(everything, _merged(root))
-    cells = {
-        (row, column): cell
-        for (row, column), cell in everything.items()
-        if row not in hidden_rows and column not in hidden_columns
-    }
-    return Sheet(
-        name=part.title,
-        addressing=Addressing.SHEET,
-        cells=cells,
-        rows=max((row for row, _ in cells), default=-1) + 1,
-        columns=max((column for _, column in cells), default=-1) + 1,
-        notes=notes,
-        hidden_rows=hidden_rows & {row for row, _ in everything},
-        hidden_columns=hidden_columns & {column for _, column in everything},
-        comments=around.comments,
+    hidden_rows, hidden_columns = set(_hidden_rows(root)), set(_hidden_columns(root))
+    cells = dict(cells_of(root, around))
+    expand_merged(cells, _merged(root))
+    return shown_sheet(
+        part.title, cells, hidden_rows, hidden_columns, comments=around.comments, notes=notes
     )
 
 
