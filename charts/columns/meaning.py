@@ -247,10 +247,21 @@ def _unnamed(column: Column, around: Surroundings) -> Column:
     if not column.heading and not _noted(around) and _axis_of_heights(column, around):
         heights = replace(column, dimension=Dimension.HEIGHT)
         return _asked(heights, [Dimension.HEIGHT, Dimension.OTHER], around)
-    titled = (dimension_in(around) or _noted(around)) if lone and _silent(column) else None
+    titled = _named_around(around) if lone and _silent(column) else None
     if titled is not None:
         return replace(column, dimension=titled)
     return _unknown(column, around)
+
+
+def _named_around(around: Surroundings) -> Dimension | None:
+    """The dimension that the titles name, else the notes; not the one of a grid's other axis.
+
+    "Size by chest and height" over a grid whose corner is the chest: the title names it again.
+    """
+    other = {one.heading.dimension for one in around.table.of(FieldKind.VALUES)}
+    taken = other if around.table.gridded else set()
+    named = (dimension_in(around), _noted(around))
+    return next((one for one in named if one is not None and one not in taken), None)
 
 
 def _noted(around: Surroundings) -> Dimension | None:
