@@ -14,6 +14,7 @@ from ui.controls.strokes import px
 from ui.words import Words
 
 _MOST: Final = 110
+_LEAST: Final = 52
 _GAP: Final = 6
 
 
@@ -81,13 +82,36 @@ class RidersStrip(QWidget):
             chip.setVisible(place in shown)
         left_out = len(self._names) - len(shown)
         self._more.setVisible(left_out > 0)
+        self._name_more(left_out)
+        self._new.setVisible(self._fold(left_out))
+
+    def _name_more(self, left_out: int) -> None:
         self._more.setText(self._words("chip-more", count=left_out))
         self._more.setFixedWidth(self._more.sizeHint().width())
 
+    def _fold(self, left_out: int) -> bool:
+        """Narrow the current chip where there is no room; whether a new rider keeps its button.
+
+        Where even a narrow chip has no room beside it, the button goes: its key and its menu stay.
+        """
+        if not self._names:
+            return True
+        chip = self._chips[min(self._current, len(self._names) - 1)]
+        more = self._more.width() + px(self, _GAP) if left_out else 0
+        new = self._new.sizeHint().width() + px(self, _GAP)
+        room = self.width() - more
+        stays = room - new >= min(chip.width(), px(self, _LEAST))
+        chip.setFixedWidth(max(min(chip.width(), room - new * stays), px(self, _LEAST) // 2))
+        return stays
+
     def _shown(self) -> range:
         """A run of places with the current one among them that fits the strip."""
-        fixed = self._new.sizeHint().width() + self._more.sizeHint().width() + px(self, 3 * _GAP)
-        room = self.width() - fixed
+        new = self._new.sizeHint().width()
+        everyone = range(len(self._names))
+        if sum(map(self._wide, everyone)) + new <= self.width():
+            return everyone
+        self._name_more(len(self._names) - 1)
+        room = self.width() - new - self._more.width() - px(self, _GAP)
         first = last = min(self._current, len(self._names) - 1)
         used = self._wide(first)
         while True:
