@@ -60,18 +60,21 @@ class Column:
         return [value.value if value.value is not None else value.high for value in self.values]
 
 
-def columns(chart: Chart, asked: frozenset[str] = frozenset()) -> list[Column]:
+def columns(
+    chart: Chart, asked: frozenset[str] = frozenset(), nameless: frozenset[str] = frozenset()
+) -> list[Column]:
     """The columns of a chart, each within one length of its second axis, figures only.
 
     A value that carries one of the questions ``asked`` by itself, not with its whole column, is
-    left out: what is doubted already must not throw doubt on its neighbours.
+    left out: what is doubted already must not throw doubt on its neighbours. So is one with a
+    question of ``nameless``: what is no known measure has no order and no steps.
     """
     found: dict[tuple[object, ...], list[tuple[Spot, Range]]] = {}
     for number, size in enumerate(chart.sizes):
         label = read_label(size.label) if size.label is not None else None
         axis = (size.length, label.length, label.order[:2]) if label is not None else None
         for place, value in enumerate(size.ranges):
-            if value.kind is Kind.UNREAD:
+            if value.kind is Kind.UNREAD or nameless.intersection(value.findings):
                 continue
             key = (value.dimension, value.definition, value.basis, value.heading, axis)
             found.setdefault(key, []).append(((number, place), value))

@@ -44,7 +44,9 @@ def checked(chart: Chart, log: FindingLog) -> Chart:
     """The chart with its doubts logged and listed at the values they bear on."""
     found: list[Doubt] = []
     asked = frozenset(one.id for one in log.findings if one.level is Level.QUESTION)
-    read = columns(chart, asked)
+    unknown = (one for one in log.findings if one.code == "heading-unknown")
+    nameless = frozenset(one.id for one in unknown if not log.settled(one.id))
+    read = columns(chart, asked, nameless)
     for check in BLOCKS:
         found += _new(check(chart, read), found)
     spoilt = {spot for doubt in found for spot in doubt.spots}

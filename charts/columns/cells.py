@@ -35,6 +35,8 @@ def read_at(at: At, column: Column, around: Surroundings) -> Range | None:
     reading = answered_cell(reading, at.text, around.place(at.row, at.column), around.answers)
     if reading.reading in {Reading.BLANK, Reading.TOLERANCE}:
         return None
+    if column.nameless and _doubtful(reading, column):
+        return replace(unread(at, column, around), findings=column.findings)
     if reading.reading is Reading.NOTE:
         return _words_for_figures(at, column, around)
     undone = around.dates.get(at.origin)
@@ -185,7 +187,7 @@ def _asked(reading: CellReading, at: At, column: Column, around: Surroundings) -
     """The question that the cell itself raises, and the notes of its notation."""
     place = around.place(at.row, at.column)
     ids = []
-    if reading.reading in {Reading.ASK, Reading.UNREAD} or not _storable(reading, column):
+    if _doubtful(reading, column):
         code = reading.code if LEVELS.get(reading.code or "") is Level.QUESTION else None
         ids.append(
             around.log.add(
@@ -203,6 +205,12 @@ def _asked(reading: CellReading, at: At, column: Column, around: Surroundings) -
         if note in LEVELS
     ]
     return tuple(ids)
+
+
+def _doubtful(reading: CellReading, column: Column) -> bool:
+    """Whether a cell raises a question of its own."""
+    unsure = reading.reading in {Reading.ASK, Reading.UNREAD, Reading.NOTE}
+    return unsure or not _storable(reading, column)
 
 
 def _storable(reading: CellReading, column: Column) -> bool:

@@ -29,7 +29,8 @@ class Column:
 
     ``unit`` is what holds for cells that print none; None until it is resolved. ``laid_flat``
     says that the figures are asked about as halves, ``doubted`` that they are asked about as
-    another column's, so that they are not called impossible one by one.
+    another column's, so that they are not called impossible one by one, ``nameless`` that nobody
+    knows yet what they measure: the one question about the heading is all that can be asked.
     """
 
     number: int
@@ -47,6 +48,7 @@ class Column:
     garment_sign: bool = False
     laid_flat: bool = False
     doubted: bool = False
+    nameless: bool = False
     findings: tuple[str, ...] = ()
 
     def asking(self, *ids: str) -> Column:
@@ -291,7 +293,7 @@ def _unknown(column: Column, around: Surroundings) -> Column:
         heading=column.heading,
         near=", ".join(near),
     )
-    return column.asking(ident)
+    return replace(column, nameless=True).asking(ident)
 
 
 def _silent(column: Column) -> bool:

@@ -20,6 +20,8 @@ _NEAR_LETTERS: Final = 4
 _SLIP_LETTERS: Final = 5
 _TWO_SLIPS: Final = 14
 """Letters from which on two letters may be wrong."""
+_SHORT: Final = 7
+"""Letters below which a slip in the first one makes another word: netto is no petto."""
 _LONGEST: Final = 60
 
 
@@ -48,7 +50,8 @@ def _one_slip_away(words: str) -> tuple[str, ...]:
     slips = 2 if len(words) >= _TWO_SLIPS else 1
     known = _known_measures()
     hits = process.extract(words, known, scorer=OSA.distance, score_cutoff=slips, limit=_NEAR_COUNT)
-    return tuple(dict.fromkeys(entries()[phrase].spelled for phrase, _, _ in hits))
+    near = [phrase for phrase, _, _ in hits if len(words) >= _SHORT or phrase[0] == words[0]]
+    return tuple(dict.fromkeys(entries()[phrase].spelled for phrase in near))
 
 
 @lru_cache(maxsize=4096)
