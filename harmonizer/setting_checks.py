@@ -22,7 +22,6 @@ RISING: Final = (
 """Figures of which none may lie above the next: bands in their order, a tape and a surer one."""
 
 _STRICT: Final = frozenset((*RISING[0], *RISING[1]))
-_WHOLE: Final = frozenset({"least_fittings"})
 
 CHOICES: Final = {
     "default_chest": (Definition.CHEST_WIDEST, Definition.CHEST_UNDER_ARM),
@@ -67,8 +66,6 @@ def refusal(settings: Settings, key: str) -> Reason | None:
         return Reason("refused-below", {"least": float(fact.least), "unit": fact.unit})
     if fact.most is not None and value > fact.most:
         return Reason("refused-above", {"most": float(fact.most), "unit": fact.unit})
-    if key in _WHOLE and value != int(value):
-        return Reason("refused-whole")
     return next(_out_of_order(settings, key), None)
 
 

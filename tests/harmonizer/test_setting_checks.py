@@ -36,7 +36,6 @@ def test_a_figure_has_its_limits_unless_it_is_a_definition() -> None:
     [
         ("hand_width", 0.0, "At least 6 cm: less is a slip of the keys."),
         ("hand_width", 90.0, "At most 14 cm: more is a slip of the keys."),
-        ("least_fittings", 4.5, "A whole number, please."),
         ("hands_check", 1.4, "This cannot lie above “Clearance: short”, 1.4 hands."),
         ("hands_check", 0.2, "This cannot lie below “Clearance: stop”, 0.35 hands."),
         ("likely_from", 0.9, "This cannot lie above “Sure from”, 0.9 of 1."),

@@ -46,7 +46,7 @@ def test_demand_is_poisson(expected: float, pieces: int) -> None:
 
 
 def test_three_outcomes_are_too_few_to_speak_of() -> None:
-    """[P24, shrinkage] n 3, mean +2.67 -> +1.14, 80 % -0.31 to +2.60: silent."""
+    """By hand: n 3, mean +2.67 -> +1.14, 80 % -0.31 to +2.60: silent."""
     found = experience([2.0, 3.0, 3.01])
     assert found.offset == pytest.approx(1.14, abs=0.01)
     assert (found.low, found.high) == pytest.approx((-0.31, 2.60), abs=0.01)
@@ -54,7 +54,7 @@ def test_three_outcomes_are_too_few_to_speak_of() -> None:
 
 
 def test_twelve_outcomes_speak() -> None:
-    """[P24] n 12, mean +2.0 -> +1.50, 0.54 to 2.46: runs small, about 1.5 cm, 12 fittings."""
+    """By hand: n 12, mean +2.0 -> +1.50, 0.54 to 2.46: runs small, about 1.5 cm, 12 fittings."""
     found = experience([2.0] * 12)
     assert found.offset == pytest.approx(1.50)
     assert (found.low, found.high) == pytest.approx((0.54, 2.46), abs=0.005)

@@ -109,7 +109,6 @@ def test_thousandths_are_never_taken_for_thousands(shop: Shop) -> None:
         ("hand_width", "", "One figure, please."),
         ("hand_width", "9 kg", "That unit does not measure this."),
         ("hands_check", "1.5", "cannot lie above “Clearance: short”"),
-        ("least_fittings", "5.5", "A whole number, please."),
     ],
 )
 def test_an_impossible_figure_is_refused_in_words_and_nothing_changes(
