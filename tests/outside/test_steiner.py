@@ -7,12 +7,11 @@ from __future__ import annotations
 
 import numpy as np
 import pytest
+import shapely
 from hypothesis import given
 from hypothesis import strategies as st
 
 from harmonizer.layers import largest_girth, layer_allowance, stretch_used
-
-shapely = pytest.importorskip("shapely", reason="only a check: shapely draws the outlines")
 
 corners = st.lists(
     st.tuples(st.integers(-20, 20), st.integers(-15, 15)), min_size=3, max_size=12, unique=True
