@@ -25,16 +25,22 @@ Place = tuple[int, int]
 
 
 def say_left_cells(sheet: Sheet, tables: Sequence[Table], log: FindingLog) -> None:
-    """Ask once a sheet about figures that no chart of it has taken, at the first of them."""
+    """Ask once a sheet about figures that no chart of it has taken, at the first of them.
+
+    Figures that were put beside those of another cell, as its other unit, are taken with it.
+    """
     if sheet.addressing is Addressing.LINE:
         return
-    used = {at.origin for table in tables for at in _taken(table)}
+    taken = [at for table in tables for at in _taken(table)]
+    used = {at.origin for at in taken}
+    joined = [at.text for at in taken if at.text != sheet.text(at.row, at.column)]
     left = [
         place
         for place, cell in sorted(sheet.cells.items())
         if (cell.shared_from or place) not in used
         and look(cell.text).value
         and not _named_otherwise(sheet, place)
+        and not any(cell.text.strip() in text for text in joined)
     ]
     if len(left) >= _FEWEST:
         text = sheet.text(*left[0]).strip()

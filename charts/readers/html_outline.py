@@ -90,7 +90,7 @@ class _Walk:
             self._flush()
         if is_table(element) or element in self._grids:
             return not self._table(element)
-        if tag in _WHOLE:
+        if tag in _WHOLE and not any(map(is_table, element.iterdescendants())):
             self._whole(element)
             return False
         if tag == "br":

@@ -37,7 +37,7 @@ def test_one_figure_beside_a_chart_is_a_word_of_the_shop() -> None:
 
 def test_sizes_of_another_thing_beside_a_chart_are_not_asked_about() -> None:
     reading = table(
-        "Size | Chest (cm)\nS | 84-88\nM | 88-92\n\nUK | EU | US\n7 | 41 | 8\n8 | 42 | 9\n9 | 43 | 10"
+        "Size | Chest (cm)\nS | 84-88\n\nUK | EU | US\n7 | 41 | 8\n8 | 42 | 9\n9 | 43 | 10"
     )
     assert questions(reading) == []
 
@@ -57,3 +57,19 @@ def test_tables_beside_each_other_in_a_page_are_no_boxes_of_a_table() -> None:
     reading = read_bytes(page, "page.html")
     assert sorted(values(reading)) == ["M chest", "S chest"]
     assert "not-a-chart" not in {one.code for one in reading.findings}
+
+
+def test_figures_joined_to_those_of_another_cell_are_not_asked_about() -> None:
+    reading = table(
+        """
+        Size | S (cm) | S (in) | M (cm) | M (in)
+        Chest | 84-88 | 33-34.5 | 88-92 | 34.5-36
+        """
+    )
+    assert questions(reading) == []
+
+
+def test_a_table_in_a_list_of_terms_is_a_table() -> None:
+    first = _page("Size | Chest (cm)\nS | 84-88\nM | 88-92")
+    page = b"<dl><dt>Vests</dt><dd>" + first.replace(b"<h1>Vests</h1>", b"") + b"</dd></dl>"
+    assert sorted(values(read_bytes(page, "page.html"))) == ["M chest", "S chest"]
