@@ -10,6 +10,7 @@ from charts.columns.basis import with_basis
 from charts.columns.bounds import bounded
 from charts.columns.leftovers import say_blanks, with_tolerances, without_doubles
 from charts.columns.lines import Line, lines_of
+from charts.columns.long_backs import backs_doubted
 from charts.columns.meaning import columns_of
 from charts.columns.nameless import beside_nameless
 from charts.columns.pairs import paired
@@ -28,7 +29,7 @@ Group = tuple[str | None, str | None]
 
 def charts_of(around: Surroundings) -> list[Chart]:
     """Every chart that one table holds, without the checks of whole charts."""
-    named = beside_nameless(columns_of(around), around)
+    named = backs_doubted(beside_nameless(columns_of(around), around), around)
     columns = with_basis(with_units(named, around), around)
     columns = suspected(columns, around)
     each = rows_in_another_unit([filled(column, around) for column in columns], around)

@@ -34,6 +34,8 @@ _AS_PRINTED: Final = "as-printed"
 _GIRTHS: Final = frozenset({Dimension.CHEST, Dimension.WAIST, Dimension.HIP})
 _FLAT_CM: Final = (Decimal(36), Decimal(67))
 """Chest figures in cm of adults' sizes that are halves laid flat."""
+_NO_WHOLE: Final = Decimal("1.4")
+"""A whole waist or hip is more than this times half a chest (common practice, no source)."""
 _ADULT_HEIGHT_CM: Final = Decimal(150)
 _GROWN: Final = frozenset({"women", "men", "unisex", None})
 
@@ -43,7 +45,7 @@ def suspected(columns: Sequence[Column], around: Surroundings) -> list[Column]:
     if columns and slipped(around.table.fields):
         return _slipped_headings(columns, around)
     found = [_unit_doubted(column, around) for column in columns]
-    return _flat_doubted(found, around)
+    return _beside_flat(_flat_doubted(found, around), around)
 
 
 def _slipped_headings(columns: Sequence[Column], around: Surroundings) -> list[Column]:
@@ -139,6 +141,38 @@ def _flat_doubted(columns: Sequence[Column], around: Surroundings) -> list[Colum
     return [
         replace(column, laid_flat=True).asking(ident) if _half(column) else column
         for column in columns
+    ]
+
+
+def _beside_flat(columns: Sequence[Column], around: Surroundings) -> list[Column]:
+    """Girths without a word beside one that is said to lie flat, and no larger: halves as well."""
+    flat = [one for one in columns if one.dimension in _GIRTHS and one.basis is Basis.FLAT]
+    widest = max((figure for one in flat for figure in _in_cm(one)), default=Decimal(0))
+    doubted = [
+        one
+        for one in columns
+        if one.dimension in _GIRTHS
+        and one.basis in {Basis.UNKNOWN, Basis.FINISHED}
+        and not one.laid_flat
+        and 0 < max(_in_cm(one), default=Decimal(0)) < _NO_WHOLE * widest
+    ]
+    if not doubted:
+        return list(columns)
+    ident = around.log.add(
+        "laid-flat", doubted[0].place, key=around.table.area, heading=doubted[0].heading
+    )
+    return [
+        replace(column, laid_flat=True).asking(ident) if column in doubted else column
+        for column in columns
+    ]
+
+
+def _in_cm(column: Column) -> list[Decimal]:
+    """Every figure of a column of lengths in cm; none where its unit is not known."""
+    return [
+        canonical(value, unit)
+        for value, own in printed_figures(column.field)
+        if (unit := own or column.unit) is not None
     ]
 
 

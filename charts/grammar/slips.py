@@ -15,6 +15,7 @@ from charts.grammar.ranges import lost_plus_minus, quantity
 from charts.grammar.senses import DASH, END, NUMBER, RANGE_MARK
 from charts.grammar.settle import settle
 from charts.grammar.tokens import Cell
+from charts.grammar.two_figures import either_or, two_lines
 from charts.plausible_ranges import plausible
 from charts.quantities import FAMILY, Family, Figure, Unit
 from charts.schema import Dimension, Kind
@@ -44,6 +45,8 @@ def slip(cell: Cell, read: Reader) -> CellReading | None:
         or _turned_to_date(cell)
         or _three_numbers(cell)
         or _double_range(cell)
+        or either_or(cell, read)
+        or two_lines(cell)
         or _glued_fraction(cell, read)
         or _labelled(cell, read)
     )

@@ -39,13 +39,26 @@ def _odd(fields: Sequence[Field], line: int) -> _Odd | None:
     rest = [one for one in looks if one is not named]
     if named is not None and named.heading.role is Role.TOLERANCE:
         return _Odd.TOLERANCE
-    if rest and all(one.reading.reading is Reading.TOLERANCE for one in rest):
+    if rest and all(map(_of_tolerances, rest)) and any(map(_is_tolerance, rest)):
         return _Odd.TOLERANCE
     if rest and all(one.heading.role is Role.UNIT and not one.value for one in rest):
         return _Odd.UNIT
     if named is not None and _dropped(named, rest):
         return _Odd.DROPPED
     return None
+
+
+def _of_tolerances(one: Look) -> bool:
+    """A tolerance, or the word for it over a measure that has none."""
+    return _is_tolerance(one) or _names_tolerances(one)
+
+
+def _names_tolerances(one: Look) -> bool:
+    return one.heading.role is Role.TOLERANCE and not _is_tolerance(one) and not one.value
+
+
+def _is_tolerance(one: Look) -> bool:
+    return one.reading.reading is Reading.TOLERANCE
 
 
 def _name(fields: Sequence[Field], line: int) -> Look | None:
@@ -74,7 +87,7 @@ def _without(field: Field, odd: dict[int, _Odd]) -> Field:
             continue
         if kind is _Odd.UNIT:
             heads = (*heads, cell[0])
-        elif kind is _Odd.TOLERANCE:
+        elif kind is _Odd.TOLERANCE and not _names_tolerances(look(cell[0].text)):
             tolerance = cell[0]
     return _renamed(replace(field, cells=cells, tolerance=tolerance), heads)
 
