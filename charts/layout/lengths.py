@@ -67,7 +67,23 @@ def _columns(fields: Sequence[Field]) -> dict[int, _Column]:
             parted = parted._replace(names=left.names)
         if combined(parted.names).dimension not in _UNFIT:
             found[number] = parted
-    return found
+    return _plain_ones(fields, found) | found
+
+
+def _plain_ones(fields: Sequence[Field], found: Mapping[int, _Column]) -> dict[int, _Column]:
+    """``Inseam`` beside ``short inseam`` and ``tall inseam``: the measure of the plain size."""
+    names = {combined(column.names) for column in found.values()}
+    lengths = {column.length for column in found.values()}
+    return {
+        number: _Column("", field.heads[0], field.heads)
+        for number, field in enumerate(fields)
+        if number not in found
+        and len(lengths) > 1
+        and "regular" not in lengths
+        and field.kind is FieldKind.VALUES
+        and field.heads
+        and field.heading in names
+    }
 
 
 def _parted(heads: Sequence[At]) -> _Column | None:
@@ -98,9 +114,9 @@ def _length_in(text: str) -> tuple[str, str] | None:
 
 
 def _groups(fields: Sequence[Field], columns: Mapping[int, _Column]) -> list[Group]:
-    found: dict[str, Group] = {}
+    found: dict[HeadingReading, Group] = {}
     for number, column in columns.items():
-        group = found.setdefault(" ".join(at.text.strip().lower() for at in column.names), {})
+        group = found.setdefault(combined(column.names), {})
         if column.length in group:
             return []
         group[column.length] = replace(fields[number], heads=column.names)

@@ -10,6 +10,7 @@ from dataclasses import replace
 
 from charts.dimensions import HeadingReading
 from charts.layout.fields import Field, FieldKind
+from charts.layout.looks import look
 from charts.layout.view import At
 
 Pair = tuple[int, str]
@@ -25,10 +26,15 @@ def pairs_of(lines: int, names: Sequence[str], groups: Sequence[Group]) -> list[
         given = [
             (line, name)
             for name in names
-            if any(name in group and group[name].cells[line] for group in groups)
+            if any(name in group and _given(group[name].cells[line]) for group in groups)
         ]
         found += given or [(line, "")]
     return found
+
+
+def _given(cell: tuple[At, ...]) -> bool:
+    """A dash is no figure: the size is not made in that length."""
+    return any(not look(at.text).blank for at in cell)
 
 
 def repeated(

@@ -93,3 +93,29 @@ def test_two_dimensions_in_the_notes_name_none() -> None:
         """
     )
     assert questions(reading) == ["heading-unknown"]
+
+
+def test_a_plain_measure_beside_those_for_lengths_is_of_the_plain_size() -> None:
+    reading = table(
+        """
+        Size | XS | S | M
+        Chest (cm) | 80-84 | 84-88 | 88-92
+        Inseam (cm) | 79 | 81 | 82
+        Short inseam (cm) | - | 72 | 74.5
+        Tall inseam (cm) | - | 86 | 88
+        """
+    )
+    found = values(reading)
+    due: dict[str, object] = {
+        "XS inseam": 79,
+        "S inseam": 81,
+        "S Short inseam": 72,
+        "S Tall inseam": 86,
+        "M inseam": 82,
+        "M Short inseam": 74.5,
+        "M Tall inseam": 88,
+    }
+    assert {key: found[key] for key in found if key.endswith("inseam")} == due
+    assert found["M Tall chest"] == (88, 92)
+    assert not [key for key in found if key.startswith(("XS Short", "XS Tall"))]
+    assert questions(reading) == []
