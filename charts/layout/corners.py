@@ -11,13 +11,13 @@ from typing import Final
 
 from charts.dimensions import HeadingReading, Role
 from charts.layout.fields import Field, FieldKind
-from charts.layout.looks import look
+from charts.layout.looks import Look, look
 
 _FEWEST: Final = 2
 _WORDS: Final = frozenset(
     (
         *("measure", "measures", "measurement", "measurements", "measuring", "pom", "point"),
-        *("description", "dimension", "dimensions", "position", "body", "part"),
+        *("punto", "description", "dimension", "dimensions", "position", "body", "part"),
         *("maß", "maße", "mass", "masse", "körpermaße", "messpunkt", "messstelle", "beschreibung"),
         *("bezeichnung", "mesure", "mesures", "désignation", "description", "medida", "medidas"),
         *("misura", "misure", "descrizione", "descripción", "maat", "maten", "lichaamsmaat"),
@@ -73,14 +73,26 @@ def _too_far_in_front(field: Field) -> bool:
     return filled and len(kinds) == 1 and all(one.label is not None for one in looks)
 
 
+def _all_names(sizes: Sequence[Look]) -> bool:
+    """Sizes by names of their own, each another, some of them known; or one size alone."""
+    texts = {one.text for one in sizes}
+    plain = not any(one.figures or one.blank or one.sentence or one.heads for one in sizes)
+    known = any(one.sure_label for one in sizes)
+    return plain and known and len(texts) == len(sizes)
+
+
 def _hides_sizes(field: Field) -> bool:
     """Different labels, a step or a tolerance among them, under a word that is no size."""
     words = {word.strip("():.,/").lower() for word in field.printed_heading.split()}
-    if field.kind is not FieldKind.SKIPPED or not words & _WORDS:
+    if field.kind not in {FieldKind.SKIPPED, FieldKind.NOTE} or not words & _WORDS:
         return False
     looks = [look(cell[0].text) for cell in field.cells if cell]
     sizes = [one for one in looks if one.heading.role not in {Role.STEP, Role.TOLERANCE}]
+    if field.kind is FieldKind.NOTE:
+        return _all_names(sizes)
     texts = {one.text for one in sizes}
     running = texts == {str(number) for number in range(1, len(texts) + 1)}
     plain = all(one.label is not None for one in sizes)
-    return plain and len(texts) == len(sizes) >= _FEWEST and not running
+    if not plain:
+        return _all_names(sizes)
+    return len(texts) == len(sizes) >= _FEWEST and not running

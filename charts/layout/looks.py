@@ -21,6 +21,8 @@ _NO_HEADING: Final = HeadingReading(Role.UNKNOWN)
 _HEADING_ROLES: Final = frozenset(Role) - {Role.UNKNOWN, Role.BAND, Role.NOTE}
 _REFERENCE: Final = re.compile(r"^\s*[A-Z]\s*[:.)]\s+")
 """A letter that refers to a drawing: ``A: Chest``."""
+_NUMBERED: Final = re.compile(r"\d{1,2}\s*(?://|[.):])\s*(?:[^\W\d_]{2,}[^\d\w]*)+")
+"""A name with its number before it: ``03 // Total length``, ``4. Collar``."""
 _SIZE_COMPOUND: Final = re.compile(
     r"(?!körper|koerper|kopf|lichaams|kropps|kropp)([^\W\d_]{3,})-?"
     r"(?:größen?|grössen?|groessen?|maat|maten|storlek|størrelse)",
@@ -57,7 +59,8 @@ class Look:
     @property
     def figures(self) -> bool:
         """It holds digits and is no word: a value, or figures that no rule covers."""
-        return self.value or self.reading.reading is Reading.UNREAD
+        unread = self.reading.reading is Reading.UNREAD
+        return self.value or (unread and _NUMBERED.fullmatch(self.text) is None)
 
     @property
     def wordy_label(self) -> bool:
@@ -72,12 +75,20 @@ class Look:
     @property
     def heads(self) -> bool:
         """It names a column or a row."""
-        return self.heading.role in _HEADING_ROLES and not self.value and not self.listing
+        named = self.heading.role in _HEADING_ROLES and not self._an_age
+        return named and not self.value and not self.listing
 
     @property
     def measures(self) -> bool:
         """It names a dimension."""
-        return self.heading.role is Role.MEASURE and not self.value and not self.listing
+        named = self.heading.role is Role.MEASURE and not self._an_age
+        return named and not self.value and not self.listing
+
+    @property
+    def _an_age(self) -> bool:
+        """``Age 5-6`` is the name of a size; ``Age`` alone heads a column of them."""
+        aged = self.label is not None and self.label.kind is LabelKind.AGE
+        return aged and any(sign.isdigit() for sign in self.text)
 
     @property
     def listing(self) -> bool:

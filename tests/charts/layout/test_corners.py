@@ -127,3 +127,30 @@ def test_a_cell_may_list_its_measures_behind_commas() -> None:
     )
     assert values(reading)["M waist"] == (72, 76)
     assert len(values(reading)) == 4
+
+
+def test_sizes_by_names_of_their_own_stand_beside_a_word_for_measures() -> None:
+    reading = table(
+        """
+        Measure | Small | Bigger | Huge
+        Chest (cm) | 84-88 | 88-92 | 92-96
+        Waist (cm) | 68-72 | 72-76 | 76-80
+        """
+    )
+    assert values(reading)["Bigger chest"] == (88, 92)
+    assert values(reading)["Huge waist"] == (76, 80)
+    assert questions(reading) == []
+
+
+def test_one_size_stands_beside_numbered_points_of_measure() -> None:
+    reading = table(
+        """
+        PUNTO DE MEDIDA | TALLA M (std) | TOLERANCIA
+        01 // Ancho de hombros | 45.5 cm | ± 0.2 cm
+        02 // Contorno de pecho | 103.0 cm | ± 0.5 cm
+        03 // Largo total superior | 73.0 cm | ± 0.4 cm
+        """
+    )
+    found = {value.heading: (value.value, value.tolerance) for value in ranges(reading)}
+    assert [float(one[0] or 0) for one in found.values()] == [45.5, 103, 73]
+    assert [float(one[1] or 0) for one in found.values()] == [0.2, 0.5, 0.4]
