@@ -34,15 +34,21 @@ _NOT: Final = re.compile(
     re.IGNORECASE,
 )
 _LONGEST: Final = 130
+_CHILDREN: Final = frozenset({"girls", "boys"})
 
 
 def band_around(around: Surroundings) -> str | None:
-    """The band that the words around a table give, the nearest first."""
-    for words in around.words:
-        band = look(words.text).band
-        if band is not None and _names(words):
-            return band
-    return None
+    """The band that the words around a table give, the nearest first.
+
+    "Girls" above a tab for children is the narrower of the two and holds.
+    """
+    found = [
+        band
+        for words in around.words
+        if (band := look(words.text).band) is not None and _names(words)
+    ]
+    narrower = found[:1] == ["kids"] and found[1:2] and found[1] in _CHILDREN
+    return found[1] if narrower else next(iter(found), None)
 
 
 def _names(words: Words) -> bool:

@@ -8,6 +8,7 @@ from __future__ import annotations
 import pytest
 
 from charts.dimensions import read_band, read_heading
+from charts.importer import read_bytes
 from tests.charts.read_text import table
 
 WORDS = {
@@ -105,3 +106,12 @@ def test_a_band_before_a_sentence_of_one_caption_holds_for_the_table(caption: st
 )
 def test_a_sentence_that_happens_to_name_a_band_names_none(caption: str) -> None:
     assert table(f"{caption}\n\n{CHILDREN}").charts[0].band is None
+
+
+def test_girls_above_a_tab_for_children_are_the_narrower_band() -> None:
+    page = (
+        "<ul><li id='kids'><h2>Vests for girls</h2><table><tr><th>Size</th><th>Chest (cm)</th></tr>"
+        "<tr><td>S</td><td>60-64</td></tr><tr><td>M</td><td>64-68</td></tr></table></li></ul>"
+        "<nav><a href='#kids'>Children</a></nav>"
+    )
+    assert [chart.band for chart in read_bytes(page.encode(), "page.html").charts] == ["girls"]
