@@ -59,6 +59,8 @@ def _heads_trade(sheet: Sheet, row: int) -> bool:
 
 def _kind(text: str) -> str:
     """What a heading counts: price, code or quantity; "" for any other text."""
+    if text.strip(" ()[]") in _SIGNS:
+        return "price"
     return _headings().get(_without_currency(normal(text)), "") if len(text) <= _LONGEST else ""
 
 
@@ -69,6 +71,10 @@ def _without_currency(words: str) -> str:
 _CURRENCIES: Final = frozenset(
     ("eur", "euro", "usd", "gbp", "chf", "sek", "dkk", "nok", "pln", "czk", "per", "pro", "je")
 )
+
+
+_SIGNS: Final = frozenset("£€$")
+"""A sign of money alone over a column heads its prices."""
 
 
 @cache

@@ -15,6 +15,8 @@ from charts.schema import Basis, Definition, Dimension
 
 MOST_HEADING_ROWS: Final = 4
 T = TypeVar("T")
+_THING: Final = re.compile(r"\d\s?[^\W\d_]{1,3}\s+[^\W\d_]{4,}\s*$")
+"""``100 g balls``: an amount and what there is of it."""
 _LETTER: Final = re.compile(r"[A-Z][.)]?")
 _ENDS: Final = frozenset({Role.LOW_END, Role.HIGH_END})
 _CONTINUING: Final = _ENDS | {Role.UNIT}
@@ -31,7 +33,7 @@ def heading_rows(view: View) -> int:
     looks: list[list[Look]] = []
     for row in range(min(view.height, MOST_HEADING_ROWS + 1)):
         here = [look(at.text) for at in view.row(row) if at is not None]
-        if any(_is_figure(one) for one in here):
+        if any(_is_figure(one) for one in here) and not _names_with_a_thing(here):
             break
         looks.append(here)
     while looks and not (_is_heading_row(looks[-1]) or _lengths_below(view, looks)):
@@ -63,6 +65,14 @@ def _is_figure(one: Look) -> bool:
     if one.wordy_label or one.heads:
         return False
     return one.value or (one.figures and one.text[:1] in "0123456789<>~≤≥+-(")
+
+
+def _names_with_a_thing(looks: Sequence[Look]) -> bool:
+    """Names of measures, and something counted among them: ``100 g balls`` is no figure."""
+    counted = [one for one in looks if _is_figure(one)]
+    things = all(not one.value and _THING.search(one.text) for one in counted)
+    measures = sum(one.measures for one in looks)
+    return things and len(counted) < measures and measures > 1
 
 
 def _is_heading_row(looks: Sequence[Look]) -> bool:

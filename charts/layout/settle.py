@@ -246,14 +246,20 @@ def _running(fields: Sequence[Field]) -> int | None:
 
 
 def _key_dimension(fields: Sequence[Field]) -> int | None:
-    """What the other columns are looked up by: ages, body heights, ``Waist size (UK)``."""
+    """What the other columns are looked up by: ages, body heights, ``Waist size (UK)``.
+
+    Below the ages may stand a size of the grown-ups: 11-12, 13-14, Adult S.
+    """
     values = [n for n, field in enumerate(fields) if field.kind is FieldKind.VALUES]
     if len(values) < 2 or not fields[values[0]].heads:
         return None
     first = fields[values[0]]
     texts = [cell[0].text.strip() for cell in first.cells if cell]
     if first.heading.dimension in _KEY_DIMENSIONS:
-        return values[0] if all(look(text).figures for text in texts) else None
+        aged = first.heading.dimension is Dimension.AGE
+        looks = [look(text) for text in texts]
+        named = all(one.figures or (aged and one.sure_label) for one in looks)
+        return values[0] if named else None
     return values[0] if _says_size(first) and len(texts) > 1 and _names_sizes(texts) else None
 
 
