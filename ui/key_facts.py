@@ -29,6 +29,8 @@ FURTHER_KEYS: Final = (
     KeyFact("models", "move-line", ("Shift+Left", "Shift+Right")),
     KeyFact("models", "fold", ("Enter", "Space")),
     KeyFact("models", "put-back", ("Esc",)),
+    KeyFact("reasons", "pull", ("Up", "Down")),
+    KeyFact("reasons", "let-go", ("Enter",)),
     KeyFact("files", "open", ("Enter",)),
     KeyFact("file", "questions", ("Up", "Down")),
     KeyFact("file", "answer", ("1", "9"), span=True),

@@ -41,10 +41,12 @@ class MainWindow(QObject):
     Signals:
         wanted(str): do the action of this key.
         charts_turned(): what the actions of the charts page bear on may be another file now.
+        reasons_pulled(object): the reasons are to be so high, None for as high as they need.
     """
 
     wanted = Signal(str)
     charts_turned = Signal()
+    reasons_pulled = Signal(object)
 
     def __init__(self, frame: Frame, workspace: Workspace, words: Words, dress: Dress) -> None:
         super().__init__(frame)
@@ -57,6 +59,7 @@ class MainWindow(QObject):
         self.actions_ = Actions(frame, words)
         self._settings_path: Path | None = None
         self._page_before = PAGES[0]
+        self._reasons_height: float | None = None
         frame.setWindowTitle(words("window-title"))
         frame.closing.connect(self.operations.close)
         self.riders = RiderKeeping(workspace, words.wording, self._tell, self)
@@ -79,6 +82,7 @@ class MainWindow(QObject):
         self.fitting.table.choose(chosen)
         self.fitting.hold(held)
         self.fitting.fold_readings(folded)
+        self.fitting.split.take_own(self._reasons_height)
         self.show_page(page)
         if opened:
             self.charts.open_file(opened)
@@ -133,6 +137,7 @@ class MainWindow(QObject):
         self.fitting.wanted_place.connect(self.show_place)
         self.fitting.wanted.connect(self.wanted)
         self.riders.attach(self.fitting.readings)
+        self.fitting.split.pulled.connect(self._reasons_pulled)
         self.fitting.pairing.refused.connect(self.notice.say)
         self.charts.wanted.connect(self.wanted)
         self.charts.told.connect(self.notice.say)
@@ -141,6 +146,15 @@ class MainWindow(QObject):
         self.settings.left.connect(self._leave_settings)
         self.notice.pressed.connect(self.wanted)
         self.progress.cancelled.connect(self.operations.cancel)
+
+    def give_reasons(self, height: float | None) -> None:
+        """The reasons are so high, as a person pulled them; None for as high as they need."""
+        self._reasons_height = height
+        self.fitting.split.take_own(height)
+
+    def _reasons_pulled(self, height: float | None) -> None:
+        self._reasons_height = height
+        self.reasons_pulled.emit(height)
 
     def _tell(self, said: str) -> None:
         self.notice.say(said)

@@ -15,17 +15,24 @@ from ui.theme import Scheme
 FORMAT: Final = 1
 LEAST_POINTS: Final = 7.0
 MOST_POINTS: Final = 24.0
+LEAST_REASONS: Final = 84.0
+MOST_REASONS: Final = 1600.0
 _SCHEMES: Final = (Scheme.LIGHT, Scheme.DARK, Scheme.FORCED)
 
 
 @dataclass(frozen=True, slots=True)
 class Preferences:
-    """How the screen looks. ``scheme`` and ``language`` None follow the desktop."""
+    """How the screen looks. ``scheme`` and ``language`` None follow the desktop.
+
+    ``reasons`` is how high the reasons were pulled, in pixels at a line of 16; None for as high as
+    they need.
+    """
 
     language: str | None = None
     scheme: Scheme | None = None
     density: Density = Density.LOW
     points: float = 9.5
+    reasons: float | None = None
 
 
 def read_preferences(path: Path) -> Preferences:
@@ -53,7 +60,14 @@ def _checked(saved: dict[str, Any]) -> Preferences:
         scheme=Scheme(scheme) if scheme in _SCHEMES else None,
         density=Density(density) if density in set(Density) else usual.density,
         points=_points(points, usual.points),
+        reasons=_height(saved.get("reasons")),
     )
+
+
+def _height(value: object) -> float | None:
+    if not isinstance(value, int | float) or isinstance(value, bool):
+        return None
+    return min(max(float(value), LEAST_REASONS), MOST_REASONS)
 
 
 def _points(value: object, usual: float) -> float:

@@ -42,6 +42,8 @@ class ViewCommands(QObject):
         self.preferences = preferences
         self._dialog: QDialog | None = None
         window.actions_.connect(self._slots())
+        window.give_reasons(preferences.reasons)
+        window.reasons_pulled.connect(self._keep_reasons)
         self._check()
         application.styleHints().colorSchemeChanged.connect(self._desktop_changed)
 
@@ -121,6 +123,11 @@ class ViewCommands(QObject):
         self.preferences = preferences
         self._wear()
         self._check()
+        self._keep()
+
+    def _keep_reasons(self, height: float | None) -> None:
+        """A height that was pulled is kept without dressing anything anew."""
+        self.preferences = replace(self.preferences, reasons=height)
         self._keep()
 
     def _keep(self) -> None:

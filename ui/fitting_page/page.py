@@ -26,6 +26,7 @@ from ui.fitting_page.pair_choice import PairChoice
 from ui.fitting_page.pairing import Pairing
 from ui.fitting_page.readings_panel import ReadingsPanel
 from ui.fitting_page.reasons_panel import ReasonsPanel
+from ui.fitting_page.reasons_split import ReasonsSplit
 from ui.fitting_page.rows import TAPES, Band, ModelRow
 from ui.fitting_page.said import said_of
 from ui.fitting_page.table import FittingTable
@@ -78,8 +79,8 @@ class FittingPage(QWidget):
         column.setSpacing(0)
         column.addWidget(self.banner)
         column.addWidget(self.pairing.strip)
-        column.addWidget(self.table, 1)
-        column.addWidget(self.reasons)
+        self.split = ReasonsSplit(self.table, self.reasons, self._dress, self._words)
+        column.addWidget(self.split, 1)
         self.stack.addWidget(self.empty)
         self.stack.addWidget(whole)
         row = QHBoxLayout(self)
@@ -100,6 +101,7 @@ class FittingPage(QWidget):
         self.table.put_back.connect(self.put_back)
         self.table.hold_pressed.connect(self._hold_pressed)
         self.reasons.wanted_place.connect(self._ask_place)
+        self.reasons.said.connect(self._reasons_said)
         self.pairing.changed.connect(self._pair_changed)
         self.strip.pressed.connect(self.unfold_readings)
         self.empty.pressed.connect(self.wanted)
@@ -107,8 +109,7 @@ class FittingPage(QWidget):
     def resizeEvent(self, event: QResizeEvent) -> None:
         """Where there is little room the reasons take less of it, and scroll."""
         super().resizeEvent(event)
-        px = self._dress.type_.px
-        self.reasons.take_room(px, self.stack.width(), self.height())
+        self.split.take_room(self.stack.width(), self.height())
 
     # The shop
 
@@ -236,6 +237,11 @@ class FittingPage(QWidget):
         self.reasons.show_reasons(said.at_once, said.soon)
         self.reasons.check.show_row(self.sheet.fit_row(row))
 
+    def _reasons_said(self) -> None:
+        """Give the reasons their room; while the line is moved nothing else moves."""
+        if not self.is_trying:
+            self.split.settle()
+
     def _ask_place(self, file: str, place: str) -> None:
         """The cell of the tape under the cursor, else of the first one the chart gives."""
         row = self.table.chosen_row()
@@ -263,6 +269,7 @@ class FittingPage(QWidget):
     def show_draft(self, draft: Draft) -> None:
         """Put another rider on the line."""
         self._comparison.fold_as_at_first()
+        self.split.forget()
         self.table.forget_choice()
         self.table.hold(None)
         self.readings.show_draft(draft)

@@ -2,131 +2,26 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Sequence
+from collections.abc import Callable
 from typing import Final
 
-from PySide6.QtCore import QEvent, QObject, QRectF, QSize, Qt, QTimer, Signal
-from PySide6.QtGui import QFontMetricsF, QPainter, QPaintEvent, QResizeEvent, QStaticText
-from PySide6.QtWidgets import (
-    QFrame,
-    QHBoxLayout,
-    QLabel,
-    QScrollArea,
-    QSizePolicy,
-    QVBoxLayout,
-    QWidget,
-)
+from PySide6.QtCore import QEvent, QObject, Qt, QTimer, Signal
+from PySide6.QtGui import QPainter, QPaintEvent
+from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QScrollArea, QVBoxLayout, QWidget
 
 from ui.controls.buttons import FlatButton
-from ui.drawing.marks import paint_mark
-from ui.drawing.unbroken import unbroken
 from ui.dress import Dress
-from ui.fitting_page.chosen import ChosenReasons, ReasonLine
+from ui.fitting_page.chosen import ChosenReasons
 from ui.fitting_page.length_check_view import LengthCheckView
-from ui.fitting_page.two_columns import Split, shared
+from ui.fitting_page.sentence_list import SentenceList
 from ui.theme import Ink
 from ui.words import Words
 
 SOON_MS: Final = 80
 """After the frame that shows the verdicts, and before anybody has read them."""
 
-_HEIGHT: Final = 156.0
-_LEAST: Final = 84.0
-_SHARE: Final = 0.3
-_NARROW: Final = 620.0
-_LEFT_LINES: Final = 4
-_TWO_COLUMNS: Final = 620.0
-_SLACK: Final = 1.03
-_INDENT: Final = 17.0
-_GAP: Final = 24.0
-_WRAP: Final = int(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignTop) | int(
-    Qt.TextFlag.TextWordWrap
-)
-
-
-class SentenceList(QWidget):
-    """Sentences one below the other, each with the mark of its state."""
-
-    def __init__(self, dress: Dress, parent: QWidget | None = None) -> None:
-        super().__init__(parent)
-        self.dress = dress
-        self._lines: tuple[ReasonLine, ...] = ()
-        self._boxes: list[QRectF] = []
-        self._texts: list[QStaticText] = []
-        self.setSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Fixed)
-
-    def show_lines(self, lines: tuple[ReasonLine, ...]) -> None:
-        """Show other sentences."""
-        self._lines = lines
-        self.setAccessibleDescription("\n".join(line.text for line in lines))
-        self._lay()
-
-    def sizeHint(self) -> QSize:
-        """As high as the sentences are."""
-        high = self._boxes[-1].bottom() if self._boxes else 0.0
-        return QSize(self.dress.type_.px(240), int(high) + 1)
-
-    def resizeEvent(self, event: QResizeEvent) -> None:
-        """Break the sentences anew."""
-        super().resizeEvent(event)
-        self._lay()
-
-    def _lay(self) -> None:
-        """One column, or two where there is room: the four tapes left, the rest right."""
-        unit = self.dress.unit
-        gap = _GAP * unit
-        lines = self._lines
-        two = len(lines) > _LEFT_LINES and self.width() > _TWO_COLUMNS * unit
-        split, left = self._shared(gap) if two else (len(lines), float(self.width()))
-        self._texts = []
-        self._boxes = self._column(lines[:split], 0.0, left)
-        if two:
-            right = self.width() - left - gap
-            self._boxes += self._column(lines[split:], left + gap, right)
-        high = max((box.bottom() for box in self._boxes), default=1.0)
-        self.setFixedHeight(max(1, int(high) + 1))
-        self.update()
-
-    def _shared(self, gap: float) -> Split:
-        """How many sentences stand left, and how wide, so that few of them have to break."""
-        measure = QFontMetricsF(self.dress.type_.plain)
-        # Words never fill a line to its end: each sentence is taken a little longer than it is.
-        advances = [measure.horizontalAdvance(line.text) * _SLACK for line in self._lines]
-        indent = (_INDENT + 2) * self.dress.unit
-        return shared(advances, self.width() - gap, _LEFT_LINES, indent)
-
-    def _column(self, lines: Sequence[ReasonLine], left: float, wide: float) -> list[QRectF]:
-        """The boxes of sentences one below the other, broken to ``wide`` pixels."""
-        unit = self.dress.unit
-        room = max(wide - _INDENT * unit, 40.0)
-        boxes: list[QRectF] = []
-        top = 0.0
-        for line in lines:
-            text = QStaticText(unbroken(line.text))
-            text.setTextFormat(Qt.TextFormat.PlainText)
-            text.setTextWidth(room)
-            text.prepare(font=self.dress.type_.plain)
-            self._texts.append(text)
-            high = text.size().height()
-            boxes.append(QRectF(left + _INDENT * unit, top, room, high))
-            top += high + 2.5 * unit
-        return boxes
-
-    def paintEvent(self, event: QPaintEvent) -> None:
-        """Marks and sentences."""
-        del event
-        painter = QPainter(self)
-        colours, unit = self.dress.colours, self.dress.unit
-        painter.setFont(self.dress.type_.plain)
-        side = 9.5 * unit
-        for line, box, text in zip(self._lines, self._boxes, self._texts, strict=True):
-            middle = box.top() + self.dress.type_.line / 2
-            sign = QRectF(box.left() - (_INDENT - 1) * unit, middle - side / 2, side, side)
-            ink = colours[line.look.ink]
-            paint_mark(painter, sign, line.look.mark, ink, colours[Ink.GROUND])
-            painter.setPen(colours[Ink.TEXT])
-            painter.drawStaticText(box.topLeft(), text)
-        painter.end()
+_MARGINS: Final = (10.0, 7.0, 12.0, 4.0)
+_BELOW_HEADING: Final = 4.0
 
 
 class ReasonsPanel(QFrame):
@@ -134,9 +29,11 @@ class ReasonsPanel(QFrame):
 
     Signals:
         wanted_place(str, str): show this place of this file.
+        said(): everything there is to say of the row stands there now.
     """
 
     wanted_place = Signal(str, str)
+    said = Signal()
 
     def __init__(self, dress: Dress, words: Words, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -148,7 +45,6 @@ class ReasonsPanel(QFrame):
         self._soon.setSingleShot(True)
         self._soon.setInterval(SOON_MS)
         self._soon.timeout.connect(self.say_more)
-        self.setFixedHeight(dress.type_.px(_HEIGHT))
         # With a ground of its own, nothing that lies below it is painted when a sentence changes.
         self.setAutoFillBackground(True)
         self.heading = QLabel(self)
@@ -171,6 +67,8 @@ class ReasonsPanel(QFrame):
         # Arrows and page keys scroll what does not fit; the hairline above says where the keys go.
         scroll.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         scroll.installEventFilter(self)
+        scroll.viewport().installEventFilter(self)
+        scroll.verticalScrollBar().valueChanged.connect(self.sentences.update)
         self.room = scroll
         top = QHBoxLayout()
         top.setSpacing(px(10))
@@ -178,11 +76,11 @@ class ReasonsPanel(QFrame):
         top.addStretch(1)
         top.addWidget(self.source)
         left = QVBoxLayout()
-        left.setSpacing(px(4))
+        left.setSpacing(px(_BELOW_HEADING))
         left.addLayout(top)
         left.addWidget(scroll, 1)
         row = QHBoxLayout(self)
-        row.setContentsMargins(px(10), px(7), px(12), px(4))
+        row.setContentsMargins(*(px(side) for side in _MARGINS))
         row.setSpacing(px(16))
         row.addLayout(left, 1)
         row.addWidget(self.check)
@@ -198,15 +96,20 @@ class ReasonsPanel(QFrame):
         painter.end()
 
     def eventFilter(self, watched: QObject, event: QEvent) -> bool:
-        """Show that the keys scroll the sentences."""
+        """Show that the keys scroll the sentences, and which of their lines are whole now."""
+        if watched is self.room.viewport() and event.type() is QEvent.Type.Resize:
+            self.sentences.update()
         if watched is self.room and event.type() in (QEvent.Type.FocusIn, QEvent.Type.FocusOut):
             self.update()
         return super().eventFilter(watched, event)
 
-    def take_room(self, px: Callable[[float], int], width: int, height: int) -> None:
-        """As high as usual, but never more than a share of a low page; the drawing may go."""
-        self.setFixedHeight(max(px(_LEAST), min(px(_HEIGHT), round(height * _SHARE))))
-        self.check.setVisible(width > px(_NARROW) and height * _SHARE > px(_LEAST))
+    @property
+    def wanted_height(self) -> int:
+        """How high the panel has to be, in pixels, for every sentence to be seen."""
+        px = self.dress.type_.px
+        top = max(self.heading.sizeHint().height(), self.source.sizeHint().height())
+        around = px(_MARGINS[1]) + px(_BELOW_HEADING) + px(_MARGINS[3])
+        return around + top + self.sentences.height()
 
     def show_reasons(
         self, reasons: ChosenReasons | None, more: Callable[[], ChosenReasons] | None = None
@@ -232,6 +135,7 @@ class ReasonsPanel(QFrame):
             self._shown = more()
             self._head(self._shown.heading)
             self.sentences.show_lines(self._shown.lines)
+            self.said.emit()
 
     def _head(self, text: str) -> None:
         self.heading.setText(text)

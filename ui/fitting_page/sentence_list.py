@@ -1,0 +1,140 @@
+"""Sentences one below the other, each with the mark of its state; never half a line of one."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Sequence
+from typing import Final
+
+from PySide6.QtCore import QRectF, QSize, Qt
+from PySide6.QtGui import QFontMetricsF, QPainter, QPaintEvent, QResizeEvent, QStaticText
+from PySide6.QtWidgets import QSizePolicy, QWidget
+
+from ui.drawing.marks import paint_mark
+from ui.drawing.unbroken import unbroken
+from ui.dress import Dress
+from ui.fitting_page.chosen import ReasonLine
+from ui.fitting_page.two_columns import Split, shared
+from ui.theme import Ink
+
+_LEFT_LINES: Final = 4
+_TWO_COLUMNS: Final = 620.0
+_SLACK: Final = 1.03
+_INDENT: Final = 17.0
+_GAP: Final = 24.0
+_CUT: Final = 1.5
+"""A line may lose so many pixels of its air and counts as whole."""
+
+
+class SentenceList(QWidget):
+    """Sentences one below the other, each with the mark of its state."""
+
+    def __init__(self, dress: Dress, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.dress = dress
+        self._lines: tuple[ReasonLine, ...] = ()
+        self._boxes: list[QRectF] = []
+        self._texts: list[QStaticText] = []
+        self.setSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Fixed)
+
+    def show_lines(self, lines: tuple[ReasonLine, ...]) -> None:
+        """Show other sentences."""
+        self._lines = lines
+        self.setAccessibleDescription("\n".join(line.text for line in lines))
+        self._lay()
+
+    def sizeHint(self) -> QSize:
+        """As high as the sentences are."""
+        return QSize(self.dress.type_.px(240), self.height())
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Break the sentences anew."""
+        super().resizeEvent(event)
+        self._lay()
+
+    def _lay(self) -> None:
+        """One column, or two where there is room: the four tapes left, the rest right."""
+        unit = self.dress.unit
+        gap = _GAP * unit
+        lines = self._lines
+        two = len(lines) > _LEFT_LINES and self.width() > _TWO_COLUMNS * unit
+        split, left = self._shared(gap) if two else (len(lines), float(self.width()))
+        self._texts = []
+        self._boxes = self._column(lines[:split], 0.0, left)
+        if two:
+            right = self.width() - left - gap
+            self._boxes += self._column(lines[split:], left + gap, right)
+        high = max((box.bottom() for box in self._boxes), default=1.0)
+        self.setFixedHeight(max(1, int(high) + 1))
+        self.update()
+
+    def _shared(self, gap: float) -> Split:
+        """How many sentences stand left, and how wide, so that few of them have to break."""
+        measure = QFontMetricsF(self.dress.type_.plain)
+        # Words never fill a line to its end: each sentence is taken a little longer than it is.
+        advances = [measure.horizontalAdvance(line.text) * _SLACK for line in self._lines]
+        indent = (_INDENT + 2) * self.dress.unit
+        return shared(advances, self.width() - gap, _LEFT_LINES, indent)
+
+    def _column(self, lines: Sequence[ReasonLine], left: float, wide: float) -> list[QRectF]:
+        """The boxes of sentences one below the other, broken to ``wide`` pixels."""
+        unit = self.dress.unit
+        room = max(wide - _INDENT * unit, 40.0)
+        boxes: list[QRectF] = []
+        top = 0.0
+        for line in lines:
+            text = QStaticText(unbroken(line.text))
+            text.setTextFormat(Qt.TextFormat.PlainText)
+            text.setTextWidth(room)
+            text.prepare(font=self.dress.type_.plain)
+            self._texts.append(text)
+            high = text.size().height()
+            boxes.append(QRectF(left + _INDENT * unit, top, room, high))
+            top += high + 2.5 * unit
+        return boxes
+
+    def paintEvent(self, event: QPaintEvent) -> None:
+        """Marks and sentences; a line that is cut by an edge waits until it is scrolled whole."""
+        del event
+        painter = QPainter(self)
+        painter.setFont(self.dress.type_.plain)
+        painter.setPen(self.dress.colours[Ink.TEXT])
+        for line, box, text in zip(self._lines, self._boxes, self._texts, strict=True):
+            first, last = self.whole_lines(box)
+            if first >= last:
+                continue
+            high = box.height() / self._count(box)
+            whole = QRectF(box.left(), box.top() + first * high, box.width(), (last - first) * high)
+            painter.setClipRect(whole.adjusted(-_INDENT * self.dress.unit, 0, _INDENT, 0))
+            if first == 0:
+                self._paint_mark(painter, line, box)
+            painter.drawStaticText(box.topLeft(), text)
+        painter.end()
+
+    def _paint_mark(self, painter: QPainter, line: ReasonLine, box: QRectF) -> None:
+        colours, unit = self.dress.colours, self.dress.unit
+        side = 9.5 * unit
+        middle = box.top() + self.dress.type_.line / 2
+        sign = QRectF(box.left() - (_INDENT - 1) * unit, middle - side / 2, side, side)
+        paint_mark(painter, sign, line.look.mark, colours[line.look.ink], colours[Ink.GROUND])
+        painter.setPen(colours[Ink.TEXT])
+
+    def _count(self, box: QRectF) -> int:
+        """Over how many lines a sentence goes."""
+        return max(1, round(box.height() / QFontMetricsF(self.dress.type_.plain).height()))
+
+    def whole_lines(self, box: QRectF) -> tuple[int, int]:
+        """The first line of a sentence that is seen whole, and the one after the last."""
+        count = self._count(box)
+        high = box.height() / count
+        top = float(-self.y())
+        holder = self.parentWidget()
+        bottom = top + (holder.height() if holder is not None else self.height())
+        first = math.ceil((top - _CUT - box.top()) / high)
+        last = math.floor((bottom + _CUT - box.top()) / high)
+        return max(first, 0), min(last, count)
+
+    @property
+    def boxes(self) -> tuple[QRectF, ...]:
+        """Where the sentences stand."""
+        return tuple(self._boxes)
