@@ -7,7 +7,8 @@ from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
 from charts.columns.fitting import fits, no_height, telling
-from charts.columns.words import Surroundings, dimension_in
+from charts.columns.named_around import axis_of_heights, named_around, noted
+from charts.columns.words import Surroundings
 from charts.dimensions import HeadingReading, Role, read_heading
 from charts.findings import Candidate
 from charts.layout.cups import CUP_GIRTHS
@@ -246,39 +247,15 @@ def _unnamed(column: Column, around: Surroundings) -> Column:
     united = column.role is Role.UNIT and column.unit in {Unit.KG, Unit.LB, Unit.ST}
     if united or (not column.heading and _all_masses(column.field)):
         return replace(column, dimension=Dimension.WEIGHT)
-    if not column.heading and not _noted(around) and _axis_of_heights(column, around):
+    titled = named_around(around) if lone and _silent(column) else None
+    alone = len(around.table.of(FieldKind.VALUES)) == 1
+    other = noted(around) or (alone and titled)
+    if not column.heading and not other and axis_of_heights(column.field, around):
         heights = replace(column, dimension=Dimension.HEIGHT)
         return _asked(heights, [Dimension.HEIGHT, Dimension.OTHER], around)
-    titled = _named_around(around) if lone and _silent(column) else None
     if titled is not None:
         return replace(column, dimension=titled)
     return _unknown(column, around)
-
-
-def _named_around(around: Surroundings) -> Dimension | None:
-    """The dimension that the titles name, else the notes; not the one of a grid's other axis.
-
-    "Size by chest and height" over a grid whose corner is the chest: the title names it again.
-    """
-    other = {one.heading.dimension for one in around.table.of(FieldKind.VALUES)}
-    taken = other if around.table.gridded else set()
-    named = (dimension_in(around), _noted(around))
-    return next((one for one in named if one is not None and one not in taken), None)
-
-
-def _noted(around: Surroundings) -> Dimension | None:
-    """The one dimension that the notes below name with nothing beside it: ``Back length in cm``."""
-    named = {
-        reading.dimension
-        for words, reading in around.readings()
-        if words.kind is UnitFrom.NOTE and reading.role is Role.MEASURE and not reading.candidates
-    }
-    return next(iter(named)) if len(named) == 1 else None
-
-
-def _axis_of_heights(column: Column, around: Surroundings) -> bool:
-    """A nameless axis of a grid whose bands are usual for a body's height."""
-    return around.table.gridded and fits(column.field, Dimension.HEIGHT, limits=telling)
 
 
 def _unknown(column: Column, around: Surroundings) -> Column:

@@ -108,28 +108,30 @@ def _one_end(one: Range, kind: Kind, heading: str) -> Range:
 
 
 def _units_joined(columns: list[Filled], around: Surroundings) -> list[Filled]:
+    """Each column beside the first one of the same measure in the other system of units.
+
+    Looked up and not compared one by one: a hostile sheet has hundreds of columns.
+    """
     found: list[Filled] = []
+    firsts: dict[tuple[object, ...], int] = {}
     for one in columns:
-        partner = next((n for n, other in enumerate(found) if _same_in_two_units(other, one)), None)
-        if partner is None:
-            found.append(one)
-        else:
+        unit = _unit(one)
+        metric = unit in METRIC
+        partner = firsts.get((*_measured(one), not metric)) if unit is not None else None
+        if partner is not None:
             found[partner] = _both(found[partner], one, around)
+            continue
+        if unit is not None:
+            firsts.setdefault((*_measured(one), metric), len(found))
+        found.append(one)
     return found
 
 
-def _same_in_two_units(first: Filled, second: Filled) -> bool:
-    one, two = first.column, second.column
-    same = (one.dimension, one.definition, one.basis, one.band) == (
-        two.dimension,
-        two.definition,
-        two.basis,
-        two.band,
-    )
-    if one.dimension is Dimension.OTHER and _stem(one.heading) != _stem(two.heading):
-        return False
-    units = _unit(first), _unit(second)
-    return same and None not in units and (units[0] in METRIC) is not (units[1] in METRIC)
+def _measured(one: Filled) -> tuple[object, ...]:
+    """What a column measures; what has no name of its own is known by its heading."""
+    column = one.column
+    stem = _stem(column.heading) if column.dimension is Dimension.OTHER else ""
+    return (column.dimension, column.definition, column.basis, column.band, stem)
 
 
 def _stem(heading: str) -> str:

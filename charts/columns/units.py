@@ -182,7 +182,8 @@ def _inferred(columns: list[Column], around: Surroundings) -> list[Column]:
         if not bare:
             continue
         told = _told(bare, family, around) or _guessed(bare, columns, family, around)
-        columns = [told[bare.index(one)] if one in bare else one for one in columns]
+        by_number = {one.number: one for one in told}
+        columns = [by_number.get(one.number, one) for one in columns]
     return columns
 
 
@@ -207,8 +208,11 @@ def _likeliest(
 ) -> tuple[Unit, list[Unit]]:
     """The unit that suits most columns; among equals the system the rest of the chart uses."""
     known = [column for column in bare if column.dimension is not Dimension.OTHER] or bare
+    numbers = {one.number for one in bare}
     imperial = any(
-        one.unit in _IMPERIAL or _cell_units(one) & _IMPERIAL for one in columns if one not in bare
+        one.unit in _IMPERIAL or _cell_units(one) & _IMPERIAL
+        for one in columns
+        if one.number not in numbers
     )
 
     def rank(unit: Unit) -> tuple[int, bool]:
