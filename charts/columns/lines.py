@@ -52,13 +52,25 @@ def lines_of(around: Surroundings) -> list[Line]:
         _say_key(key, others, around)
     if lengths:
         around.log.add("second-axis", table.area)
-    lines = [_line(number, key, lengths, others) for number in range(table.lines)]
+    lost = _size_among_heads(key, around)
+    lines = [
+        replace(_line(number, key, lengths, others), findings=lost) for number in range(table.lines)
+    ]
     found = [
         replace(line, band=_band(band), group=group)
         for line, band, group in zip(lines, bands, groups, strict=True)
     ]
     pattern = sum(_mistyped(line) is not None for line in found) > 1
     return [_doubted(line, around, pattern=pattern) for line in found]
+
+
+def _size_among_heads(key: Field | None, around: Surroundings) -> tuple[str, ...]:
+    """``XS | | INCHES`` below the headings: a size without figures, or a unit in the wrong row."""
+    for at in key.heads[1:] if key is not None else ():
+        if look(at.text).wordy_label and not look(at.text).heads:
+            place = around.place(at.row, at.column)
+            return (around.log.add("text-order", place, case="left", text=at.text.strip()),)
+    return ()
 
 
 def _mistyped(line: Line) -> str | None:

@@ -10,6 +10,7 @@ from dataclasses import replace
 from decimal import Decimal
 from typing import Final
 
+from charts.columns.exchanged import units_exchanged
 from charts.columns.fitting import fits, printed_figures
 from charts.columns.meaning import Column
 from charts.columns.slipped import slipped
@@ -42,9 +43,10 @@ _GROWN: Final = frozenset({"women", "men", "unisex", None})
 
 def suspected(columns: Sequence[Column], around: Surroundings) -> list[Column]:
     """The columns with a question where the printed unit or the basis contradicts the figures."""
-    if columns and slipped(around.table.fields):
+    swapped = units_exchanged(columns, around)
+    if columns and swapped == list(columns) and slipped(around.table.fields):
         return _slipped_headings(columns, around)
-    found = [_unit_doubted(column, around) for column in columns]
+    found = [_unit_doubted(column, around) for column in swapped]
     return _beside_flat(_flat_doubted(found, around), around)
 
 

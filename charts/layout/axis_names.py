@@ -13,7 +13,11 @@ from charts.layout.lists import named_value
 from charts.layout.looks import look
 from charts.layout.view import At, View
 from charts.sheet import Cell
+from charts.size_labels import read_length
 
+_LENGTH_AND_BAND: Final = re.compile(
+    r"(?P<word>[^\W\d_]{3,})\s*[:=]?\s*[(\[]?(?P<band>[\d<>~≤≥][^()\[\]]*)[)\]]?"
+)
 Named = tuple[tuple[At, ...], HeadingReading]
 _SPLIT: Final = re.compile(r"\s*(?:\\|/|\||\n|→|↓|×| x | vs\.? )\s*")
 _NOTHING: Final = HeadingReading(Role.UNKNOWN)
@@ -42,7 +46,18 @@ def without_names(view: View) -> View:
         names = {item[0] for item in items if item is not None}
         if len(names) == 1 and all(items) and len(items) > 1 and names != {""}:
             return _renamed(turned, heads, items)
+        bands = [_band_of_length(at.text) if at is not None else None for at in heads]
+        if len(bands) > 1 and all(bands):
+            return _renamed(turned, heads, [("", band) for band in bands if band])
     return view
+
+
+def _band_of_length(text: str) -> str | None:
+    """``Short 155-165``, ``Tall (175-185 cm)``: the heights that a word for a length stands for."""
+    match = _LENGTH_AND_BAND.fullmatch(text.strip())
+    if match is None or read_length(match["word"]) is None:
+        return None
+    return match["band"] if look(match["band"]).value else None
 
 
 def _renamed(
@@ -54,6 +69,9 @@ def _renamed(
             cells[at.row, at.column] = replace(at.cell, text=item[1])
     corner = view.at(0, 0)
     name = next(item[0] for item in items if item is not None)
+    if not name:
+        found = View(replace(view.sheet, cells=cells), view.rows, view.columns, view.turned)
+        return found.turn() if view.turned else found
     place = (view.rows[0], view.columns[0])
     text = f"{corner.text} \\ {name}" if corner is not None else name
     cells[place] = replace(cells.get(place) or Cell(""), text=text)

@@ -23,6 +23,7 @@ from charts.schema import Dimension, Kind
 
 _MOST_HEADS: Final = 3
 _BRACKETED: Final = re.compile(r"[(\[]([^()\[\]]*\d[^()\[\]]*)[)\]]\s*$")
+_CODE: Final = re.compile(r"[^\W\d_]{1,3}[ -]?\d{1,3}[^\W\d_]?|\d?[^\W\d_]{1,4}[ /-][^\W\d_]{1,2}")
 _NO_HEADING: Final = HeadingReading(Role.UNKNOWN)
 
 
@@ -47,7 +48,7 @@ def grid(view: View) -> Frame | None:
     inner = _looks(tuple(axes.inner.values()))
     if not inner or not _nameless(across) or not _nameless(down) or _named_one_by_one(axes):
         return None
-    if _bands(across) and _bands(down) and _named(inner):
+    if _bands(across) and _bands(down) and (_named(inner) or _coded(inner)):
         return _sizes_inside(axes)
     if _letters(across) and _bands(down) and all(one.sure_label for one in inner):
         return _sizes_inside(axes, cups=True)
@@ -153,6 +154,12 @@ def _named(inner: Sequence[Look]) -> bool:
     """The inner cells are sizes that can be no figures, or cup letters."""
     named = sum(one.sure_label or one.wordy_label for one in inner)
     return named > 0.9 * len(inner) or _letters(inner)
+
+
+def _coded(inner: Sequence[Look]) -> bool:
+    """Codes of the maker's own, P1 to P9, each of them for one place of the grid."""
+    codes = {one.text for one in inner}
+    return len(codes) == len(inner) and all(_CODE.fullmatch(code) for code in codes)
 
 
 def _share(looks: Sequence[Look], *, wordy: bool) -> float:

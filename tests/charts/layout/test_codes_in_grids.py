@@ -1,0 +1,71 @@
+"""Grids whose cells are codes, whose heads are lengths with heights, whose title is the measure."""
+
+from __future__ import annotations
+
+from charts.importer import read_bytes
+from tests.charts.read_text import asked_at, questions, ranges, table, values
+
+
+def test_codes_in_the_crossings_of_height_and_chest_name_the_sizes() -> None:
+    reading = table(
+        """
+        Height / Chest | 80-86 cm | 86-92 cm
+        152-162 cm | P1 | P2
+        162-172 cm | P3 | P4
+        """
+    )
+    assert values(reading)["P2 height"] == (152, 162)
+    assert values(reading)["P3 chest"] == (80, 86)
+    assert questions(reading) == []
+
+
+def test_words_for_lengths_over_a_grid_stand_for_their_heights() -> None:
+    reading = table(
+        """
+        Chest cm | Short 155-165 | Regular 165-175 | Tall (175-185)
+        84-88 | S-S | S-R | S-T
+        88-92 | M-S | M-R | M-T
+        """
+    )
+    assert values(reading)["S-T chest"] == (84, 88)
+    assert values(reading)["M-R height"] == (165, 175)
+    assert questions(reading) == ["heading-two-readings"]
+
+
+def test_the_title_over_a_grid_of_lengths_says_what_is_measured() -> None:
+    reading = table(
+        """
+        Back length (cm)
+        Size | Short | Regular | Long
+        S | 38-40 | 40-42 | 42-44
+        M | 40-42 | 42-44 | 44-46
+        """
+    )
+    assert values(reading)["S Short back_length"] == (38, 40)
+    assert questions(reading) == []
+
+
+def test_units_that_changed_places_between_two_headings_are_put_right_and_asked_about() -> None:
+    reading = table(
+        """
+        Size | Chest (in) | Chest (cm) | Waist (in) | Waist (cm)
+        S | 86-91 | 34-36 | 69-74 | 27-29
+        M | 91-97 | 36-38 | 74-79 | 29-31
+        L | 97-102 | 38-40 | 79-84 | 31-33
+        """
+    )
+    assert values(reading)["S chest"] == (86, 91)
+    assert values(reading)["L waist"] == (79, 84)
+    assert questions(reading) == ["units-swapped"]
+    assert len(asked_at(reading, "units-swapped")) == len(ranges(reading)) == 6
+    (finding,) = [one for one in reading.findings if one.code == "units-swapped"]
+    assert [one.why for one in finding.candidates] == ["column-fits", "as-printed"]
+
+
+def test_a_size_in_a_row_of_units_is_asked_about() -> None:
+    reading = read_bytes(
+        b"Size,Chest,Neck\nXS,,INCHES\nS,37-39,15\nM,39-41,16\nL,41-43,17\n", "sizes.csv"
+    )
+    lost = {one.id for one in reading.findings if one.code == "text-order"}
+    assert lost
+    assert all(lost & set(value.findings) for value in ranges(reading))
