@@ -14,7 +14,8 @@ from pathlib import Path
 from charts.in_house import InHouseChart
 from charts.model_facts import ModelFacts
 from charts.schema import FileReading
-from charts.sources import FACTS_FILE, LoadedFile, Progress, SourceFile
+from charts.source_files import SourceFile
+from charts.sources import FACTS_FILE, LoadedFile, Progress
 from charts.wording import Wording
 from charts.writers.own_files import is_ours
 from charts.writers.registry import WRITERS, Writers, check_ending, write_chart

@@ -11,7 +11,8 @@ from PySide6.QtCore import QObject
 from PySide6.QtGui import QGuiApplication
 
 from charts.in_house import InHouseChart
-from charts.sources import Progress, SourceFile
+from charts.source_files import SourceFile
+from charts.sources import Progress
 from charts.wording import Wording
 from charts.writers.whole_file import NotWrittenError
 from harmonizer.shop.arrival import Arrival

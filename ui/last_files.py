@@ -9,7 +9,7 @@ from typing import Final
 
 from PySide6.QtCore import QObject, QTimer
 
-from charts.sources import SourceFile
+from charts.source_files import SourceFile
 from charts.writers.whole_file import NotWrittenError
 from ui.kept_file import keep, not_kept_words
 from ui.main_window import MainWindow

@@ -15,7 +15,8 @@ from charts.habits.applied import departures, habit_answers, text_answers
 from charts.habits.kept import Habits, supplier_of
 from charts.importer import folder_of, read_bytes
 from charts.schema import FileReading
-from charts.sources import Loaded, LoadedFile, Progress, SourceFile, digest_of, load
+from charts.source_files import SourceFile
+from charts.sources import Loaded, LoadedFile, Progress, digest_of, load
 from charts.wording import Wording
 from harmonizer.shop.season import FileRecord, Mark, key_of, open_questions
 

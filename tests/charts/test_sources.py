@@ -9,7 +9,8 @@ from pathlib import Path
 import pytest
 
 from charts.findings import Level
-from charts.sources import Cancelled, Loaded, find, load
+from charts.source_files import find
+from charts.sources import Cancelled, Loaded, load
 
 CHART = "Size;Chest (cm);Waist (cm)\nS;84-88;68-72\nM;89-93;73-77\nL;94-98;78-82\n"
 NOTES = 'format = 1\n[[model]]\nmodel = "Fellrunner"\nfile = "a.csv"\nlevel = "3"\n'

@@ -7,7 +7,7 @@ from pathlib import Path
 import pytest
 
 from charts.in_house import InHouseChart
-from charts.sources import find
+from charts.source_files import find
 from charts.wording import Wording
 from charts.writers.own_files import is_ours
 from charts.writers.registry import WRITERS, write_chart

@@ -10,7 +10,7 @@ from typing import Any
 import pytest
 
 from charts.in_house import InHouseChart
-from charts.sources import find
+from charts.source_files import find
 from charts.wording import LANGUAGES, Wording
 from charts.writers.own_files import is_ours
 from tests.ui.wall_sheet.conftest import Draw
