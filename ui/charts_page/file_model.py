@@ -18,6 +18,7 @@ from PySide6.QtGui import QColor, QPainter, QPen
 from PySide6.QtWidgets import QStyle, QStyledItemDelegate, QStyleOptionViewItem
 
 from ui.charts_page.file_rows import FileRow
+from ui.charts_page.first_question import DANGER_LOOK, FirstQuestion
 from ui.drawing.marks import paint_mark
 from ui.dress import Dress
 from ui.theme import Ink
@@ -32,6 +33,8 @@ _ALIGN: Final = Qt.ItemDataRole.TextAlignmentRole.value
 _LEFT: Final = (Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter).value
 INDENT: Final = 14.0
 """How far the words of a cell stand from its left edge, in pixels at a line of 16."""
+_UPPER: Final = 0.52
+"""The share of a row's height that its state has where a question stands below it."""
 _NOWHERE: Final = QModelIndex()
 
 
@@ -81,6 +84,8 @@ class FileModel(QAbstractTableModel):
         row = self.row(index.row())
         if row is None:
             return None
+        if role == _TOOL_TIP and index.column() == Column.STATE and row.first is not None:
+            return row.first.sentence
         if role in (_DISPLAY, _TOOL_TIP):
             return (row.maker, row.models, row.name, row.gave, row.says)[index.column()]
         return row.sentence if role == _ACCESSIBLE else None
@@ -132,9 +137,12 @@ class FileDelegate(QStyledItemDelegate):
     ) -> None:
         dress, column = self._dress, Column(index.column())
         inner = box.adjusted(INDENT * dress.unit, 0, -6 * dress.unit, 0)
+        if column is Column.STATE and row.first is not None:
+            self._paint_first(painter, inner, row.first, ground)
+            inner = inner.adjusted(0, 2 * dress.unit, 0, -inner.height() * (1 - _UPPER))
         if column is Column.STATE:
             side = 10 * dress.unit
-            sign = QRectF(inner.left(), box.center().y() - side / 2, side, side)
+            sign = QRectF(inner.left(), inner.center().y() - side / 2, side, side)
             paint_mark(painter, sign, row.look.mark, dress.colours[row.look.ink], ground)
             inner.setLeft(inner.left() + side + 8 * dress.unit)
         if row.chart and column is Column.MODELS:
@@ -147,6 +155,21 @@ class FileDelegate(QStyledItemDelegate):
         letters = dress.strong if strong else dress.plain
         quiet = column is Column.GAVE or (bool(row.chart) and column is Column.FILE)
         letters.left(painter, inner, text, dress.colours[Ink.QUIET if quiet else Ink.TEXT])
+
+    def _paint_first(
+        self, painter: QPainter, box: QRectF, first: FirstQuestion, ground: QColor
+    ) -> None:
+        """Which question comes first, below the state; a dangerous one with its sign."""
+        dress = self._dress
+        lower = box.adjusted(0, box.height() * _UPPER, 0, -2 * dress.unit)
+        side = 10 * dress.unit
+        if first.dangerous:
+            sign = QRectF(lower.left(), lower.center().y() - side / 2, side, side)
+            paint_mark(painter, sign, DANGER_LOOK.mark, dress.colours[DANGER_LOOK.ink], ground)
+        ink = DANGER_LOOK.ink if first.dangerous else Ink.QUIET
+        lower.setLeft(lower.left() + side + 8 * dress.unit)
+        letters = dress.small_strong if first.dangerous else dress.small
+        letters.left(painter, lower, first.text, dress.colours[ink])
 
     def _paint_in_two_lines(self, painter: QPainter, box: QRectF, text: str) -> None:
         """A long reason in small letters, so that it can be read without a pointer."""

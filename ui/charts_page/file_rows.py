@@ -11,6 +11,7 @@ from charts.sources import LoadedFile
 from harmonizer.shop.season import ChartState, FileRecord, FileState, State, key_of
 from harmonizer.workspace import Workspace
 from ui.chart_table import name_words
+from ui.charts_page.first_question import FirstQuestion, first_question
 from ui.file_states import (
     LOOK_OF,
     chart_name,
@@ -32,7 +33,7 @@ class FileRow:
     """One file, or one of its several charts where ``chart`` is its key.
 
     ``maker`` and ``models`` are names, ``name`` is the file's or the chart's place in it, ``gave``
-    counts, ``says`` is its state.
+    counts, ``says`` is its state; ``first`` is which of its open questions comes first.
     """
 
     file: str
@@ -43,6 +44,7 @@ class FileRow:
     says: str
     state: State
     chart: str = ""
+    first: FirstQuestion | None = None
 
     @property
     def look(self) -> Look:
@@ -52,7 +54,8 @@ class FileRow:
     @property
     def sentence(self) -> str:
         """What a screen reader says of the row."""
-        parts = (self.maker, self.models, self.name, self.gave, self.says)
+        first = self.first.text if self.first is not None else ""
+        parts = (self.maker, self.models, self.name, self.gave, self.says, first)
         return ". ".join(part for part in parts if part)
 
 
@@ -105,6 +108,7 @@ def _row(file: LoadedFile, state: FileState, record: FileRecord, words: Words) -
         _gave(reading, words),
         says,
         state.state,
+        first=first_question(state, words.wording) if state.state is State.QUESTIONS else None,
     )
 
 

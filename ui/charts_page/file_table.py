@@ -20,7 +20,7 @@ _SHARES: Final = {
     Column.GAVE: 0.13,
     Column.STATE: 0.26,
 }
-_ROW: Final = 32.0
+_ROW: Final = 35.0
 
 
 class QuietHead(QHeaderView):

@@ -2,15 +2,21 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from pathlib import Path
 
+import pytest
+from PySide6.QtCore import Qt
 from pytestqt.qtbot import QtBot
 
-from harmonizer.shop.season import State
+from charts.findings import LEVELS, Finding, Level
+from harmonizer.shop.season import FileState, State
 from harmonizer.workspace import Workspace
 from tests.ui.conftest import MakeDesk
 from tests.ui.test_commands import CHART, opened
+from ui.charts_page.file_model import Column
 from ui.charts_page.file_rows import FileRow, file_rows
+from ui.charts_page.first_question import first_question
 from ui.desk import Desk
 from ui.preferences import Preferences
 from ui.theme import Scheme
@@ -95,3 +101,60 @@ def test_the_line_over_the_files_keeps_its_margins_in_large_text(make: MakeDesk)
         desk = make(Preferences("en", Scheme.LIGHT, points=points))
         px = desk.window.dress.type_.px
         assert desk.window.charts.summary.contentsMargins().left() == px(14)
+
+
+def test_a_file_says_which_question_comes_first_and_that_it_is_dangerous(tmp_path: Path) -> None:
+    workspace = Workspace()
+    workspace.take(Workspace.load([folder(tmp_path)]))
+    said = {}
+    for language in ("en", "de"):
+        row = file_rows(workspace, Words(language))[1]
+        assert row.first is not None
+        assert row.first.dangerous
+        assert row.sentence.endswith(row.first.text)
+        said[language] = row.first.text
+    assert said == {
+        "en": "Dangerous: no unit is printed",
+        "de": "Gefährlich: keine Einheit angegeben",
+    }
+
+
+def test_what_has_no_open_question_says_nothing_of_one(tmp_path: Path) -> None:
+    assert [row.first is None for row in rows(tmp_path)] == [True, False, True]
+
+
+def asked_of(code: str) -> Finding:
+    values = {"heading": "Chest", "text": "M", "first": "L"}
+    return Finding(code, code, "B1", values)
+
+
+def test_the_most_dangerous_question_comes_first() -> None:
+    asked = [asked_of("label-mistyped"), asked_of("rotated"), asked_of("blank-inside")]
+    state = FileState("one.csv", State.QUESTIONS, questions=tuple(asked))
+    first = first_question(state, WORDS.wording)
+    assert first is not None
+    assert first.text == "Dangerous: a block may be turned"
+    plain = first_question(replace(state, questions=(asked[2], asked[0])), WORDS.wording)
+    assert plain is not None
+    assert (plain.dangerous, plain.text) == (False, "First: a blank between figures")
+    assert first_question(replace(state, questions=()), WORDS.wording) is None
+
+
+@pytest.mark.parametrize("language", ["en", "de"])
+def test_every_kind_of_question_has_its_short_words(language: str) -> None:
+    asked = [code for code, level in LEVELS.items() if level is Level.QUESTION]
+    short = {code: Words(language).wording.say("questions", f"short-{code}") for code in asked}
+    assert len(set(short.values())) == len(asked)
+    assert max(map(len, short.values())) <= 34
+
+
+def test_the_tip_of_the_state_is_the_whole_question(
+    desk: Desk, qtbot: QtBot, tmp_path: Path
+) -> None:
+    opened(desk, qtbot, folder(tmp_path))
+    files = desk.window.charts.files
+    index = files.index(1, Column.STATE)
+    tip = files.data(index, Qt.ItemDataRole.ToolTipRole)
+    assert isinstance(tip, str)
+    assert tip.startswith("B1: no unit is printed for")
+    assert "Dangerous: no unit" in str(files.data(index, Qt.ItemDataRole.AccessibleTextRole))
