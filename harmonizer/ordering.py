@@ -10,6 +10,7 @@ from itertools import count
 def size_curve(shares: Sequence[float], pieces: int, core: Sequence[bool] = ()) -> list[int]:
     """``pieces`` spread over sizes by their ``shares``, by the largest remainder.
 
+    ``shares`` are weights of any scale, one a size; all 0 when they or ``pieces`` come to nothing.
     A ``core`` size gets at least one, taken from the size with most pieces over its share.
     """
     total = sum(shares)
@@ -30,7 +31,7 @@ def size_curve(shares: Sequence[float], pieces: int, core: Sequence[bool] = ()) 
 
 
 def demand_covered(pieces: int, expected: float) -> float:
-    """The chance that a Poisson demand with mean ``expected`` is at most ``pieces``."""
+    """The chance, 0 to 1, that a Poisson demand of mean ``expected`` is at most ``pieces``."""
     term = total = math.exp(-expected)
     for number in range(1, pieces + 1):
         term *= expected / number
@@ -39,9 +40,10 @@ def demand_covered(pieces: int, expected: float) -> float:
 
 
 def pieces_for(expected: float, cost_short: float, cost_over: float) -> int:
-    """The fewest pieces with P(D <= Q) at least Cu / (Cu + Co).
+    """The fewest pieces Q with P(D <= Q) at least Cu / (Cu + Co), D Poisson of mean ``expected``.
 
-    Source: the order model of a single period, as in textbooks.
+    ``cost_short`` (Cu) and ``cost_over`` (Co) are what a piece too few and one too many costs, both
+    above 0 and in one currency. Source: the order model of a single period, as in textbooks.
     """
     needed = cost_short / (cost_short + cost_over)
     return next(number for number in count() if demand_covered(number, expected) >= needed)

@@ -51,7 +51,10 @@ def an_application() -> QApplication:
 
 
 def draw(application: QApplication, scene: Scene, arrived: Arrived, folder: Path) -> Path:
-    """Set one scene up, and take its picture."""
+    """Set one scene up, and take its picture as a PNG in ``folder``.
+
+    Raises OSError when it cannot be written.
+    """
     frame = Frame(Theme(scene.preferences.scheme or Scheme.LIGHT))
     desk = make_desk(application, frame, scene.preferences)
     frame.resize(*scene.size)

@@ -67,7 +67,10 @@ def clean_copy(data: bytes) -> bytes:
 
 
 def works_of(clean: bytes) -> list[int | None]:
-    """The work of each page, None where a page is damaged."""
+    """The work of each page, None where a page is damaged.
+
+    Raises UnusableSourceError when the list of pages cannot be read.
+    """
     from pdfminer.pdfdocument import PDFDocument
     from pdfminer.pdfpage import PDFPage
     from pdfminer.pdfparser import PDFParser

@@ -91,7 +91,10 @@ def text_boxes_of(package: Package, sheet: SheetPart) -> tuple[str, ...]:
 def strings_of(
     package: Package, parts: BookParts, mend: Callable[[_Element], None]
 ) -> list[_Element]:
-    """The texts that cells refer to by number; ``mend`` puts broken letters right."""
+    """The texts that cells refer to by number; ``mend`` puts broken letters right.
+
+    Raises UnusableSourceError when there are more than any size chart has.
+    """
     data = package.read(parts.strings_part, _STRINGS_PART)
     if not data:
         return []

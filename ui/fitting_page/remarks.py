@@ -11,6 +11,7 @@ import numpy.typing as npt
 
 from charts.schema import Dimension
 from harmonizer.explain import sentence
+from harmonizer.fit_arrays import FitArrays
 from harmonizer.fit_row import FitRow
 from harmonizer.fit_sheet import FitSheet
 from harmonizer.not_compared import why_not_compared
@@ -56,11 +57,11 @@ def any_adjusted(sheet: FitSheet, offers: Places) -> bool:
     return sheet.table.adjustable and bool(_serving(sheet, offers).any())
 
 
-def _serving(sheet: FitSheet, at: Places | int) -> npt.NDArray[np.float64]:
+def _serving(arrays: FitArrays, at: Places | int) -> npt.NDArray[np.float64]:
     """The share in use of each tape's adjuster, 0 where the size is not reached all the same."""
     four = slice(0, len(TAPES))
-    reached = np.fmin(sheet.lower[four, at], sheet.upper[four, at]) >= -SLACK
-    return np.where(reached, np.nan_to_num(sheet.adjusters_used[four, at]), 0.0)
+    reached = np.fmin(arrays.lower[four, at], arrays.upper[four, at]) >= -SLACK
+    return np.where(reached, np.nan_to_num(arrays.adjusters_used[four, at]), 0.0)
 
 
 def _adjusted(row: FitRow, words: Words) -> Iterator[Remark]:
