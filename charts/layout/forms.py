@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from typing import Final
 
+from charts.layout.conditions import by_conditions
 from charts.layout.fields import FieldKind
 from charts.layout.frames import Frame, frame
 from charts.layout.grid import grid
@@ -39,7 +40,7 @@ def plainly_down(found: Frame) -> bool:
 def framed(view: View) -> Frame:
     """The form that explains the view best; sizes down the rows when two are equal."""
     view = without_numbers(view)
-    found = grid(view)
+    found = grid(view) or by_conditions(view)
     if found is not None:
         return found
     down = frame(view)

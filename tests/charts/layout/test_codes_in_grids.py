@@ -69,3 +69,36 @@ def test_a_size_in_a_row_of_units_is_asked_about() -> None:
     lost = {one.id for one in reading.findings if one.code == "text-order"}
     assert lost
     assert all(lost & set(value.findings) for value in ranges(reading))
+
+
+def test_two_girths_down_the_side_and_heights_across_name_the_sizes_inside() -> None:
+    reading = table(
+        """
+        Chest (cm) | Hip (cm) | Height small below 165 cm | Height normal 165 to 172 cm
+         | | Size | Size
+        75-78 | 85-88 | 16 | 32
+        79-82 | 89-92 | 17 | 34
+        83-86 | 93-96 | - | 36
+        """
+    )
+    found = values(reading)
+    due: dict[str, object] = {
+        "16 chest": (75, 78),
+        "16 hip": (85, 88),
+        "16 height": (None, 165),
+        "36 height": (165, 172),
+    }
+    assert {key: found[key] for key in due} == due
+    assert len(found) == 15
+    assert questions(reading) == []
+
+
+def test_lengths_for_two_heights_are_no_sizes() -> None:
+    reading = table(
+        """
+        Size | Chest (cm) | Back length, height 165 cm | Back length, height 175 cm
+        S | 84-88 | 40 | 44
+        M | 88-92 | 41 | 45
+        """
+    )
+    assert {size.label for chart in reading.charts for size in chart.sizes} == {"S", "M"}
