@@ -180,12 +180,25 @@ def _in_cm(column: Column) -> list[Decimal]:
 
 def _half(column: Column) -> bool:
     """A girth without a word for its basis, all of whose figures are at half an adult's."""
-    said = column.basis in {Basis.FLAT, Basis.BODY}
-    if column.dimension not in _GIRTHS or said or column.unit is None:
+    if column.dimension not in _GIRTHS or column.basis is Basis.FLAT:
+        return False
+    if column.basis is Basis.BODY and not _too_small_for_a_body(column):
         return False
     low, high = _FLAT_CM
-    figures = [canonical(value, own or column.unit) for value, own in printed_figures(column.field)]
+    figures = _in_cm(column)
     return bool(figures) and all(low <= figure <= high for figure in figures)
+
+
+def _too_small_for_a_body(column: Column) -> bool:
+    """Beside a height a girth is the body's, unless one of its figures can be no body's."""
+    if column.field.heading.basis is Basis.BODY:
+        return False
+    for value, own in printed_figures(column.field):
+        unit = own or column.unit
+        limits = plausible(column.dimension, unit, column.definition) if unit else None
+        if limits is not None and value < limits[0]:
+            return True
+    return False
 
 
 def _adults(columns: Sequence[Column], around: Surroundings) -> bool:

@@ -16,6 +16,9 @@ _RUN_TOGETHER: Final = re.compile(r"(1[3-9]\d|20\d)(\d{2,3})([A-Z]{0,2})")
 _SHORTEST: Final = 4
 _LONG_WORD: Final = 8
 _UNIT: Final = re.compile(r"\([^()]*\)\s*$")
+_LETTER_FOR_FIGURE: Final = re.compile(r"(?=\D*\d)(?=[\dI]*[OoI])[\dOoI]{2,3}")
+_FIGURES: Final = str.maketrans("OoI", "001")
+"""The letters that are typed and scanned for 0 and 1: 4O, I2. An l is a length: 1l."""
 _FOOTNOTED: Final = re.compile(r"((?:\d{1,2}|X{0,4})?X?[SL]|M)[1-9]")
 
 
@@ -27,6 +30,8 @@ def suggestion(text: str) -> str | None:
         return f"{match[1]}/{match[2]}{match[3]}" if int(match[2]) <= 140 else None
     if match := _FOOTNOTED.fullmatch(text):
         return match[1]
+    if match := _LETTER_FOR_FIGURE.fullmatch(text):
+        return match[0].translate(_FIGURES)
     found = month_and_day(text)
     if found is not None:
         return "-".join(str(number) for number in sorted(found))

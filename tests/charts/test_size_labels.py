@@ -251,3 +251,13 @@ def test_numbers_sort_as_numbers(one: int, two: int) -> None:
 
 def test_a_heading_that_resembles_a_label_is_none() -> None:
     assert read_label("Klatka (cm)") is None
+
+
+@pytest.mark.parametrize(("text", "meant"), [("4O", "40"), ("1O4", "104"), ("I2", "12")])
+def test_a_letter_for_a_figure_is_a_slip(text: str, meant: str) -> None:
+    assert label(text).doubtful == meant
+
+
+@pytest.mark.parametrize("text", ["1L", "40", "0"])
+def test_a_figure_with_a_length_behind_it_is_none(text: str) -> None:
+    assert label(text).doubtful is None
