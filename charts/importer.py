@@ -25,6 +25,7 @@ from charts.grouping import grouped
 from charts.identity import identified
 from charts.layout.fields import Table
 from charts.layout.find import find_tables
+from charts.layout.joined_rows import ranges_joined
 from charts.layout.lists import laid_out
 from charts.readers.line_values import is_value
 from charts.schema import Chart, FileReading, UnitFrom
@@ -133,7 +134,7 @@ def _read_sheet(
 ) -> SheetReading:
     if left_out(sheet, answering):
         return SheetReading(sheet)
-    plain, dates = answered_sheet(*without_dates(laid_out(sheet)), answering)
+    plain, dates = answered_sheet(*without_dates(ranges_joined(laid_out(sheet))), answering)
     tables = answered_tables(plain, find_tables(plain).tables, answering)
     charts: list[Chart] = []
     for table in tables:
