@@ -52,7 +52,9 @@ def test_every_choice_of_the_demo_closes_its_question(path: Path) -> None:
     data = path.read_bytes()
     reading = read_bytes(data, path.name, "north")
     for asked in questions(reading):
-        for one in choices(asked, reading):
+        offered = choices(asked, reading)
+        assert offered, asked.code
+        for one in offered:
             after = read_bytes(data, path.name, "north", answers(one, asked, "Ann", DAY))
             left = {(f.code, f.place, f.values.get("text")) for f in questions(after)}
             assert (asked.code, asked.place, asked.values.get("text")) not in left, one.code

@@ -68,7 +68,9 @@ def test_cells_of_one_kind_are_one_question(text: str, code: str, count: int) ->
 @pytest.mark.parametrize(("text", "code", "count"), KINDS)
 def test_each_choice_settles_all_its_values_at_once(text: str, code: str, count: int) -> None:
     reading = read(text)
-    for one in choices(asked(reading), reading):
+    offered = choices(asked(reading), reading)
+    assert offered
+    for one in offered:
         signed = answers(one, asked(reading), "Ann", DAY)
         after = read(text, *signed)
         assert questions(after) == [], one.code

@@ -102,8 +102,10 @@ def test_an_empty_field_asks_nothing() -> None:
 
 
 @given(st.text(max_size=20))
-def test_nothing_typed_ever_raises(text: str) -> None:
-    interpret(text, Measure.CHEST)
+def test_whatever_is_typed_counts_or_says_why_not(text: str) -> None:
+    typed = interpret(text, Measure.CHEST)
+    assert (typed.value is not None) is (typed.standing is Standing.PLAIN)
+    assert bool(typed.code) is (typed.standing in (Standing.ASK, Standing.REFUSED))
 
 
 @given(st.decimals(min_value=0, max_value=400, places=1, allow_nan=False))
