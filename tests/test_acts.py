@@ -14,7 +14,7 @@ from pathlib import Path
 
 import pytest
 
-from charts.answers import Answer, CellReads, Corrected, Question
+from charts.answers import Answer, Corrected
 from charts.choices import alike, answers, choices, same_choice
 from charts.findings import Finding
 from charts.importer import read_bytes
@@ -58,12 +58,6 @@ class Buyer:
             same = chosen if one is finding else same_choice(chosen, one, reading)
             given += answers(same, one, "Ann", DAY) if same is not None else ()
         self.workspace.answer(file, given)
-        self.acts += 1
-
-    def reply(self, file: str, finding: Finding, printed: str, text: str) -> None:
-        """A figure from the maker's letter, typed in."""
-        reads = Corrected((CellReads(finding.place, printed, text),))
-        self.workspace.answer(file, [Answer(reads, "Ann", DAY, Question.of(finding))])
         self.acts += 1
 
     def approve(self, file: str) -> None:

@@ -40,9 +40,8 @@ def demo() -> InHouseChart:
     return combined(readings, all_offers(), dates, DAY)
 
 
-@pytest.fixture
-def ruled() -> Draw:
-    """Draws a chart as numbers alone."""
+def drawing(width: Callable[[str, Face], float]) -> Draw:
+    """Draws a chart whose words are as wide as ``width`` says, in points."""
 
     def drawn(
         chart: InHouseChart,
@@ -51,22 +50,18 @@ def ruled() -> Draw:
         edition: Edition | None = None,
     ) -> tuple[Page, ...]:
         sheet = wall_sheet(chart, edition=edition)
-        return all_pages(sheet, paper, wording or Wording("en"), by_rule)
+        return all_pages(sheet, paper, wording or Wording("en"), width)
 
     return drawn
+
+
+@pytest.fixture
+def ruled() -> Draw:
+    """Draws a chart as numbers alone."""
+    return drawing(by_rule)
 
 
 @pytest.fixture
 def printed(application: QApplication) -> Draw:
     """Draws a chart with the fonts it is printed in."""
-
-    def drawn(
-        chart: InHouseChart,
-        paper: Paper = A3,
-        wording: Wording | None = None,
-        edition: Edition | None = None,
-    ) -> tuple[Page, ...]:
-        sheet = wall_sheet(chart, edition=edition)
-        return all_pages(sheet, paper, wording or Wording("en"), measured)
-
-    return drawn
+    return drawing(measured)
