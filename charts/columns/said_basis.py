@@ -35,6 +35,8 @@ _OF_ONE: Final = re.compile(r"^\s*([^:.!?]{2,40}):\s")
 """A sentence that speaks of one measure: "Chest: laid flat, from armpit to armpit."."""
 _MAKING: Final = re.compile(r"toll?[eé]ran|\bwithin\b|±|\+/-|abweich", re.IGNORECASE)
 """A sentence about how exactly something is made says nothing of what the figures are."""
+_MADE_IN_BRACKETS: Final = re.compile(rf"\([^()]*(?:{_MAKING.pattern})[^()]*\)", re.IGNORECASE)
+"""Said in brackets it leaves the words around it as they are: "laid flat (tolerance 1 cm)"."""
 
 
 class Said(NamedTuple):
@@ -89,7 +91,7 @@ def _holds(words: Words, reading: HeadingReading, column: Column) -> bool:
 
 def _of_words(words: Words, reading: HeadingReading, file: str) -> Said:
     """What one text says; of a file's name only whole phrases count."""
-    text = words.text
+    text = _MADE_IN_BRACKETS.sub(" ", words.text)
     if _MAKING.search(text):
         return Said()
     said = whose(text)

@@ -18,6 +18,7 @@ from charts.layout.heads import (
     continues,
     heading_rows,
     heads_of,
+    names_itself,
 )
 from charts.layout.kinds import Content, kind_of
 from charts.layout.lengths import with_lengths
@@ -88,7 +89,8 @@ def frame(view: View) -> Frame:
     for column in range(view.width):
         heads = heads_of(view, column - slipped, rows) if column >= slipped else ()
         heading = combined(heads)
-        if left is not None and (continues(heading) or _band_below(view, column, heads, rows)):
+        goes_on = continues(heading) and not names_itself(heads, fields)
+        if left is not None and (goes_on or _band_below(view, column, heads, rows)):
             heading = continued(heading, left)
         elif heading.dimension is not None and heading.role is not Role.TOLERANCE:
             left = heading
@@ -116,6 +118,8 @@ def _continued_again(fields: list[Field]) -> list[Field]:
     for number in range(1, len(found)):
         left, field = found[number - 1], found[number]
         own = combined(field.heads)
+        if names_itself(field.heads, (left,)):
+            continue
         if continues(own) and own.role is Role.HIGH_END and left.heading.role is Role.MEASURE:
             heading = replace(left.heading, role=Role.LOW_END)
             left = found[number - 1] = replace(left, heading=heading)

@@ -9,6 +9,7 @@ from functools import lru_cache
 from typing import Final, TypeVar
 
 from charts.dimensions import HeadingReading, Role, read_heading
+from charts.layout.fields import Field
 from charts.layout.looks import Look, look
 from charts.layout.view import At, View
 from charts.schema import Basis, Definition, Dimension
@@ -178,6 +179,16 @@ def continues(reading: HeadingReading) -> bool:
     if reading.candidates:
         return False  # "Taille min" names a measure, in one language or another
     return reading.role in _CONTINUING and reading.dimension is None
+
+
+def names_itself(heads: Sequence[At], before: Sequence[Field]) -> bool:
+    """Whether words nobody knows stand over a unit, and not over the column to the left as well.
+
+    ``Leg loops`` over ``cm`` beside ``Waist`` over ``cm`` is no second waist.
+    """
+    shared = {at.origin for field in before[-1:] for at in field.heads}
+    own = (look(at.text).heading for at in heads[:-1] if at.origin not in shared)
+    return any(reading.role is Role.UNKNOWN and reading.rest for reading in own)
 
 
 def continued(reading: HeadingReading, left: HeadingReading) -> HeadingReading:

@@ -22,7 +22,9 @@ _NO_LABEL: Final = re.compile(r"[\t;|,\"]|\S {2,}\S|\w / \w")
 _PART_END: Final = re.compile(
     r"\s*[|;•·]\s*|,\s+(?=[^\d\s])|(?<=[^\W\d_]),\s+(?=\d)|(?<=[^\W\d_])\.\s+(?=\d)"
 )
-_NAME_FIRST: Final = re.compile(r"(?P<name>[^\d<>≤≥~]*?)\s*[:=]?\s*(?P<value>[<>≤≥~]?\s*\d.*)")
+_NAME_FIRST: Final = re.compile(
+    r"(?P<name>[^\d<>≤≥~]*?)\s*[:=]?\s*(?P<value>(?:[<>≤≥~]|(?<=\s)\+(?=\d))?\s*\d.*)"
+)
 _VALUE_FIRST: Final = re.compile(r"(?P<value>[<>≤≥~]?\s*\d.*?)\s+(?P<name>[^\W\d_]{3}[^\d]*)")
 _SENTENCE: Final = re.compile(
     r"\s*(?P<label>[^=:.]{1,20}?)\s*[=:]\s*(?P<value>[<>≤≥~]?\s*\d[^=:]*?)"

@@ -46,6 +46,12 @@ def test_a_heading_that_names_the_body_itself_stands() -> None:
     assert basis("Finished garment measurements in cm", "Size;To fit chest") is Basis.BODY
 
 
+def test_a_tolerance_in_brackets_does_not_silence_the_words_around_it() -> None:
+    title = "Misure del capo steso in cm (tolleranza di produzione indicata)"
+    assert basis(title, "Taglia;Larghezza torace") is Basis.FLAT
+    assert basis("Tolerance 1 cm laid flat", "Size;Chest width") is Basis.UNKNOWN
+
+
 # Common words of eleven languages, from memory, unchecked by native speakers.
 PHRASES = {
     "finished": """

@@ -100,3 +100,13 @@ def test_a_table_found_among_the_lines_takes_back_that_there_is_none() -> None:
     reading = read_pasted(f"Prendere le misure.\n{text}Sono 4 i cm di differenza.\n")
     assert reading.charts
     assert "no-table" not in {one.code for one in reading.findings}
+
+
+def test_a_plus_before_a_figure_is_the_figures_own() -> None:
+    text = "Talla S: Cintura 66-74 cm | Peso hasta 60 kg\nTalla M: Cintura 74-84 cm | Peso +60 kg\n"
+    (chart,) = read_pasted(text).charts
+    weights = [value for size in chart.sizes for value in size.ranges if value.unit == "kg"]
+    assert [(one.kind.value, one.low, one.high) for one in weights] == [
+        ("at_most", None, 60),
+        ("at_least", 60, None),
+    ]
