@@ -62,14 +62,18 @@ def fit_report(
             lines.append(f"  {words.wording.say('faces', 'sizes-folded', count=folded)}")
         shown |= {_model_of(row) for row in kept}
         lines.append("")
+    return [*lines, *_foot(sheet, words, width)]
+
+
+def _foot(sheet: FitSheet, words: Words, width: int) -> Iterator[str]:
+    """That there was nothing to compare, the shop's own figures, and the cautions."""
     if not sheet.rows:
-        lines += [words.wording.say("faces", "nothing-to-compare"), ""]
+        yield from (words.wording.say("faces", "nothing-to-compare"), "")
     for own in figures_in_force(sheet.settings, words.wording):
-        lines += [*wrapped(own, 0, width), ""]
-    lines.append(words.wording.say("faces", "cautions"))
+        yield from (*wrapped(own, 0, width), "")
+    yield words.wording.say("faces", "cautions")
     for caution in cautions_for(sheet.rider, words.wording):
-        lines += wrapped(caution, 2, width)
-    return lines
+        yield from wrapped(caution, 2, width)
 
 
 def _banded(sheet: FitSheet) -> Iterator[tuple[Band, list[FitRow]]]:

@@ -7,9 +7,10 @@ from dataclasses import dataclass
 from functools import cache
 from typing import Final, Self
 
-from PySide6.QtCore import QLineF, QPointF, QRectF, Qt
-from PySide6.QtGui import QBrush, QColor, QLinearGradient, QPainter, QPainterPath, QPen, QPolygonF
+from PySide6.QtCore import QPointF, QRectF, Qt
+from PySide6.QtGui import QBrush, QColor, QLinearGradient, QPainter, QPen, QPolygonF
 
+from ui.drawing.bar_shape import dashes, hatching, outline
 from ui.drawing.row_shape import RowShape
 from ui.drawing.scale import Scale
 from ui.drawing.smooth import smooth
@@ -193,7 +194,7 @@ class TapePainter:
         if bar.notched or End.CUT in (bar.left_end, bar.right_end):
             painter.setPen(Qt.PenStyle.NoPen)
             painter.setBrush(fill)
-            painter.drawPath(self._body(bar, box))
+            painter.drawPath(outline(bar, box, _NOTCH * self.shape.unit))
         else:
             painter.fillRect(box, fill)
         if bar.best:
@@ -215,44 +216,11 @@ class TapePainter:
         fade.setColorAt(1.0, clear if bar.right_end is End.FADING else inner)
         return QBrush(fade)
 
-    def _body(self, bar: Bar, box: QRectF) -> QPainterPath:
-        """The bar's outline: pointed where the tape cuts it, notched along the top if too long."""
-        point = min(box.height() * 0.9, box.width() / 2)
-        left, right = box.left(), box.right()
-        path = QPainterPath()
-        if bar.left_end is End.CUT:
-            path.moveTo(left + point, box.bottom())
-            path.lineTo(left, box.center().y())
-            path.lineTo(left + point, box.top())
-        else:
-            path.moveTo(left, box.bottom())
-            path.lineTo(left, box.top())
-        if bar.notched:
-            self._notch(path, left, right, box)
-        if bar.right_end is End.CUT:
-            path.lineTo(right - point, box.top())
-            path.lineTo(right, box.center().y())
-            path.lineTo(right - point, box.bottom())
-        else:
-            path.lineTo(right, box.top())
-            path.lineTo(right, box.bottom())
-        path.closeSubpath()
-        return path
-
-    def _notch(self, path: QPainterPath, left: float, right: float, box: QRectF) -> None:
-        step = _NOTCH * self.shape.unit
-        x = left + step / 2
-        while x + step < right:
-            path.lineTo(x, box.top())
-            path.lineTo(x + step / 2, box.top() + box.height() * 0.62)
-            path.lineTo(x + step, box.top())
-            x += step * 1.3
-
     def _paint_dress(self, painter: QPainter, bar: Bar, box: QRectF, colour: QColor) -> None:
         """Hatching for an open question, a dashed outline for what was assumed."""
         if bar.questioned:
             painter.setPen(QPen(colour, 1.1 * self.shape.unit))
-            painter.drawLines(_hatching(box, 4.0 * self.shape.unit))
+            painter.drawLines(hatching(box, 4.0 * self.shape.unit))
         if not (bar.assumed or bar.questioned):
             return
         wide = 1.2 * self.shape.unit
@@ -292,24 +260,3 @@ class TapePainter:
         painter.setPen(Qt.PenStyle.NoPen)
         painter.setBrush(colour)
         painter.drawRects(rects)
-
-
-def dashes(start: float, end: float, dash: float) -> list[tuple[float, float]]:
-    """Dashes of ``dash`` pixels with gaps two thirds as long, the last one cut at ``end``."""
-    step = dash * 5 / 3
-    count = int((end - start) / step) + 1
-    return [
-        (start + n * step, min(start + n * step + dash, end))
-        for n in range(count)
-        if start + n * step < end
-    ]
-
-
-def _hatching(box: QRectF, step: float) -> list[QLineF]:
-    """Slanted lines that fill ``box`` and stay inside it."""
-    lines: list[QLineF] = []
-    x = box.left() + step / 2
-    while x + box.height() <= box.right():
-        lines.append(QLineF(x, box.bottom(), x + box.height(), box.top()))
-        x += step
-    return lines

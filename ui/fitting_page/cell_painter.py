@@ -8,10 +8,10 @@ from typing import Final
 from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import QPainter, QPen, QPolygonF
 
+from ui.drawing.bar_shape import dashes
 from ui.drawing.marks import paint_mark, paint_opposed
 from ui.drawing.row_shape import Density
 from ui.drawing.smooth import smooth
-from ui.drawing.tape_painter import dashes
 from ui.dress import Dress
 from ui.fitting_page.columns import PAD_LEFT, Column
 from ui.fitting_page.rows import SEPARATOR, BandRow, ModelRow, TapeHead, VerdictWord

@@ -114,3 +114,10 @@ def tape_scale(
     half = (width - (PAD_LEFT + PAD_RIGHT) * unit) / 2
     centre = round(left + PAD_LEFT * unit + half)
     return Scale(centre_cm, half_span_cm, centre - half, centre + half)
+
+
+def beside(column: Column, step: int, *, notes: bool) -> Column | None:
+    """The column one ``step`` left or right of ``column``, shown or not; None beyond the end."""
+    columns = [one for one in Column if notes or one is not Column.NOTE]
+    place = columns.index(column) + step
+    return columns[place] if 0 <= place < len(columns) else None

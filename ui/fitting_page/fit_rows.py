@@ -12,7 +12,6 @@ from charts.schema import Dimension
 from harmonizer.explain import sentence
 from harmonizer.fit_row import FitRow
 from harmonizer.fit_sheet import FitSheet
-from harmonizer.offers import Offer
 from harmonizer.states import GIRTHS
 from ui.drawing.tape import SizeSpan
 from ui.fitting_page.cells import (
@@ -35,10 +34,10 @@ from ui.fitting_page.model_groups import (
     ranked_as,
 )
 from ui.fitting_page.remarks import any_adjusted, remarks_on
+from ui.fitting_page.row_names import also_words, make_of, size_and_length, wearer_of
 from ui.fitting_page.row_words import RowWords
 from ui.fitting_page.rows import (
     BANDS,
-    SEPARATOR,
     TAPES,
     Band,
     BandRow,
@@ -189,8 +188,8 @@ class FittingSheet:
             band=band,
             maker=offer.supplier or "",
             model=offer.model,
-            wearer=self._wearer(offer),
-            make=self._make(offer),
+            wearer=wearer_of(offer, self._words),
+            make=make_of(offer, self._words),
             edition=offer.season or "",
             size=offer.size,
             length_option=offer.length or "",
@@ -217,7 +216,7 @@ class FittingSheet:
 
     def size_of(self, at: int) -> str:
         """The size, and the length where there are several, of one offer."""
-        return self._size(self.fit.table.offers[at])
+        return size_and_length(self.fit.table.offers[at], self._words)
 
     def both_sides(self, row: ModelRow, dimension: Dimension) -> str:
         """What is left at either end of the best size, for the cell that has the focus."""
@@ -257,22 +256,10 @@ class FittingSheet:
     def _spans(self, row: int, at: int) -> tuple[SizeSpan, ...]:
         return spans_of(self.fit, row, at, self._groups, self._signature)
 
-    def _wearer(self, offer: Offer) -> str:
-        return self._words(f"band-{offer.band}") if offer.band else ""
-
     def _note(self, at: int, *, stopped: bool) -> str:
         """The weightiest remark; what stops a sale stands alone."""
         remarks = remarks_on(self.fit.row_of(at), self._words)
         return self._row_words.note(remarks[:1] if stopped else remarks)
-
-    def _make(self, offer: Offer) -> str:
-        kind = self._words(f"kind-{offer.kind}") if offer.kind else None
-        return SEPARATOR.join(part for part in (offer.supplier, kind) if part)
-
-    def _size(self, offer: Offer) -> str:
-        if offer.length is None:
-            return offer.size
-        return self._words("size-and-length", size=offer.size, length=offer.length)
 
     @cached_property
     def _can_be_tried(self) -> list[bool]:
@@ -288,12 +275,7 @@ class FittingSheet:
             return ""
         fit = self.fit
         next_best = min(others, key=lambda other: (fit.verdicts[other], fit.penalty[other]))
-        best, second = fit.table.offers[at], fit.table.offers[next_best]
-        if second.length is not None and second.size == best.size:
-            return self._words("also", size=second.length)
-        if second.length == best.length:
-            return self._words("also", size=second.size)
-        return self._words("also", size=self._size(second))
+        return also_words(fit.table.offers[at], fit.table.offers[next_best], self._words)
 
     def _band_row(self, band: Band) -> BandRow:
         count = self._counts[band]

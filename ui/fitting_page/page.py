@@ -8,14 +8,11 @@ from PySide6.QtCore import Signal
 from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QHBoxLayout, QStackedWidget, QVBoxLayout, QWidget
 
-from charts.model_facts import VestKind
 from charts.schema import Dimension
 from harmonizer.range_table import RangeTable
-from harmonizer.rider import Needs, Rider
 from ui.controls.banner import Banner
 from ui.controls.empty_state import EmptyState
 from ui.dress import Dress
-from ui.fitting_page.calls import Calls
 from ui.fitting_page.comparison import Compare, Comparison
 from ui.fitting_page.draft import Draft
 from ui.fitting_page.fit_rows import FittingSheet
@@ -24,9 +21,9 @@ from ui.fitting_page.model_groups import ModelGroups
 from ui.fitting_page.nothing_yet import offer_sources, say_nothing_yet
 from ui.fitting_page.pair_choice import PairChoice
 from ui.fitting_page.pairing import Pairing
-from ui.fitting_page.readings_panel import ReadingsPanel
 from ui.fitting_page.reasons_panel import ReasonsPanel
 from ui.fitting_page.reasons_split import ReasonsSplit
+from ui.fitting_page.riders_on_the_line import RidersOnTheLine
 from ui.fitting_page.rows import TAPES, Band, ModelRow
 from ui.fitting_page.said import said_of
 from ui.fitting_page.table import FittingTable
@@ -34,13 +31,12 @@ from ui.theme import Ink
 from ui.words import Words
 
 
-class FittingPage(QWidget):
+class FittingPage(RidersOnTheLine):
     """One rider on the line, compared with every model of the shop.
 
     Attributes:
-        calls: the open riders.
         table: the models on the rider's tapes.
-        readings: what is typed.
+        split: shares the height among the table and the reasons.
 
     Signals:
         riders_changed(): the strip of open riders shows something else now.
@@ -53,12 +49,10 @@ class FittingPage(QWidget):
     wanted = Signal(str)
 
     def __init__(self, words: Words, dress: Dress, parent: QWidget | None = None) -> None:
-        super().__init__(parent)
-        self.calls = Calls()
+        super().__init__(words, dress, parent)
         self._words = words
         self._dress = dress
         self._comparison = Comparison(words)
-        self.readings = ReadingsPanel(words, dress.type_, self)
         self.strip = FoldedReadings(dress, words, self)
         self.table = FittingTable(words, dress, self)
         self.banner = Banner(dress.colours[Ink.TRYING], dress.colours[Ink.TEXT], self)
@@ -155,11 +149,6 @@ class FittingPage(QWidget):
         self.banner.say(self._comparison.banner)
         self.pairing.show(self.readings.draft, self.groups)
         self.stack.setCurrentIndex(0 if self.sheet is None else 1)
-
-    def take_calls(self, calls: Calls) -> None:
-        """Go on with calls that another page held."""
-        self.calls = calls
-        self.show_draft(calls.current)
 
     # Trying a value
 
@@ -273,51 +262,4 @@ class FittingPage(QWidget):
         self.table.forget_choice()
         self.table.hold(None)
         self.readings.show_draft(draft)
-        self.refresh()
-
-    def new_rider(self) -> None:
-        """A nameless rider on the line; the present one is parked."""
-        self.readings.count_all()
-        self.show_draft(self.calls.new())
-        self.readings.start()
-
-    def next_rider(self) -> None:
-        """The next open rider on the line."""
-        self.go_rider(self.calls.at + 1)
-
-    def go_rider(self, place: int) -> None:
-        """The rider at ``place`` of the strip on the line."""
-        self.readings.count_all()
-        self.show_draft(self.calls.go(place))
-
-    def close_rider(self) -> None:
-        """Take the rider on the line away."""
-        self.show_draft(self.calls.close())
-
-    def open_riders(self, riders: list[Rider]) -> None:
-        """Put riders from files beside those that are open; the first of them on the line."""
-        first: int | None = None
-        for rider in riders:
-            self.calls.add(Draft(rider))
-            first = self.calls.at if first is None else first
-        if first is not None:
-            self.show_draft(self.calls.go(first))
-
-    def ask_kind(self, kind: VestKind | None) -> None:
-        """Offer only vests of this kind."""
-        needs = self.readings.draft.given.needs
-        self._ask(Needs(kind, needs.level, needs.in_stock))
-
-    def ask_level(self, level: str) -> None:
-        """Offer only vests of this level; "" for any."""
-        needs = self.readings.draft.given.needs
-        self._ask(Needs(needs.kind, level or None, needs.in_stock))
-
-    def ask_stock(self, in_house: bool) -> None:
-        """Offer only sizes that are in the house, by the stock list."""
-        needs = self.readings.draft.given.needs
-        self._ask(Needs(needs.kind, needs.level, in_house))
-
-    def _ask(self, needs: Needs) -> None:
-        self.readings.draft = self.readings.draft.with_given(needs=needs)
         self.refresh()

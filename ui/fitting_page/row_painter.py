@@ -14,12 +14,14 @@ from typing import Final
 from PySide6.QtCore import QRectF
 from PySide6.QtGui import QPainter
 
+from charts.schema import Dimension
+from ui.drawing.scale import Scale
 from ui.fitting_page.cell_painter import CellPainter
 from ui.fitting_page.cell_pictures import CellPictures
 from ui.fitting_page.columns import TAPE_COLUMNS, Column
 from ui.fitting_page.rows import BandRow, ModelRow, TapeHead
 from ui.fitting_page.table_model import FittingModel
-from ui.fitting_page.tape_cells import Spot
+from ui.fitting_page.tape_cells import Spot, rider_x
 
 _DIMMED: Final = 0.42
 
@@ -132,6 +134,15 @@ class RowPainter:
             for column, left, width in columns
             if column in TAPE_COLUMNS
         ]
+
+    def lines(self, columns: Sequence[Stretch]) -> dict[Dimension, tuple[Scale, float]]:
+        """The tapes that have a reading, each with its scale and where the rider's line stands."""
+        found = {}
+        for head, left, width in self.tapes(columns):
+            scale = self.cells.tapes.scale(head, left, width)
+            if scale is not None and head.centre_cm is not None:
+                found[head.dimension] = (scale, rider_x(head, scale))
+        return found
 
 
 def words_in(row: ModelRow, column: Column) -> Hashable | None:

@@ -12,7 +12,7 @@ from charts.schema import Dimension
 from ui.drawing.scale import Scale
 from ui.dress import Dress
 from ui.fitting_page.cell_painter import BAND_HEIGHT, CellPainter
-from ui.fitting_page.columns import TAPE_COLUMNS, Column, plan
+from ui.fitting_page.columns import TAPE_COLUMNS, Column, beside, plan
 from ui.fitting_page.head import TapeHeadView
 from ui.fitting_page.line_grip import LineGrip
 from ui.fitting_page.manners import behave
@@ -21,7 +21,6 @@ from ui.fitting_page.row_painter import Current, RowPainter, Stretch
 from ui.fitting_page.row_words import RowWords
 from ui.fitting_page.rows import Band, BandRow, ModelRow, Sheet, TapeHead
 from ui.fitting_page.table_model import FittingModel
-from ui.fitting_page.tape_cells import rider_x
 from ui.words import Words
 
 _MARK: Final = 26.0
@@ -228,12 +227,7 @@ class FittingTable(QTableView):
 
     def _lines(self) -> dict[Dimension, tuple[Scale, float]]:
         """The tapes shown, each with its scale and where the rider's line stands."""
-        found = {}
-        for head, left, width in self.tapes():
-            scale = self._painter.cells.tapes.scale(head, left, width)
-            if scale is not None and head.centre_cm is not None:
-                found[head.dimension] = (scale, rider_x(head, scale))
-        return found
+        return self._painter.lines(self._shown_columns())
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
         """Fold a band by Enter or Space, walk the tapes and move the line by arrows."""
@@ -292,10 +286,10 @@ class FittingTable(QTableView):
         if not index.isValid() or isinstance(self.rows.row(index.row()), BandRow):
             return False
         sheet = self.rows.sheet
-        columns = [one for one in Column if one is not Column.NOTE or (sheet and sheet.has_notes)]
-        place = columns.index(Column(index.column())) + (1 if key is Qt.Key.Key_Right else -1)
-        if not 0 <= place < len(columns):
+        step = 1 if key is Qt.Key.Key_Right else -1
+        to = beside(Column(index.column()), step, notes=sheet is not None and sheet.has_notes)
+        if to is None:
             return False
-        self._keep_in_sight(columns[place])
-        self.setCurrentIndex(self.rows.index(index.row(), columns[place]))
+        self._keep_in_sight(to)
+        self.setCurrentIndex(self.rows.index(index.row(), to))
         return True
