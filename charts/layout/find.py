@@ -14,6 +14,7 @@ from charts.layout.fields import Table
 from charts.layout.forms import framed
 from charts.layout.frames import Frame
 from charts.layout.looks import look
+from charts.layout.one_size import of_one_size
 from charts.layout.rows import Gap, Lone, Run, distinct, pieces
 from charts.layout.side_by_side import parted
 from charts.layout.stacked import heading_source_rows, split_run
@@ -111,6 +112,10 @@ def _note(search: _Search, at: At) -> None:
 
 def _take_run(search: _Search, view: View) -> None:
     """Read a run alone, with headings that wait for it, or as a part of the table before."""
+    block = of_one_size(view, search.titles[-1] if search.titles else None)
+    if block is not None:
+        _add(search, block)
+        return
     alone = framed(view)
     if not alone.complete and not _headed(view):
         for rows in (search.pending, _shared_rows(search)):

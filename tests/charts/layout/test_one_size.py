@@ -1,0 +1,48 @@
+"""Blocks for one size each: the size stands above the measures, not in a column of its own."""
+
+from __future__ import annotations
+
+from charts.importer import read_bytes
+from tests.charts.read_text import questions, table, values
+
+DUE: dict[str, object] = {
+    "S chest": (84, 88),
+    "S waist": (70, 74),
+    "M chest": (88, 92),
+    "M waist": (74, 78),
+}
+
+
+def test_a_size_above_each_block_is_the_size_of_its_measures() -> None:
+    reading = table(
+        """
+        Vest Alpha
+
+        Size S
+        Chest | 84-88 cm
+        Waist | 70-74 cm
+
+        Size M
+        Chest | 88-92 cm
+        Waist | 74-78 cm
+        """
+    )
+    assert values(reading) == DUE
+    assert questions(reading) == []
+
+
+def test_a_page_may_name_the_size_before_each_table_or_beside_the_unit() -> None:
+    page = (
+        "<h3>Size S</h3><table><tr><td>Chest</td><td>84-88 cm</td></tr>"
+        "<tr><td>Waist</td><td>70-74 cm</td></tr></table>"
+        "<p>and</p><table><tr><th>Size M</th><th>cm</th></tr><tr><td>Chest</td><td>88-92</td></tr>"
+        "<tr><td>Waist</td><td>74-78</td></tr></table>"
+    )
+    reading = read_bytes(page.encode(), "page.html")
+    assert values(reading) == DUE
+    assert questions(reading) == []
+
+
+def test_a_block_below_words_that_are_no_size_is_not_read_as_one() -> None:
+    reading = table("Our vest\nChest | 84-88 cm\nWaist | 70-74 cm\nHip | 90-94 cm")
+    assert not [size for chart in reading.charts for size in chart.sizes if size.label]
