@@ -15,7 +15,7 @@ from charts.answers_columns import answered_columns
 from charts.corrections import Correction
 from charts.layout.fields import Field, FieldKind, Table
 from charts.layout.find import find_tables
-from charts.layout.frames import Frame, frame
+from charts.layout.frames import frame
 from charts.layout.rows import distinct
 from charts.layout.view import At, View
 from charts.places import Rectangle, rectangle_in
@@ -61,27 +61,14 @@ def _turned(table: Table) -> list[Table]:
     if area is None:
         return [table]
     view = _view(table.sheet, area)
-    return [_table(frame(view if table.turned else view.turn()), table.titles, table.notes)]
+    again = frame(view if table.turned else view.turn())
+    return [again.table(table.titles, table.notes)]
 
 
 def _view(sheet: Sheet, area: Rectangle) -> View:
     filled = [at for at in sheet.cells if area.holds(*at)]
     rows = tuple(sorted({row for row, _ in filled}))
     return View(sheet, rows, tuple(sorted({column for _, column in filled})))
-
-
-def _table(found: Frame, titles: tuple[At, ...], notes: tuple[At, ...]) -> Table:
-    view = found.view
-    return Table(
-        view.sheet,
-        view.area,
-        found.fields,
-        found.lines,
-        titles,
-        notes,
-        found.uneven,
-        view.turned,
-    )
 
 
 def _with_edge(

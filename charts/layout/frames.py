@@ -11,7 +11,7 @@ from charts.layout.corners import corners_mended
 from charts.layout.cups import with_cups
 from charts.layout.end_rows import ends_joined
 from charts.layout.ends_beside import ends_beside
-from charts.layout.fields import Field, FieldKind
+from charts.layout.fields import Field, FieldKind, Table
 from charts.layout.heads import (
     combined,
     continued,
@@ -77,6 +77,20 @@ class Frame:
     def complete(self) -> bool:
         """Whether it can stand alone: sizes, and values under a heading of their own."""
         return self.labelled and self.valued and self.heading_rows > 0
+
+    def table(self, titles: tuple[At, ...], notes: tuple[At, ...]) -> Table:
+        """The table that it is, with the words around it."""
+        return Table(
+            self.view.sheet,
+            self.view.area,
+            self.fields,
+            self.lines,
+            titles,
+            notes,
+            self.uneven,
+            self.view.turned,
+            self.gridded,
+        )
 
 
 def frame(view: View) -> Frame:

@@ -362,6 +362,15 @@ def test_a_table_turned_round_is_read_the_other_way() -> None:
     assert figures(turned) != figures(across)
 
 
+def test_a_table_turned_round_twice_gives_what_it_gave_at_first() -> None:
+    text = "Size;Waist (cm);Bust A-C cup (cm);Bust D-F cup (cm)\nS;66-70;84-88;89-94\n"
+    text += "M;71-75;89-93;95-100\n"
+    first = read(text)
+    again = read(text, Turned(first.charts[0].place), Turned(first.charts[0].place))
+    assert figures(again) == figures(first)
+    assert [one.code for one in again.findings] == [one.code for one in first.findings]
+
+
 # How a text is written
 
 
