@@ -152,31 +152,16 @@ def _continue(search: _Search, together: Frame, view: View) -> None:
         whole = framed(view.with_rows((*last.view.rows, *view.rows)))
         if whole.complete:
             search.frames[-1] = whole
-            search.tables[-1] = _table(whole, search.tables[-1].titles, search.tables[-1].notes)
+            search.tables[-1] = whole.table(search.tables[-1].titles, search.tables[-1].notes)
             return
     _add(search, together)
 
 
 def _add(search: _Search, frame: Frame) -> None:
     search.frames.append(frame)
-    search.tables.append(_table(frame, tuple(search.titles), ()))
+    search.tables.append(frame.table(tuple(search.titles), ()))
     search.titles = []
     search.pending = ()
-
-
-def _table(frame: Frame, titles: tuple[At, ...], notes: tuple[At, ...]) -> Table:
-    view = frame.view
-    return Table(
-        view.sheet,
-        view.area,
-        frame.fields,
-        frame.lines,
-        titles,
-        notes,
-        frame.uneven,
-        view.turned,
-        frame.gridded,
-    )
 
 
 def _texts(search: _Search, view: View) -> None:

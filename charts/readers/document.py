@@ -12,9 +12,9 @@ from typing import TYPE_CHECKING, Final
 from charts.findings import FindingLog
 from charts.readers.document_runs import GONE, STRICT_WORD, WORD, inside, paragraph_text
 from charts.readers.document_tables import read_table
-from charts.readers.page_outline import Entry, Part, sheets_of
+from charts.readers.page_outline import Entry, Part
 from charts.readers.source import MEGABYTE, Claim, Reader, Source, UnusableSourceError, too_many
-from charts.readers.word_tables import with_word_tables
+from charts.readers.word_tables import sheets_of_document
 from charts.readers.xml_parts import parsed
 from charts.readers.zip_package import ZIP_MARK, Package
 from charts.sheet import Sheet
@@ -46,13 +46,8 @@ def _open(source: Source, log: FindingLog) -> tuple[Sheet, ...]:
     if root is None:
         raise UnusableSourceError("truncated")
     entries = list(_outline(root, package))
-    sheets = sheets_of(with_word_tables(entries))
-    if not sheets and not any(entry.text for entry in entries):
-        pictures = any(name.startswith("word/media/") for name in package.names)
-        raise UnusableSourceError("picture" if pictures else "empty-file")
-    if not sheets:
-        log.add("no-table", source.name, name=source.name)
-    return sheets
+    pictures = any(name.startswith("word/media/") for name in package.names)
+    return sheets_of_document(entries, source.name, log, pictures=pictures)
 
 
 def _part(package: Package, name: str) -> _Element | None:

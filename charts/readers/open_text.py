@@ -18,9 +18,9 @@ from charts.readers.open_document_parts import (
     styles_of,
 )
 from charts.readers.open_document_text import SeenText
-from charts.readers.page_outline import Entry, PageTable, Part, sheets_of
-from charts.readers.source import Claim, Reader, Source, UnusableSourceError
-from charts.readers.word_tables import with_word_tables
+from charts.readers.page_outline import Entry, PageTable, Part
+from charts.readers.source import Claim, Reader, Source
+from charts.readers.word_tables import sheets_of_document
 from charts.readers.zip_package import Package
 from charts.sheet import Sheet
 
@@ -40,13 +40,8 @@ def _open(source: Source, log: FindingLog) -> tuple[Sheet, ...]:
     looks = Looks([content] if shared is None else [content, shared])
     body = content.find(f"{OFFICE}body/{OFFICE}text")
     entries = [] if body is None else list(_blocks(body, looks, 0))
-    sheets = sheets_of(with_word_tables(entries))
-    if not sheets and not any(entry.text for entry in entries):
-        pictures = any(name.startswith("pictures/") for name in package.names)
-        raise UnusableSourceError("picture" if pictures else "empty-file")
-    if not sheets:
-        log.add("no-table", source.name, name=source.name)
-    return sheets
+    pictures = any(name.startswith("pictures/") for name in package.names)
+    return sheets_of_document(entries, source.name, log, pictures=pictures)
 
 
 def _blocks(element: _Element, looks: Looks, depth: int) -> Iterator[Entry]:

@@ -5,17 +5,34 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from typing import Final
 
+from charts.findings import FindingLog
 from charts.readers.line_cells import cell_table, streamed_table
 from charts.readers.line_listed import listed_table
 from charts.readers.line_prose import prose_table
 from charts.readers.line_runs import run_table
 from charts.readers.line_sentences import sentence_table
 from charts.readers.lines import Line, LineTable
-from charts.readers.page_outline import Entry, PageTable, Part
+from charts.readers.page_outline import Entry, PageTable, Part, sheets_of
 from charts.readers.plain_text import tidy
-from charts.sheet import Cell
+from charts.readers.source import UnusableSourceError
+from charts.sheet import Cell, Sheet
 
 _LINES_AHEAD: Final = 300
+
+
+def sheets_of_document(
+    entries: Sequence[Entry], name: str, log: FindingLog, *, pictures: bool
+) -> tuple[Sheet, ...]:
+    """The sheets of a word processor's document; one without tables is a finding in ``log``.
+
+    ``pictures`` says whether the file holds any. Raises UnusableSourceError without any text.
+    """
+    sheets = sheets_of(with_word_tables(entries))
+    if not sheets and not any(entry.text for entry in entries):
+        raise UnusableSourceError("picture" if pictures else "empty-file")
+    if not sheets:
+        log.add("no-table", name, name=name)
+    return sheets
 
 
 def with_word_tables(entries: Sequence[Entry]) -> list[Entry]:
