@@ -38,15 +38,13 @@ _CHILDREN: Final = frozenset({"girls", "boys"})
 
 
 def band_around(around: Surroundings) -> str | None:
-    """The band that the words around a table give, the nearest first.
+    """The band that the words around a table give: names before sentences, the nearest first.
 
     "Girls" above a tab for children is the narrower of the two and holds.
     """
-    found = [
-        band
-        for words in around.words
-        if (band := look(words.text).band) is not None and _names(words)
-    ]
+    named = [words for words in around.words if look(words.text).band and _names(words)]
+    named.sort(key=lambda words: is_sentence(words.text))
+    found = [look(words.text).band for words in named]
     narrower = found[:1] == ["kids"] and found[1:2] and found[1] in _CHILDREN
     return found[1] if narrower else next(iter(found), None)
 

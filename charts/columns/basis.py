@@ -30,6 +30,8 @@ _NOT_HALVED: Final = frozenset(
     {Dimension.BACK_LENGTH, Dimension.ARM_LENGTH, Dimension.INSEAM, Dimension.SHOULDER_BREADTH}
 )
 """What lies flat is as long as ever; only a girth is half of itself."""
+_OF_A_GARMENT: Final = frozenset({Dimension.SHOULDER_BREADTH, Dimension.ARM_LENGTH})
+_GIRTHS: Final = frozenset({Dimension.CHEST, Dimension.WAIST, Dimension.HIP})
 _SILENT: Final = frozenset({Dimension.INSEAM, Dimension.OTHER})
 """Beside a person's height an inseam is still the trousers' own as often as the leg's."""
 
@@ -39,6 +41,8 @@ def with_basis(columns: Sequence[Column], around: Surroundings) -> list[Column]:
     beside = any(column.dimension in _OF_THE_BODY for column in columns)
     toleranced = bool(around.table.of(FieldKind.TOLERANCE))
     outright = {_outright(column) for column in columns}
+    if not beside and _of_a_garment(columns):
+        columns = [_in_doubt(column, around) for column in columns]
     found = []
     for column in columns:
         said = said_around(column, around)
@@ -50,6 +54,21 @@ def with_basis(columns: Sequence[Column], around: Surroundings) -> list[Column]:
         else:
             found.append(resolved)
     return found
+
+
+def _of_a_garment(columns: Sequence[Column]) -> bool:
+    """Shoulders, sleeves and the garment's own length together are a garment's measures."""
+    measures = {column.dimension for column in columns if column.basis is not Basis.BODY}
+    length = any(one.garment_sign and one.dimension is Dimension.OTHER for one in columns)
+    return length and measures >= _OF_A_GARMENT
+
+
+def _in_doubt(column: Column, around: Surroundings) -> Column:
+    """A girth that only sounds like a body's may be the garment's beside its other measures."""
+    sounds = column.basis is Basis.BODY and _outright(column) is Basis.UNKNOWN
+    if not sounds or column.dimension not in _GIRTHS or _answered(column, around):
+        return column
+    return replace(column, basis=Basis.UNKNOWN, garment_sign=True)
 
 
 def _outright(column: Column) -> Basis:

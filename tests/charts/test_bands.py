@@ -115,3 +115,13 @@ def test_girls_above_a_tab_for_children_are_the_narrower_band() -> None:
         "<nav><a href='#kids'>Children</a></nav>"
     )
     assert [chart.band for chart in read_bytes(page.encode(), "page.html").charts] == ["girls"]
+
+
+def test_the_name_of_a_table_comes_before_a_sentence_that_names_everybody() -> None:
+    text = (
+        "Size chart: women 34-52\n"
+        "Patterns for women and for men follow the German system.\n"
+        "Size\tBust (cm)\n34\t81\n36\t85\n38\t89\n"
+    )
+    (chart,) = read_bytes(text.encode(), "sizes.tsv").charts
+    assert chart.band == "women"

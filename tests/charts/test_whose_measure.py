@@ -188,3 +188,25 @@ def test_what_one_table_says_of_itself_holds_for_no_other() -> None:
 def test_a_word_for_measure_is_no_word_for_the_body(note: str) -> None:
     reading = table(f"{note}\n\nSize | Hips\nS | 92\nM | 96\nL | 100")
     assert {one.basis for one in ranges(reading)} == {Basis.UNKNOWN}
+
+
+GARMENT = """
+Taglia | S | M | L
+CM larghezza spalle | 44 | 45 | 46
+CM circonferenza torace | 103 | 107 | 111
+CM lunghezza capo | 75 | 77 | 79
+CM lunghezza manica | 62 | 65 | 66
+"""
+
+
+def test_a_girth_beside_shoulders_sleeves_and_a_length_may_be_the_garments() -> None:
+    reading = table(GARMENT)
+    chests = [value for value in ranges(reading) if value.dimension is Dimension.CHEST]
+    assert {value.basis for value in chests} == {Basis.UNKNOWN}
+    assert {value.place for value in chests} <= set(asked_at(reading, "basis-doubtful"))
+
+
+def test_beside_a_height_the_same_girth_is_the_bodys() -> None:
+    reading = table(GARMENT + "CM statura | 165 | 170 | 175\n")
+    chests = [value for value in ranges(reading) if value.dimension is Dimension.CHEST]
+    assert {value.basis for value in chests} == {Basis.BODY}
