@@ -48,7 +48,7 @@ def read_heading(text: str, language: str | None = None) -> HeadingReading:
 @lru_cache(maxsize=8192)
 def _read(text: str, language: str | None) -> HeadingReading:
     parts = parts_of(text)
-    elsewhere = measure_elsewhere(parts)
+    elsewhere = measure_elsewhere(parts, language)
     if elsewhere is not None:
         parts = parts._replace(hits=(elsewhere,))
     units = _units(parts.units)

@@ -102,14 +102,18 @@ def _in_its_language(one: Field, around: Surroundings) -> HeadingReading:
     """A false friend between languages, read in the one language the other headings speak."""
     spoken = {other.heading.language for other in around.table.fields} - {None}
     of_words = one.heading.candidates == read_heading(one.printed_heading).candidates
-    if not one.heading.candidates or not of_words or len(spoken) != 1:
+    banded = one.heading.role is Role.BAND
+    if not (one.heading.candidates or banded) or not of_words or len(spoken) != 1:
         return one.heading
     settled = read_heading(one.printed_heading, spoken.pop())
-    return settled if settled.dimension and not settled.candidates else one.heading
+    measured = settled.role is Role.MEASURE if banded else not settled.candidates
+    return settled if settled.dimension and measured else one.heading
 
 
 def _column(number: int, one: Field, around: Surroundings) -> Column:
     reading = _in_its_language(one, around)
+    in_labels = _stands_in_labels(one, around)
+    one = replace(one, heading=reading)
     first = one.heads[-1] if one.heads else next(cell[0] for cell in one.cells if cell)
     column = Column(
         number=number,
@@ -125,7 +129,7 @@ def _column(number: int, one: Field, around: Surroundings) -> Column:
         band=reading.band,
         garment_sign=reading.garment_sign,
     )
-    if _stands_in_labels(one, around):
+    if in_labels:
         return _with_its_figures(column, around)
     if reading.candidates:
         return _between_readings(column, around)

@@ -10,7 +10,7 @@ from typing import Final, NamedTuple
 from charts.cell_text import clean
 from charts.headings.reading import Role
 from charts.headings.short import written_out
-from charts.headings.words import LONGEST_PHRASE, Entry, bare_letters, entries, glued
+from charts.headings.words import LONGEST_PHRASE, Entry, as_printed, bare_letters, entries, glued
 from charts.quantities import Unit
 from charts.unit_words import named_units
 from charts.vocabulary import SPACELESS, normal
@@ -40,12 +40,16 @@ class Hit(NamedTuple):
 
 
 class Parts(NamedTuple):
-    """A heading taken apart. ``words`` is the whole of it in normal form, without its units."""
+    """A heading taken apart. ``words`` is the whole of it in normal form, without its units.
+
+    ``printed`` are its words with their accents, the units too.
+    """
 
     units: tuple[Unit, ...]
     words: str
     hits: tuple[Hit, ...]
     capitals: bool
+    printed: str
 
 
 def parts_of(text: str) -> Parts:
@@ -60,7 +64,7 @@ def parts_of(text: str) -> Parts:
         if words not in entries():
             words = written_out(named_units(bare)[1]) or words
     words = words if words in entries() else glued().get(bare_letters(words), words)
-    return Parts(units, words, tuple(hits_of(words)), plain.isupper())
+    return Parts(units, words, tuple(hits_of(words)), plain.isupper(), as_printed(plain))
 
 
 def _words(text: str) -> str:
@@ -84,12 +88,22 @@ def hits_of(words: str, *, only_bands: bool = False) -> list[Hit]:
     return found
 
 
-def measure_elsewhere(parts: Parts) -> Hit | None:
-    """What a heading of one word and a unit is in a language where the word is a measure."""
-    entry = parts.hits[0].entry if parts.units and len(parts.hits) == 1 else None
-    if entry is None or not any(one.role is Role.MEASURE for one in entry.with_unit):
+def measure_elsewhere(parts: Parts, language: str | None) -> Hit | None:
+    """What a heading of one word is in a language where the word is a measure.
+
+    Its accents tell it, a unit behind it does, or the ``language`` of the headings beside it.
+    """
+    entry = parts.hits[0].entry if len(parts.hits) == 1 else None
+    if entry is None:
         return None
-    return Hit(parts.words, Entry(entry.spelled, entry.with_unit))
+    told = (entry.accented[word] for word in parts.printed.split() if word in entry.accented)
+    meanings = next(told, None)
+    if meanings is None:
+        own = [one for one in entry.with_unit if one.language == language]
+        meanings = entry.with_unit if parts.units else own
+    if not any(one.role is Role.MEASURE for one in meanings):
+        return None
+    return Hit(parts.words, Entry(entry.spelled, meanings))
 
 
 def _measures(entry: Entry, count: int) -> bool:

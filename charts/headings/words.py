@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import re
+import unicodedata
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, field
 from functools import cache
@@ -11,6 +13,9 @@ from charts.headings.reading import Role
 from charts.schema import Basis, Definition, Dimension
 from charts.vocabulary import FURTHER, MAIN, spellings, tables
 
+_WORDS: Final = re.compile(r"[^\W\d_]+")
+_CEDILLAS: Final = str.maketrans({"ş": "ș", "ţ": "ț"})
+"""Romanian is often typed with cedillas where commas are due; Turkish words keep their own."""
 LONGEST_PHRASE: Final = 9
 """Words of the longest phrase that is looked for."""
 
@@ -37,12 +42,14 @@ class Entry:
     ``columns`` are its readings as a column, those of false friends first; ``parts`` the kinds
     of part it is ("finished", "low_end", "filler"); ``points`` the definitions it names.
     ``with_unit`` are readings in a further language of a word that in the main ones heads no
-    column: "Boy (cm)" is a body height in Turkish.
+    column: "Boy (cm)" is a body height in Turkish. ``accented`` are those of a word that has the
+    letters of a main one without their accents: Romanian "șold" is a hip, English "sold" is none.
     """
 
     spelled: str
     columns: list[Meaning] = field(default_factory=list)
     with_unit: list[Meaning] = field(default_factory=list)
+    accented: dict[str, list[Meaning]] = field(default_factory=dict)
     parts: set[str] = field(default_factory=set)
     bands: set[str] = field(default_factory=set)
     points: dict[Dimension, Definition] = field(default_factory=dict)
@@ -58,6 +65,10 @@ def entries() -> Mapping[str, Entry]:
     for spelling in main.keys() & further.keys():
         if not main[spelling].columns:
             main[spelling].with_unit = further[spelling].columns
+    for word, meanings in _columns(FURTHER):
+        for spelling in main.keys() & set(spellings(word)):
+            if not word.isascii() and as_printed(main[spelling].spelled) != as_printed(word):
+                main[spelling].accented.setdefault(as_printed(word), []).extend(meanings)
     return {word: entry for word, entry in further.items() if word not in main} | main
 
 
@@ -121,6 +132,12 @@ def _meaning(row: Mapping[str, Any], language: str) -> Meaning:
         bool(row.get("garment")),
         language,
     )
+
+
+def as_printed(text: str) -> str:
+    """The words of a text in small letters with their accents, one space between."""
+    composed = unicodedata.normalize("NFC", text.casefold().translate(_CEDILLAS))
+    return " ".join(_WORDS.findall(composed))
 
 
 @cache

@@ -7,6 +7,7 @@ from typing import Any
 import pytest
 
 from charts.dimensions import HeadingReading, Role, find_units, read_band, read_heading
+from charts.headings.words import entries
 from charts.quantities import Unit
 from charts.schema import Basis, Definition, Dimension
 from charts.size_labels import read_length
@@ -62,7 +63,9 @@ def test_a_measure_with_its_unit_in_capitals_and_without_accents_stays_the_same(
         if row["role"] != "measure" or row["dimension"] == "other":
             continue
         bare = read_heading(word)
-        texts = [f"{word} (cm)", word.upper(), normal(word), f"A {word}"]
+        texts = [f"{word} (cm)", word.upper(), f"A {word}"]
+        if not entries()[normal(word)].accented:  # only its accents tell "șold" from "sold"
+            texts.append(normal(word))
         if not word[-1].isdigit():  # "1 in" behind a word is an inch
             texts.append(f"{word} in cm")
         for text in texts:
