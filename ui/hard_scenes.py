@@ -51,5 +51,6 @@ HARD_SCENES: Final = (
         Preferences("en", Scheme.LIGHT, points=19.0),
         size=(2732, 1536),
     ),
+    Scene("32-here-last-summer", rider("Finn Harquell"), size=(1366, 860)),
 )
 ON_PAPER: Final = ("29-winter-on-paper", "30-estimates-on-paper")

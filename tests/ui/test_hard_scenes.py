@@ -5,6 +5,8 @@ from __future__ import annotations
 import pytest
 
 from charts.wording import Wording
+from harmonizer.rider import Measure
+from harmonizer.shop.rider_book import KEPT
 from tests.ui.conftest import MakeDesk
 from ui.desk import Desk
 from ui.hard_scenes import HARD_SCENES, ON_PAPER
@@ -23,6 +25,7 @@ SHOWS = {
     "29-winter-on-paper": "Over the winter layers",
     "30-estimates-on-paper": "Rücken wurde nicht angegeben",
     "31-twice-the-size": "1.3 hands of 9 cm",
+    "32-here-last-summer": "Back 40 cm is ",
 }
 SCENES = {scene.name: scene for scene in HARD_SCENES}
 
@@ -68,6 +71,16 @@ def test_girths_fit_where_the_length_stops(make: MakeDesk, demo: Arrived) -> Non
 def test_a_coin_toss_names_the_reading_to_take_again(make: MakeDesk, demo: Arrived) -> None:
     again = shown(make, demo, "26-measured-alone-a-coin-toss").window.fitting.readings.again
     assert "a fitter's tape would most likely settle" in again.says.text()
+
+
+def test_last_summers_reading_stands_below_each_and_a_leap_is_asked_about(
+    make: MakeDesk, demo: Arrived
+) -> None:
+    fields = shown(make, demo, "32-here-last-summer").window.fitting.readings.fields
+    for measure in KEPT:
+        assert " 2026" in fields[measure].last.text()
+    assert fields[Measure.BACK_LENGTH].doubt.isVisible()
+    assert not fields[Measure.CHEST].doubt.isVisible()
 
 
 def test_where_nothing_fits_three_are_named(make: MakeDesk, demo: Arrived) -> None:

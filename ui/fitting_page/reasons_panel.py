@@ -105,11 +105,14 @@ class ReasonsPanel(QFrame):
 
     @property
     def wanted_height(self) -> int:
-        """How high the panel has to be, in pixels, for every sentence to be seen."""
+        """How high the panel has to be, in pixels, for every sentence to be seen unscrolled."""
         px = self.dress.type_.px
         top = max(self.heading.sizeHint().height(), self.source.sizeHint().height())
         around = px(_MARGINS[1]) + px(_BELOW_HEADING) + px(_MARGINS[3])
-        return around + top + self.sentences.height()
+        bar = self.room.verticalScrollBar()
+        beside = bar.width() if bar.isVisibleTo(self.room) else 0
+        wide = self.room.viewport().width() + beside
+        return around + top + self.sentences.height_at(wide)
 
     def show_reasons(
         self, reasons: ChosenReasons | None, more: Callable[[], ChosenReasons] | None = None

@@ -53,45 +53,51 @@ class SentenceList(QWidget):
         self._lay()
 
     def _lay(self) -> None:
-        """One column, or two where there is room: the four tapes left, the rest right."""
-        unit = self.dress.unit
-        gap = _GAP * unit
-        lines = self._lines
-        two = len(lines) > _LEFT_LINES and self.width() > _TWO_COLUMNS * unit
-        split, left = self._shared(gap) if two else (len(lines), float(self.width()))
-        self._texts = []
-        self._boxes = self._column(lines[:split], 0.0, left)
-        if two:
-            right = self.width() - left - gap
-            self._boxes += self._column(lines[split:], left + gap, right)
-        high = max((box.bottom() for box in self._boxes), default=1.0)
-        self.setFixedHeight(max(1, int(high) + 1))
+        self._boxes, self._texts = self._broken(float(self.width()))
+        self.setFixedHeight(_ends(self._boxes))
         self.update()
 
-    def _shared(self, gap: float) -> Split:
+    def height_at(self, width: int) -> int:
+        """How high the sentences are, in pixels, where there is room of ``width``."""
+        return self.height() if width == self.width() else _ends(self._broken(float(width))[0])
+
+    def _broken(self, width: float) -> tuple[list[QRectF], list[QStaticText]]:
+        """One column, or two where there is room: the four tapes left, the rest right."""
+        unit, lines = self.dress.unit, self._lines
+        gap = _GAP * unit
+        if len(lines) <= _LEFT_LINES or width <= _TWO_COLUMNS * unit:
+            return self._column(lines, 0.0, width)
+        split, left = self._shared(width - gap)
+        boxes, texts = self._column(lines[:split], 0.0, left)
+        right = self._column(lines[split:], left + gap, width - left - gap)
+        return [*boxes, *right[0]], [*texts, *right[1]]
+
+    def _shared(self, room: float) -> Split:
         """How many sentences stand left, and how wide, so that few of them have to break."""
         measure = QFontMetricsF(self.dress.type_.plain)
         # Words never fill a line to its end: each sentence is taken a little longer than it is.
         advances = [measure.horizontalAdvance(line.text) * _SLACK for line in self._lines]
-        indent = (_INDENT + 2) * self.dress.unit
-        return shared(advances, self.width() - gap, _LEFT_LINES, indent)
+        return shared(advances, room, _LEFT_LINES, (_INDENT + 2) * self.dress.unit)
 
-    def _column(self, lines: Sequence[ReasonLine], left: float, wide: float) -> list[QRectF]:
-        """The boxes of sentences one below the other, broken to ``wide`` pixels."""
+    def _column(
+        self, lines: Sequence[ReasonLine], left: float, wide: float
+    ) -> tuple[list[QRectF], list[QStaticText]]:
+        """Sentences one below the other, broken to ``wide`` pixels, and their boxes."""
         unit = self.dress.unit
         room = max(wide - _INDENT * unit, 40.0)
         boxes: list[QRectF] = []
+        texts: list[QStaticText] = []
         top = 0.0
         for line in lines:
             text = QStaticText(unbroken(line.text))
             text.setTextFormat(Qt.TextFormat.PlainText)
             text.setTextWidth(room)
             text.prepare(font=self.dress.type_.plain)
-            self._texts.append(text)
+            texts.append(text)
             high = text.size().height()
             boxes.append(QRectF(left + _INDENT * unit, top, room, high))
             top += high + 2.5 * unit
-        return boxes
+        return boxes, texts
 
     def paintEvent(self, event: QPaintEvent) -> None:
         """Marks and sentences; a line that is cut by an edge waits until it is scrolled whole."""
@@ -138,3 +144,8 @@ class SentenceList(QWidget):
     def boxes(self) -> tuple[QRectF, ...]:
         """Where the sentences stand."""
         return tuple(self._boxes)
+
+
+def _ends(boxes: Sequence[QRectF]) -> int:
+    """Where the lowest of the sentences ends, in whole pixels."""
+    return max(1, int(max((box.bottom() for box in boxes), default=1.0)) + 1)
