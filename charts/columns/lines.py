@@ -9,6 +9,7 @@ from typing import Final
 
 from charts.cell_text import clean
 from charts.columns.words import Surroundings
+from charts.dimensions import Role
 from charts.findings import Candidate
 from charts.layout.fields import Field, FieldKind
 from charts.layout.looks import look
@@ -52,7 +53,7 @@ def lines_of(around: Surroundings) -> list[Line]:
         _say_key(key, others, around)
     if lengths:
         around.log.add("second-axis", table.area)
-    lost = _size_among_heads(key, around)
+    lost = _size_among_heads(key, around) or _sizes_beside_sizes(labels, around)
     lines = [
         replace(_line(number, key, lengths, others), findings=lost) for number in range(table.lines)
     ]
@@ -71,6 +72,19 @@ def _size_among_heads(key: Field | None, around: Surroundings) -> tuple[str, ...
             place = around.place(at.row, at.column)
             return (around.log.add("text-order", place, case="left", text=at.text.strip()),)
     return ()
+
+
+def _sizes_beside_sizes(labels: Sequence[Field], around: Surroundings) -> tuple[str, ...]:
+    """Columns of the same letters under no word for size: a grid whose other axis is not read."""
+    bare = [one for one in labels if one.heading.role is not Role.LABEL and any(one.cells)]
+    looks = [[look(cell[0].text) for cell in one.cells if cell] for one in bare]
+    wordy = [{one.text for one in column if one.wordy_label} for column in looks]
+    shared = set.union(*wordy[1:]) & wordy[0] if len(wordy) > 1 else set()
+    if not shared:
+        return ()
+    first = next(cell[0] for cell in bare[0].cells if cell)
+    place = around.place(first.row, first.column)
+    return (around.log.add("label-repeated", place, text=min(shared)),)
 
 
 def _mistyped(line: Line) -> str | None:

@@ -102,3 +102,18 @@ def test_lengths_for_two_heights_are_no_sizes() -> None:
         """
     )
     assert {size.label for chart in reading.charts for size in chart.sizes} == {"S", "M"}
+
+
+def test_columns_of_the_same_sizes_that_are_not_understood_are_asked_about() -> None:
+    reading = table(
+        """
+        Height | small | middling | big
+        Weight | | |
+        45-50 kg | S | S | M
+        50-55 kg | S | M | L
+        55-60 kg | M | L | L
+        """
+    )
+    asked = {one.id for one in reading.findings if one.code == "label-repeated"}
+    assert ranges(reading)
+    assert all(asked & set(value.findings) for value in ranges(reading))
