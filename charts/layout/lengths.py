@@ -78,7 +78,6 @@ def _plain_ones(fields: Sequence[Field], found: Mapping[int, _Column]) -> dict[i
         number: _Column("", field.heads[0], field.heads)
         for number, field in enumerate(fields)
         if number not in found
-        and len(lengths) > 1
         and "regular" not in lengths
         and field.kind is FieldKind.VALUES
         and field.heads

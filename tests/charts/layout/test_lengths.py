@@ -120,3 +120,17 @@ def test_a_plain_measure_beside_those_for_lengths_is_of_the_plain_size() -> None
 
     assert not [key for key in found if key.startswith(("XS Short", "XS Tall"))]
     assert questions(reading) == []
+
+
+def test_one_other_length_beside_the_plain_one_is_enough() -> None:
+    reading = table(
+        """
+        Size | Chest (cm) | Back length (cm) | Back length tall (cm)
+        S | 84-88 | 40 | 44
+        M | 88-92 | 41 | 45
+        """
+    )
+    found = values(reading)
+    assert found["S back_length"] == 40
+    assert found["M tall back_length"] == 45
+    assert questions(reading) == []
