@@ -47,7 +47,7 @@ def _figures(text: str) -> int:
     """How many values a text consists of, behind a name or without one; 0 for anything else."""
     if _LONG_NUMBER.search(text):
         return 0
-    found = named_values(text)
+    found = named_values(text.strip().rstrip("|"))  # a bar at the end parts cells
     if found is None or (found.name and len(found.parts) < 2):
         return 0
     return len(found.parts)

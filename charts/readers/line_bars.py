@@ -1,7 +1,7 @@
 """Cells parted by bars, tabs or semicolons in the middle of a text, and bars on their own lines.
 
 ``Size | Chest |`` line by line needs no rule of hyphens where the rows are even. Some copies of a
-page put every bar on a line of its own between the cells.
+page put every bar on a line of its own between the cells, some at the end of each cell's line.
 """
 
 from __future__ import annotations
@@ -32,6 +32,32 @@ def barred_table(lines: Sequence[Line]) -> LineTable | None:
     if table is None:
         return None
     return LineTable(table.rows, ends[table.used - 1], inferred=table.used < len(cells))
+
+
+def bar_ended_table(lines: Sequence[Line]) -> LineTable | None:
+    """The table of cells each of which ends in a bar; a cell may be broken over lines."""
+    if not _ends_in_bar(lines[0].text):
+        return None
+    cells, _ = _cells([part for line in lines for part in _bar_apart(line)])
+    table = stream_table(cells, inferred=False) if len(cells) > _FEWEST_BARS else None
+    if table is None:
+        return None
+    last = max(cell.line for cell in table.rows[-1])
+    used = next(at for at, line in enumerate(lines, start=1) if line.number == last)
+    return LineTable(table.rows, used, inferred=table.inferred)
+
+
+def _ends_in_bar(text: str) -> bool:
+    """Whether a text and one bar at its end stand here."""
+    bar = text.find(_BAR)
+    return bool(text[:bar].strip()) and bar == len(text.rstrip()) - 1
+
+
+def _bar_apart(line: Line) -> tuple[Line, ...]:
+    """The text of a line and the bar at its end, as two lines."""
+    if not _ends_in_bar(line.text):
+        return (line,)
+    return Line(line.text.rstrip()[:-1], line.number), Line(_BAR, line.number)
 
 
 def _cells(lines: Sequence[Line]) -> tuple[list[Line], list[int]]:

@@ -19,6 +19,8 @@ from charts.readers.value_runs import Named, is_size, labels_in, named_values, r
 _MOST_NAME_LINES: Final = 3
 _LINES_LOOKED_AT: Final = 40
 _LONGEST_NAME: Final = 40
+_FEWEST_BARE: Final = 4
+"""Numbers without a word that can be the sizes; fewer stand alone in any letter."""
 _IMPERIAL: Final = ('"', "”", "″", "''")
 _LAST_WORD: Final = re.compile(r"[^\W\d_]+\.?\Z")
 
@@ -74,16 +76,24 @@ def run_below_sizes(lines: Sequence[Line]) -> LineTable | None:
 
 
 def _numbers_first(lines: Sequence[Line]) -> Named | None:
-    """``Méret 38 40 42``: rising numbers behind an unknown word, over lines of as many figures."""
+    """``Méret 38 40 42``: rising numbers over lines of as many figures.
+
+    The word before them is unknown, or there is none and only names of measures stand below.
+    """
     filled = [line for line in lines[:_LINES_LOOKED_AT] if line.text.strip()][:3]
     found = [named_values(line.text) for line in filled]
     first = found[0] if len(found) > 2 else None
-    if first is None or len(first.parts) < 3 or not first.name:
+    if first is None or len(first.parts) < 3:
         return None
-    even = all(one is not None and one.name and len(one.parts) == len(first.parts) for one in found)
-    unknown = read_heading(first.name).role is Role.UNKNOWN
+    below = [one for one in found[1:] if one is not None and one.name]
+    even = len(below) == 2 and all(len(one.parts) == len(first.parts) for one in below)
     numbers = all(one.isdigit() for one in first.parts) and rises(first.parts)
-    return first if even and unknown and numbers else None
+    if not even or not numbers:
+        return None
+    if not first.name:
+        measures = all(read_heading(one.name).role is Role.MEASURE for one in below)
+        return first if measures and len(first.parts) >= _FEWEST_BARE else None
+    return first if read_heading(first.name).role is Role.UNKNOWN else None
 
 
 def _step(walk: _Walk, at: int) -> int:

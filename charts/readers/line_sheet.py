@@ -6,7 +6,7 @@ from collections.abc import Callable, Sequence
 from dataclasses import dataclass, field
 from typing import Final
 
-from charts.readers.line_bars import barred_table, separated_table
+from charts.readers.line_bars import bar_ended_table, barred_table, separated_table
 from charts.readers.line_blocks import block_table
 from charts.readers.line_cells import cell_table, streamed_table
 from charts.readers.line_columns import column_table
@@ -28,6 +28,7 @@ _FINDERS: Final[tuple[Callable[[Sequence[Line]], LineTable | None], ...]] = (
     prose_table,
     sentence_table,
     barred_table,
+    bar_ended_table,
     separated_table,
     run_table,
     column_table,

@@ -16,7 +16,7 @@ from charts.dimensions import Role, read_heading
 from charts.readers.line_values import is_blank
 from charts.readers.lines import Line, LineCell, LineTable
 from charts.readers.value_runs import is_cell_value, rises, takes_turns
-from charts.size_labels import read_label
+from charts.size_labels import LabelKind, read_label
 
 _MOST_COLUMNS: Final = 20
 _LONGEST: Final = 40
@@ -126,6 +126,7 @@ def _rows(cells: Sequence[Line], width: int) -> int:
         label, *values = [one.text for one in cells[count * width : (count + 1) * width]]
         filled = sum(_is_figure(text) for text in values)
         even = all(_is_figure(text) or is_blank(text) or not text for text in values)
+        even = even and not (_is_age(label) and any(map(_is_age, values)))
         if not even or not filled or label in labels or not _names_row(label):
             break
         labels.add(label)
@@ -136,7 +137,13 @@ def _rows(cells: Sequence[Line], width: int) -> int:
 def _names_row(text: str) -> bool:
     if not text or len(text) > _LONGEST:
         return False
-    return not _is_figure(text) or _NUMBER.fullmatch(text) is not None
+    return not _is_figure(text) or _NUMBER.fullmatch(text) is not None or _is_age(text)
+
+
+def _is_age(text: str) -> bool:
+    """Whether ``text`` is an age with the word for years or months: ``2 ans``, ``6-9 mesi``."""
+    label = read_label(text)
+    return label is not None and label.kind is LabelKind.AGE and label.doubtful is None
 
 
 def _head_start(before: Sequence[Line], width: int) -> int | None:
@@ -169,12 +176,15 @@ def _enough(cells: Sequence[Line], start: int, width: int, rows: int, head: int)
         return False
     if rows < (1 if sizes_across and len(heads) > 1 else 2):
         return False
-    numbers = [label for label in labels if _is_figure(label)]
-    if numbers:  # numbers for labels: they rise, and letters stand before or behind all of them
-        return not takes_turns(labels) and all(map(_is_size, labels)) and rises(numbers)
     # Rows that begin with a text end before the next one: no figure may be left over.
     after = start + rows * width
-    return after >= len(cells) or not _is_figure(cells[after].text)
+    ends = after >= len(cells) or not _is_figure(cells[after].text)
+    numbers = [label for label in labels if _is_figure(label)]
+    if numbers:  # numbers for labels: they rise, and letters stand before or behind all of them
+        sizes = all(map(_is_size, labels)) and rises(numbers) and not takes_turns(labels)
+        aged = any(map(_is_age, labels))
+        return sizes and (not aged or (all(map(_is_age, labels)) and ends))
+    return ends
 
 
 def _is_size(text: str) -> bool:

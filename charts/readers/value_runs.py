@@ -29,7 +29,8 @@ _LIMIT: Final = (
 _ONE: Final = rf"(?:{_FEET}|{_FIGURE}{_UNIT})"
 _WHOLE: Final = rf"{_LIMIT}{_ONE}(?:{_JOINT}{_ONE})?\+?"
 _VALUE: Final = re.compile(rf"{_WHOLE}(?:\s*\({_WHOLE}\))?(?=\s|\Z)", re.IGNORECASE)
-_BEGIN: Final = re.compile(rf"{_LIMIT}[\d½¼¾⅛⅜⅝⅞]", re.IGNORECASE)
+_BRACKETED: Final = re.compile(rf"\(\s*{_WHOLE}\s*\)(?=\s|\Z)", re.IGNORECASE)
+_BEGIN: Final = re.compile(rf"{_LIMIT}[\d½¼¾⅛⅜⅝⅞]|\((?=\s*{_LIMIT}[\d½¼¾])", re.IGNORECASE)
 _JOINED: Final = re.compile(r"\s*([-–/])\s*")
 _SPLIT_WORDS: Final = re.compile(
     r"\b(x{1,3}|extra|\d) (small|large|klein|groß|gross)\b", re.IGNORECASE
@@ -54,8 +55,9 @@ def values_in(text: str) -> tuple[str, ...]:
     text = text.strip()
     found: list[str] = []
     at = 0
+    value = _BRACKETED if text.startswith("(") else _VALUE  # brackets around each, or none
     while at < len(text) <= _LONGEST_LINE:
-        one = _VALUE.match(text, at)
+        one = value.match(text, at)
         if one is None:
             return ()
         found.append(one[0])

@@ -218,3 +218,32 @@ def test_glued_cells_that_each_end_in_a_unit_are_parted_and_asked() -> None:
 )
 def test_glued_cells_in_any_doubt_stay_glued(old: str, new: str) -> None:
     assert paste(_GLUED.replace(old, new)).sheet.columns == 1
+
+
+_BAR_AT_EACH_END = (
+    "Tableau\nFilles de 2 à 5 ans |\nAge |\nStature\nen cm |\nTour de poitrine en cm |\n"
+    "2 ans |\n83 à 88 |\n53 |\n3 ans |\n91 à 96 |\n55 |\n4 ans |\n99 à 104 |\n57 |\n"
+    "Filles de 6 à 8 ans\nFilles de 6 à 8 ans |\nAge |\nStature en cm |\nTour de poitrine en cm |\n"
+    "6 ans |\n111 à 116 |\n61 |\n8 ans |\n123 à 128 |\n65 |\nIndicatif.\n"
+)
+
+
+def test_cells_that_end_in_a_bar_each_are_rows_even_under_ages() -> None:
+    found = paste(_BAR_AT_EACH_END)
+    rows = found.rows()
+    assert rows[3] == ["", "Stature en cm", "Tour de poitrine en cm"]
+    assert rows[4:7] == [
+        ["2 ans", "83 à 88", "53"],
+        ["3 ans", "91 à 96", "55"],
+        ["4 ans", "99 à 104", "57"],
+    ]
+    assert rows[-3:-1] == [["6 ans", "111 à 116", "61"], ["8 ans", "123 à 128", "65"]]
+    assert found.sheet.place(4, 1) == "line 8"
+
+
+@pytest.mark.parametrize("lost", ["\n83 à 88 |", "\n91 à 96 |", "\n99 à 104 |", "\n57 |"])
+def test_a_cell_lost_among_bars_makes_no_table_of_ages(lost: str) -> None:
+    reading = read_pasted(_BAR_AT_EACH_END.replace(lost, ""))
+    labels = [size.label for chart in reading.charts for size in chart.sizes]
+    assert labels == ["6 ans", "8 ans"]
+    assert "text-order" in {one.code for one in reading.findings}

@@ -188,3 +188,49 @@ def test_a_drawn_frame_is_bars() -> None:
         ["S", "84-90"],
         ["M", "90-96"],
     ]
+
+
+def test_values_in_brackets_each_are_cut_like_others() -> None:
+    assert values_in("(34-35) (36-37) (38)") == ("(34-35)", "(36-37)", "(38)")
+    assert named_values("Neck (cm) (34-35) (36-37)") == ("Neck (cm)", ("(34-35)", "(36-37)"))
+    assert values_in("(34-35) 36-37") == ()
+
+
+_BLOCKS = dedent("""\
+    Mens Shirts
+      XS S M
+    To Fit Neck (cm) (34-35) (36-37) (38-39)
+    To Fit Chest (cm) 86 91 96
+
+    Womens Sizes
+      6 8 10 12
+    Bust (cm) 82 88 92 98
+    Waist (cm) 58 63 68 73
+    """)
+
+
+def test_every_block_of_a_text_is_a_chart_even_under_bare_numbers_once_asked() -> None:
+    reading = read_pasted(_BLOCKS)
+    labels = [[size.label for size in chart.sizes] for chart in reading.charts]
+    assert labels == [["XS", "S", "M"], ["6", "8", "10", "12"]]
+    last = reading.charts[1].sizes[3].ranges
+    assert [(one.dimension, one.value) for one in last] == [
+        (Dimension.CHEST, Decimal(98)),
+        (Dimension.WAIST, Decimal(73)),
+    ]
+    assert [one.code for one in reading.findings].count("text-order") == 1
+
+
+@pytest.mark.parametrize(
+    ("old", "new"),
+    [
+        ("6 8 10 12", "6 8 10"),
+        ("6 8 10 12", "6 12 8 10"),
+        ("Waist (cm) 58", "Waist (cm)"),
+        ("Waist", "Stock"),
+    ],
+)
+def test_bare_numbers_that_do_not_come_out_even_are_no_sizes(old: str, new: str) -> None:
+    reading = read_pasted(_BLOCKS.replace(old, new))
+    assert [len(chart.sizes) for chart in reading.charts] == [3]
+    assert "text-order" in {one.code for one in reading.findings}
