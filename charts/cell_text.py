@@ -79,6 +79,8 @@ _LONG_VOWEL: Final = re.compile(r"(?<=[\d\uff10-\uff19])\s?\u30fc\s?(?=[\d\uff10
 _OPEN_WAVE: Final = re.compile(
     r"^\s*[\u301c\uff5e](?=\s?[\d\uff10-\uff19])|(?<=\S)[\u301c\uff5e]\s*$"
 )
+_FIRST_EASTERN: Final = "\u3000"
+"""Signs before it are dashes, quotes and fractions of Latin texts: most cells hold no others."""
 _RUN: Final = re.compile(r" {2,}| ?\n\s*")
 _MARKS: Final = " *†‡¹²³⁴⁵⁶⁷⁸⁹"
 
@@ -98,7 +100,7 @@ def clean(text: str) -> str:
     if not text.isascii():
         text = unicodedata.normalize("NFC", _reread(text))
         text = _SLASH_FRACTION.sub(r"\1/\2", _RAISED_FRACTION.sub(_lowered, text))
-        text = _eastern(text)
+        text = _eastern(text) if max(text) >= _FIRST_EASTERN else text
     if "<" in text:
         text = _BREAK.sub("\n", _SUP.sub(_footnote, _SET_FRACTION.sub(r" \1/\2", text)))
     text = text.translate(_SINGLE).replace("''", '"')

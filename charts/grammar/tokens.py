@@ -50,7 +50,7 @@ class Cell:
         self.expected = expected
         self._folded = folded
         self._joined: list[tuple[int, int]] = []
-        pieces = _pattern_for(folded).findall(folded)
+        pieces = (_PIECE if folded.isascii() else _pattern_for(folded)).findall(folded)
         if not _to_be_looked_at().isdisjoint(pieces):
             pieces = self._whole_words(pieces)
         known = _senses()
