@@ -14,12 +14,12 @@ from typing import Final
 from charts.columns.fitting import fits, printed_figures
 from charts.columns.meaning import Column
 from charts.columns.words import Surroundings, family_of, of_family
-from charts.dimensions import find_units
+from charts.dimensions import find_units, plausible
 from charts.findings import Candidate
 from charts.layout.fields import FieldKind
 from charts.notation import Expected, read_cell
 from charts.quantities import Family, Unit, canonical
-from charts.schema import Dimension, UnitFrom
+from charts.schema import Basis, Dimension, UnitFrom
 
 _TRIED: Final[dict[Family, tuple[Unit, ...]]] = {
     Family.LENGTH: (Unit.CM, Unit.IN, Unit.MM, Unit.M),
@@ -57,11 +57,21 @@ def _said(column: Column, around: Surroundings) -> Column:
     column = replace(column, unit=None)
     for words in (*around.words, *around.far):
         units = of_family(_said_at_large(words.text), family) or _of_system(words.text, family)
-        if len(set(units)) == 1 and fits(column.field, column.dimension, units[0]):
+        if len(set(units)) == 1 and _can_be(column, units[0]):
             return replace(column, unit=units[0], unit_from=words.kind)
         if len(units) == 2 and _prints_both(column, units):
             return replace(column, unit=units[0], second_unit=units[1], unit_from=words.kind)
     return _from_the_corner(column, family, around)
+
+
+def _can_be(column: Column, unit: Unit) -> bool:
+    """Whether the figures can be in ``unit``, those of a garment's width as halves too."""
+    if fits(column.field, column.dimension, unit):
+        return True
+    wide = column.garment_sign or column.basis is Basis.FLAT
+    limits = plausible(column.dimension, unit, column.definition) if wide else None
+    figures = [value for value, own in printed_figures(column.field) if own is None]
+    return limits is not None and all(limits[0] <= 2 * one <= limits[1] for one in figures)
 
 
 def _from_the_corner(column: Column, family: Family, around: Surroundings) -> Column:

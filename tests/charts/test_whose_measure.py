@@ -10,6 +10,7 @@ from charts.choices import answers, choices
 from charts.dimensions import read_heading
 from charts.headings.whose import whose
 from charts.importer import read_bytes
+from charts.quantities import Unit
 from charts.schema import Basis, Dimension
 from tests.charts.read_text import asked_at, questions, ranges, table
 
@@ -210,3 +211,17 @@ def test_beside_a_height_the_same_girth_is_the_bodys() -> None:
     reading = table(GARMENT + "CM statura | 165 | 170 | 175\n")
     chests = [value for value in ranges(reading) if value.dimension is Dimension.CHEST]
     assert {value.basis for value in chests} == {Basis.BODY}
+
+
+def test_a_sentence_gives_the_unit_of_widths_that_are_halves() -> None:
+    reading = read_bytes(
+        b"<p>All measurements are in inches. Garments are measured flat from armpit to armpit.</p>"
+        b"<table><tr><th>Size</th><th>S</th><th>M</th></tr>"
+        b"<tr><td>Chest Width</td><td>18.5</td><td>20.5</td></tr></table>",
+        "a.html",
+    )
+    assert [(value.basis, value.published_unit) for value in ranges(reading)] == [
+        (Basis.FLAT, Unit.IN),
+        (Basis.FLAT, Unit.IN),
+    ]
+    assert questions(reading) == []
