@@ -5,8 +5,9 @@ from __future__ import annotations
 import re
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
+from decimal import Decimal
 
-from charts.columns.fitting import fits, no_height, telling
+from charts.columns.fitting import fits, no_height, printed_figures, telling
 from charts.columns.named_around import axis_of_heights, named_around, noted
 from charts.columns.words import Surroundings
 from charts.dimensions import HeadingReading, Role, read_heading
@@ -17,6 +18,8 @@ from charts.layout.looks import look
 from charts.quantities import Unit
 from charts.schema import Basis, Definition, Dimension, UnitFrom
 
+_GROWN_CM = Decimal(140)
+"""Below this nobody is a grown-up (common practice, no source)."""
 _ENDS = frozenset({Role.LOW_END, Role.HIGH_END})
 _UP_TO = re.compile(
     r"\((?:up to|bis|max\.?|jusqu['’]?[àa]?|hasta|fino a|tot|do|till|upp till|op til|até)\b",
@@ -225,10 +228,22 @@ def _girth_around(around: Surroundings) -> Dimension | None:
 
 
 def _size_over_measures(column: Column, around: Surroundings) -> Column:
-    """A word for size over measurements: body height where the figures say so, asked always."""
-    fitting = [d for d in (Dimension.HEIGHT, Dimension.CHEST) if fits(column.field, d)]
+    """A word for size over measurements: body height where the figures say so, asked always.
+
+    Under letters for sizes heights below a grown-up's are chests as likely.
+    """
+    order = (Dimension.HEIGHT, Dimension.CHEST)
+    figures = [value for value, own in printed_figures(column.field) if own in {None, Unit.CM}]
+    if max(figures, default=_GROWN_CM) < _GROWN_CM and _lettered(around):
+        order = (Dimension.CHEST, Dimension.HEIGHT)
+    fitting = [d for d in order if fits(column.field, d)]
     chosen = replace(column, dimension=fitting[0] if fitting else Dimension.OTHER)
     return _asked(chosen, fitting, around)
+
+
+def _lettered(around: Surroundings) -> bool:
+    texts = (cell[0].text for one in around.table.of(FieldKind.LABEL) for cell in one.cells if cell)
+    return all(look(text).wordy_label for text in texts)
 
 
 def _asked(column: Column, fitting: Sequence[Dimension], around: Surroundings) -> Column:

@@ -46,3 +46,9 @@ def test_a_page_may_name_the_size_before_each_table_or_beside_the_unit() -> None
 def test_a_block_below_words_that_are_no_size_is_not_read_as_one() -> None:
     reading = table("Our vest\nChest | 84-88 cm\nWaist | 70-74 cm\nHip | 90-94 cm")
     assert not [size for chart in reading.charts for size in chart.sizes if size.label]
+
+
+def test_a_word_for_size_over_chests_of_lettered_sizes_is_a_chest_and_asked() -> None:
+    reading = table("Size | Size\nS | 96-101 cm\nM | 101-106 cm\nL | 106-111 cm\nXL | 111-116 cm")
+    assert values(reading)["S chest"] == (96, 101)
+    assert questions(reading) == ["heading-two-readings"]
