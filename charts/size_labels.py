@@ -71,17 +71,18 @@ def _known(plain: str) -> SizeLabel | None:
 
 
 def _letters_and_number(plain: str) -> SizeLabel | None:
-    """M/38, S - 36: one size by letters, with its number as the second label.
+    """M/38, S - 36, 10 / M: one size by letters, with its number as the second label.
 
     Four digits are no size: WL-3301 is the number of an article.
     """
     parts = re.split(r" ?[/|-] ?", plain)
-    if len(parts) != 2 or len(parts[1]) > _LONGEST_NUMBER:
+    if len(parts) != 2:
         return None
-    letters, number = letters_label(parts[0]), numbers_label(parts[1])
-    if letters is None or number is None:
-        return None
-    return replace(letters, text=plain, also=(parts[1],))
+    for name, figure in (parts, reversed(parts)):
+        letters, number = letters_label(name), numbers_label(figure)
+        if letters is not None and number is not None and len(figure) <= _LONGEST_NUMBER:
+            return replace(letters, text=plain, also=(figure,))
+    return None
 
 
 def _with_bracket(plain: str, outer: str, inner: str) -> SizeLabel | None:

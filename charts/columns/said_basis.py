@@ -31,6 +31,8 @@ _ON_THE_BODY: Final = re.compile(
     r"|\bkropp|\bkrop|\bciał|\btěl",
     re.IGNORECASE,
 )
+_SIZING: Final = re.compile(r"\b(?:garment|clothing|product) siz(?:e|es|ing)\b", re.IGNORECASE)
+"""A chart of garments' sizes is any size chart and says nothing of whose measures they are."""
 _OF_ONE: Final = re.compile(r"^\s*([^:.!?]{2,40}):\s")
 """A sentence that speaks of one measure: "Chest: laid flat, from armpit to armpit."."""
 _MAKING: Final = re.compile(r"toll?[eé]ran|\bwithin\b|±|\+/-|abweich", re.IGNORECASE)
@@ -113,4 +115,5 @@ def _plainly(basis: Basis, text: str) -> bool:
     """
     if basis is Basis.BODY:
         return _ON_THE_BODY.search(text) is not None
-    return basis is not Basis.FINISHED or _OUTRIGHT.search(text) is not None
+    outright = _OUTRIGHT.search(text) is not None and _SIZING.search(text) is None
+    return basis is not Basis.FINISHED or outright

@@ -261,3 +261,12 @@ def test_a_letter_for_a_figure_is_a_slip(text: str, meant: str) -> None:
 @pytest.mark.parametrize("text", ["1L", "40", "0"])
 def test_a_figure_with_a_length_behind_it_is_none(text: str) -> None:
     assert label(text).doubtful is None
+
+
+@pytest.mark.parametrize("text", ["M/38", "M - 38", "38 / M", "38 - M"])
+def test_letters_and_a_number_are_one_size_whichever_comes_first(text: str) -> None:
+    assert (label(text).normal, label(text).also) == ("M", ("38",))
+
+
+def test_four_digits_behind_letters_are_an_article() -> None:
+    assert read_label("WL-3301") is None

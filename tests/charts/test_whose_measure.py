@@ -225,3 +225,8 @@ def test_a_sentence_gives_the_unit_of_widths_that_are_halves() -> None:
         (Basis.FLAT, Unit.IN),
     ]
     assert questions(reading) == []
+
+
+def test_a_chart_of_garment_sizes_says_nothing_of_whose_measures_they_are() -> None:
+    assert basis("Women's garment sizing chart", "Size;Bust (cm)") is Basis.UNKNOWN
+    assert basis("Women's garment measurements", "Size;Bust (cm)") is Basis.FINISHED
