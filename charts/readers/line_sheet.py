@@ -8,6 +8,7 @@ from typing import Final
 
 from charts.readers.line_bars import bar_ended_table, barred_table, separated_table
 from charts.readers.line_blocks import block_table
+from charts.readers.line_brackets import bracket_table
 from charts.readers.line_cells import cell_table, streamed_table
 from charts.readers.line_columns import column_table
 from charts.readers.line_glued import glued_table
@@ -30,6 +31,7 @@ _FINDERS: Final[tuple[Callable[[Sequence[Line]], LineTable | None], ...]] = (
     barred_table,
     bar_ended_table,
     separated_table,
+    bracket_table,
     run_table,
     column_table,
     row_table,

@@ -10,6 +10,7 @@ from typing import Final
 
 from charts.findings import FindingLog
 from charts.readers.delimited import parsed_rows, separator_of
+from charts.readers.line_brackets import bracket_table
 from charts.readers.line_marks import without_marks
 from charts.readers.line_prose import prose_table
 from charts.readers.line_sheet import LineSheet, laid_out
@@ -46,7 +47,11 @@ def _holds_prose(text: str) -> bool:
     if text.count("\t") >= text.count("\n"):
         return False  # columns parted by tabs are no sentences
     lines = numbered(text[:20_000])[:_FIRST_LINES]
-    return any(prose_table(lines[at:]) is not None for at in range(len(lines)))
+    return any(
+        find(lines[at:]) is not None
+        for at in range(len(lines))
+        for find in (prose_table, bracket_table)
+    )
 
 
 def _open(source: Source, log: FindingLog) -> tuple[Sheet, ...]:

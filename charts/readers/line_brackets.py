@@ -1,0 +1,138 @@
+"""Sizes and figures in one rhythm of brackets: ``S (M) L`` over ``Chest: 86 (91) 97 cm``.
+
+Patterns for knitting and sewing are printed so, with all sizes in one line and for each measure as
+many figures. Counts must agree; a line in another rhythm makes the whole to be compared.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Sequence
+from dataclasses import dataclass, field
+from typing import Final
+
+from charts.dimensions import Role, read_heading
+from charts.readers.lines import Line, LineCell, LineTable
+from charts.readers.value_runs import is_size, rises
+
+_FEWEST: Final = 3
+_LINES_BETWEEN: Final = 8
+_LONGEST_LINE: Final = 400
+_LABELS: Final = re.compile(r"(?P<name>[^\d()\[\]]*?)\s*[:=]?\s*(?P<labels>\S+\s*[(\[].*)")
+_BRACKETS: Final = re.compile(r"[()\[\]]")
+_PARTS: Final = re.compile(r"[\s,;:()\[\]]+")
+_FIGURE: Final = r"\d{1,6}(?:[.,]\d{1,3})?(?:\s?[½¼¾⅛⅜⅝⅞])?"
+_VALUE: Final = rf"(?>{_FIGURE}(?:\s?[-–]\s?{_FIGURE})?)"  # whole, never cut to make a line fit
+_BRACKET: Final = rf"\s*[(\[]\s*{_VALUE}(?:\s*[,;:]\s+{_VALUE})*\s*[)\]]"
+_SERIES: Final = rf"{_VALUE}{_BRACKET}(?:{_BRACKET}|(?:[,;]?\s+|(?<=[)\]])){_VALUE})*"
+_UNIT: Final = r"\s*(?:cm\b|mm\b|in(?:ch(?:es)?)?\b|kg\b|lbs?\b|[\"”″])"
+_ROW: Final = re.compile(
+    rf"\s*(?P<name>[^\d:]{{0,70}}?)\s*:?\s*(?P<first>{_SERIES})(?P<unit>{_UNIT})?"
+    rf"(?:\s*/\s*(?P<second>{_SERIES})(?P<other>{_UNIT}))?\s*[.;]?(?=\s|\Z)",
+    re.IGNORECASE,
+)
+_ONE: Final = re.compile(_VALUE)
+_LIKE_A_ROW: Final = re.compile(r"\d\s*[(\[]\s*\d")
+
+
+@dataclass(slots=True)
+class _Walk:
+    """What has been put together so far; ``used`` counts the lines that are spoken for."""
+
+    count: int
+    before: list[Line] = field(default_factory=list)
+    rows: list[list[LineCell]] = field(default_factory=list)
+    name: Line | None = None
+    used: int = 0
+    uneven: bool = False
+
+
+def bracket_table(lines: Sequence[Line]) -> LineTable | None:
+    """The table whose sizes ``lines`` begin with; None where no measure has as many figures."""
+    sizes = _sizes(lines[0]) if lines else None
+    if sizes is None:
+        return None
+    walk = _Walk(len(sizes) - 1)
+    for at, line in enumerate(lines[1:], start=2):
+        if line.text.strip() and not _step(walk, line, at):
+            break
+    if not walk.rows:
+        return None
+    titles = [[LineCell(one.text.strip(), one.number)] for one in walk.before]
+    return LineTable([*titles, sizes, *walk.rows], walk.used, inferred=walk.uneven)
+
+
+def _sizes(line: Line) -> list[LineCell] | None:
+    """The word for sizes, "" for none, and the sizes; None where anything else stands there."""
+    found = _LABELS.fullmatch(line.text.strip()) if len(line.text) <= _LONGEST_LINE else None
+    if found is None or not _BRACKETS.search(found["labels"]):
+        return None
+    name = found["name"].strip()
+    labels = [part for part in _PARTS.split(found["labels"]) if part]
+    if name and read_heading(name).role is not Role.LABEL:
+        return None
+    if len(labels) < _FEWEST or not all(map(is_size, labels)) or not rises(labels):
+        return None
+    return [LineCell(text, line.number) for text in (name, *labels)]
+
+
+def _step(walk: _Walk, line: Line, at: int) -> bool:
+    """Whether ``line`` belongs to the table or may stand between it and its sizes."""
+    found = _rows(line.text)
+    if found:
+        return _add(walk, found, line, at)
+    many = len(_ONE.findall(line.text)) >= walk.count
+    walk.uneven = walk.uneven or (many and _LIKE_A_ROW.search(line.text) is not None)
+    if walk.name is not None:
+        walk.before += [] if walk.rows else [walk.name]
+        walk.name = None
+        if walk.rows:
+            return False
+    if line.text.rstrip().endswith(":") and not any(map(str.isdigit, line.text)):
+        walk.name = line
+        return True
+    walk.before += [] if walk.rows else [line]
+    return not walk.rows and len(walk.before) <= _LINES_BETWEEN
+
+
+def _rows(text: str) -> list[re.Match[str]]:
+    """The measures in a line with their figures; none where anything else stands in it."""
+    found: list[re.Match[str]] = []
+    end = 0
+    text = text.strip()
+    while end < len(text) <= _LONGEST_LINE:
+        one = _ROW.match(text, end)
+        if one is None:
+            return []
+        found.append(one)
+        end = one.end()
+    return found
+
+
+def _add(walk: _Walk, found: Sequence[re.Match[str]], line: Line, at: int) -> bool:
+    counts = {
+        len(_ONE.findall(series))
+        for one in found
+        for series in (one["first"], one["second"])
+        if series
+    }
+    nameless = walk.name is None and not all(one["name"].strip() for one in found)
+    if counts != {walk.count} or nameless or (walk.name is not None and len(found) > 1):
+        walk.uneven = True
+        return False
+    for one in found:
+        name = LineCell(one["name"].strip(), line.number)
+        if walk.name is not None:
+            name = LineCell(walk.name.text.strip().rstrip(":"), walk.name.number)
+        walk.rows.append([name, *(LineCell(text, line.number) for text in _cells(one))])
+    walk.name, walk.used = None, at
+    return True
+
+
+def _cells(found: re.Match[str]) -> list[str]:
+    """Each figure with the unit that stands once behind all, and in its second unit."""
+    first = [f"{text}{found['unit'] or ''}" for text in _ONE.findall(found["first"])]
+    if not found["second"]:
+        return first
+    second = [f"{text}{found['other']}" for text in _ONE.findall(found["second"])]
+    return [f"{one} / {other}" for one, other in zip(first, second, strict=True)]

@@ -1,0 +1,87 @@
+"""Sizes and figures in one rhythm of brackets, as patterns for knitting and sewing print them."""
+
+from __future__ import annotations
+
+from decimal import Decimal
+from textwrap import dedent
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from charts.importer import read_bytes, read_pasted
+from charts.readers.line_brackets import bracket_table
+from charts.readers.lines import numbered
+from charts.schema import Dimension, Kind
+from tests.charts.readers.reading import paste
+
+_PATTERN = dedent("""\
+    A vest
+    SIZES
+    1 (2, 3, 4) (5, 6)
+    Worn with 6 to 14 cm of ease.
+    FINISHED MEASUREMENTS
+    A) Bust:
+    91 (99, 107, 115) (123, 131) cm / 35.75 (39, 42, 45.25) (48.5, 51.5)”.
+    B) Upper arm: 35 (39, 43, 45) (49, 52) cm Waist: 80 (88, 96, 104) (112, 120) cm
+    GAUGE
+    20 stitches x 30 rounds = 10 cm
+    """)
+
+
+def test_figures_in_brackets_belong_to_the_sizes_in_the_same_brackets() -> None:
+    rows = paste(_PATTERN).rows()
+    assert rows[4] == ["", "1", "2", "3", "4", "5", "6"]
+    assert rows[5][:3] == ["A) Bust", "91 cm / 35.75”", "99 cm / 39”"]
+    assert rows[6] == ["B) Upper arm", "35 cm", "39 cm", "43 cm", "45 cm", "49 cm", "52 cm"]
+    assert rows[7][0] == "Waist"
+
+
+@pytest.mark.parametrize("name", ["pattern.txt", "pattern.csv"])
+def test_commas_inside_brackets_part_no_columns(name: str) -> None:
+    (chart,) = read_bytes(_PATTERN.encode(), name).charts
+    bust = {
+        size.label: one.value
+        for size in chart.sizes
+        for one in size.ranges
+        if one.dimension is Dimension.CHEST
+    }
+    assert bust == {str(at): Decimal(83 + 8 * at) for at in range(1, 7)}
+
+
+@pytest.mark.parametrize(
+    ("old", "new"),
+    [("(99, 107, 115)", "(99, 107)"), ("(123, 131)", "(123 131, 140)"), ("(39, 42,", "(39,")],
+)
+def test_a_figure_too_few_or_too_many_makes_no_value_without_a_question(old: str, new: str) -> None:
+    reading = read_pasted(_PATTERN.replace(old, new))
+    values = [one for chart in reading.charts for size in chart.sizes for one in size.ranges]
+    assert not [one for one in values if one.dimension is Dimension.CHEST]
+    assert {one.code for one in reading.findings} & {"text-order", "no-table"}
+
+
+def test_a_later_row_of_another_count_makes_the_whole_to_be_compared() -> None:
+    found = bracket_table(numbered("S (M) L\nBust: 80 (84) 88 cm\nHip: 90 (94) cm\n"))
+    assert found is not None
+    assert (len(found.rows), found.used, found.inferred) == (2, 2, True)
+
+
+def test_a_hyphen_lost_in_one_figure_is_asked_and_the_others_are_read() -> None:
+    text = "Sizes\nS (M) L (XL)\nChest: 81-89 (90-97) 98-105 (106113) cm\n"
+    reading = read_pasted(text)
+    kinds = [size.ranges[0].kind for size in reading.charts[0].sizes]
+    assert kinds == [Kind.RANGE, Kind.RANGE, Kind.RANGE, Kind.UNREAD]
+    assert "separator-lost" in {one.code for one in reading.findings}
+
+
+@pytest.mark.parametrize("sizes", ["1 (3, 2)", "S (M)", "L (M) S", "see page (2) and (3)"])
+def test_what_does_not_rise_as_sizes_do_begins_no_table(sizes: str) -> None:
+    assert bracket_table(numbered(f"{sizes}\nBust: 80 (84) 88 cm\n")) is None
+
+
+@given(st.lists(st.integers(60, 140), min_size=3, max_size=3), st.sampled_from(["cm", "in", ""]))
+def test_each_figure_comes_to_the_size_in_its_place(figures: list[int], unit: str) -> None:
+    first, second, third = figures
+    table = bracket_table(numbered(f"S (M) L\nBust: {first} ({second}) {third} {unit}\n"))
+    assert table is not None
+    assert [cell.text.split()[0] for cell in table.rows[-1][1:]] == [str(one) for one in figures]
