@@ -38,6 +38,7 @@ class _Search:
     tables: list[Table] = field(default_factory=list)
     frames: list[Frame] = field(default_factory=list)
     titles: list[At] = field(default_factory=list)
+    over_unread: int = 0  # how many of the titles stand above figures that made no table
     pending: tuple[int, ...] = ()
     loose: list[At] = field(default_factory=list)
     gap: bool = False
@@ -129,6 +130,7 @@ def _take_run(search: _Search, view: View) -> None:
         search.pending = view.rows
         _texts(search, view)
     else:
+        search.over_unread = len(search.titles)
         _texts(search, view)
 
 
@@ -160,7 +162,7 @@ def _continue(search: _Search, together: Frame, view: View) -> None:
 def _add(search: _Search, frame: Frame) -> None:
     search.frames.append(frame)
     search.tables.append(frame.table(tuple(search.titles), ()))
-    search.titles = []
+    search.titles, search.over_unread = [], 0
     search.pending = ()
 
 
@@ -171,9 +173,12 @@ def _texts(search: _Search, view: View) -> None:
 
 
 def _leave(search: _Search) -> None:
-    """What stands below the last table is its note; without a table it is loose text."""
-    for at in search.titles:
-        if search.tables:
+    """What stands below the last table is its note; without a table it is loose text.
+
+    The title of figures that could not be read says nothing of the table before it.
+    """
+    for number, at in enumerate(search.titles):
+        if search.tables and number >= search.over_unread:
             _note(search, at)
         else:
             search.loose.append(at)

@@ -11,6 +11,7 @@ from charts.readers.line_blocks import block_table
 from charts.readers.line_brackets import bracket_table
 from charts.readers.line_cells import cell_table, streamed_table
 from charts.readers.line_columns import column_table
+from charts.readers.line_crossed import crossed_table
 from charts.readers.line_glued import glued_table
 from charts.readers.line_listed import listed_table
 from charts.readers.line_prose import prose_table
@@ -32,6 +33,7 @@ _FINDERS: Final[tuple[Callable[[Sequence[Line]], LineTable | None], ...]] = (
     bar_ended_table,
     separated_table,
     bracket_table,
+    crossed_table,
     run_table,
     column_table,
     row_table,
