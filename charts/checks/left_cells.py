@@ -25,8 +25,9 @@ Place = tuple[int, int]
 
 
 def say_left_cells(sheet: Sheet, tables: Sequence[Table], log: FindingLog) -> None:
-    """Ask once a sheet about figures that no chart of it has taken, at the first of them.
+    """Ask once a sheet about figures that no chart of it has taken.
 
+    The place covers all of them, so that no one of them goes unsaid; the text is the first one's.
     Figures that were put beside those of another cell, as its other unit, are taken with it.
     """
     if sheet.addressing is Addressing.LINE:
@@ -44,7 +45,13 @@ def say_left_cells(sheet: Sheet, tables: Sequence[Table], log: FindingLog) -> No
     ]
     if len(left) >= _FEWEST:
         text = sheet.text(*left[0]).strip()
-        log.add("text-order", sheet.place(*left[0]), case="left", text=text)
+        log.add("text-order", _around(sheet, left), case="left", text=text)
+
+
+def _around(sheet: Sheet, places: Sequence[Place]) -> str:
+    """The smallest rectangle that holds every one of the places."""
+    rows, columns = zip(*places, strict=True)
+    return sheet.area((min(rows), min(columns)), (max(rows), max(columns)))
 
 
 def perhaps_a_chart(sheet: Sheet) -> Place | None:
