@@ -33,16 +33,16 @@ def test_figures_in_a_column_of_remarks_are_asked_about() -> None:
 def test_the_question_covers_the_whole_block_that_no_chart_has_taken() -> None:
     reading = table(
         """
-        Size | S | M | L
-        Chest (cm) | 84-88 | 88-92 | 92-96
-
-        Name | first | second | third
-        Waist (cm) | 68-72 | 72-76 | 76-80
-        Hip (cm) | 88-92 | 92-96 | 96-100
+        Size | Chest (cm) | Remark | Hint
+        S | 84-88 | ask | see
+        M | 88-92 | 56 | see
+        L | 92-96 | 58 | see
+        XL | 96-100 | ask | 44
+        XXL | 100-104 | ask | see
         """
     )
     (finding,) = [one for one in reading.findings if one.code == "text-order"]
-    assert finding.place == "B5:D6"
+    assert finding.place == "C3:D5"
 
 
 def test_one_figure_beside_a_chart_is_a_word_of_the_shop() -> None:
