@@ -14,7 +14,7 @@ from typing import Final
 from charts.dimensions import Role, read_heading
 from charts.readers.line_values import is_glued, is_value, without_limit
 from charts.readers.lines import Line, LineCell, LineTable
-from charts.readers.value_runs import named_values
+from charts.readers.value_runs import is_size, named_values
 
 _BULLET: Final = re.compile(r"\s*(?:[•▪◦●○·*‣»>✓–-]\s+|\d{1,2}[.)]\s+(?=\D))?")
 _LABEL_END: Final = re.compile(r"\s*[:=]\s*|\s+[-–—]\s*")
@@ -30,6 +30,12 @@ _SENTENCE: Final = re.compile(
     r"\s*(?P<label>[^=:.]{1,20}?)\s*[=:]\s*(?P<value>[<>≤≥~]?\s*\d[^=:]*?)"
     r"\s+(?P<name>[^\W\d_][^\d.=:]{2,30}?)\s*(?:\.|\Z)"
 )
+_IN_BRACKETS: Final = re.compile(
+    r"(?P<label>[^\d()][^()]{0,18}?|\d?X{1,4}[SL])\s*"
+    r"\((?P<value>[^()]*\d\s?(?:cms?|kgs?|lbs?|pounds?|kilos?)\b[^()]*)\)\.?",
+    re.IGNORECASE,
+)
+"""A size and, with its unit, what it is for: ``L (80kg to 105kg / 176-231lbs)``."""
 _MONEY: Final = re.compile(r"[€$£¥]|\b(?:EUR|USD|GBP|CHF|PLN|SEK|DKK|NOK)\b|\d{5}")
 """Prices, and numbers of pieces or articles: no chart's figures are so long."""
 _MASS: Final = re.compile(r"\d\s*(?:kgs?|lbs?|pounds?|kilos?|кг)\b", re.IGNORECASE)
@@ -143,6 +149,9 @@ def _taken_apart(line: Line) -> _Said | None:
     if is_glued(line.text) or len(line.text) > _LONGEST_LINE or _MONEY.search(line.text):
         return None
     text = _unbulleted(line.text)
+    whole = _IN_BRACKETS.fullmatch(text)
+    if whole is not None and is_size(whole["label"]) and is_value(whole["value"]):
+        return _Said(whole["label"], (("", whole["value"].strip()),), line.number)
     for end in _LABEL_END.finditer(text):
         label = text[: end.start()].strip()
         run = named_values(text) if label[-1:].isdigit() else None

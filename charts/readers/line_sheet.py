@@ -18,6 +18,7 @@ from charts.readers.line_prose import prose_table
 from charts.readers.line_rows import row_table
 from charts.readers.line_runs import run_below_sizes, run_table
 from charts.readers.line_sentences import sentence_table
+from charts.readers.line_series import series_table
 from charts.readers.line_values import is_glued
 from charts.readers.lines import Line, LineTable
 from charts.readers.plain_text import tidy
@@ -26,6 +27,7 @@ from charts.sheet import Cell
 
 _FINDERS: Final[tuple[Callable[[Sequence[Line]], LineTable | None], ...]] = (
     listed_table,
+    series_table,
     glued_table,
     prose_table,
     sentence_table,

@@ -13,6 +13,7 @@ from charts.readers.delimited import parsed_rows, separator_of
 from charts.readers.line_brackets import bracket_table
 from charts.readers.line_marks import without_marks
 from charts.readers.line_prose import prose_table
+from charts.readers.line_series import series_table
 from charts.readers.line_sheet import LineSheet, laid_out
 from charts.readers.lines import numbered
 from charts.readers.source import MARKDOWN_ENDINGS, PASTED, TEXT_ENDINGS, Claim, Reader, Source
@@ -50,7 +51,7 @@ def _holds_prose(text: str) -> bool:
     return any(
         find(lines[at:]) is not None
         for at in range(len(lines))
-        for find in (prose_table, bracket_table)
+        for find in (prose_table, bracket_table, series_table)
     )
 
 

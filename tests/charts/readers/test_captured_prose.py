@@ -110,3 +110,25 @@ def test_a_plus_before_a_figure_is_the_figures_own() -> None:
         ("at_most", None, 60),
         ("at_least", 60, None),
     ]
+
+
+_JACKETS = "Jacket Size\nS (Up to 55kg / 121lbs)\nM (55kg to 80kg / 121-176lbs)\nXL (Over 80kg)\n"
+
+
+def test_what_stands_in_brackets_behind_a_size_with_its_unit_is_its_value() -> None:
+    rows = paste(f"Safety\n{_JACKETS}Name\n").rows()
+    assert rows[2:5] == [
+        ["S", "Up to 55kg / 121lbs"],
+        ["M", "55kg to 80kg / 121-176lbs"],
+        ["XL", "Over 80kg"],
+    ]
+    (chart,) = read_pasted(_JACKETS).charts
+    measured = [[one.dimension for one in size.ranges] for size in chart.sizes]
+    assert measured == [[Dimension.WEIGHT]] * 3
+
+
+@pytest.mark.parametrize(
+    "text", ["S (6-8)\nM (10-12)\nL (14-16)\n", "Vest (pack 20 kg)\nBoots (pair 3 kg)\n"]
+)
+def test_a_second_name_or_a_parcel_in_brackets_is_no_value(text: str) -> None:
+    assert paste(text).sheet.columns == 1
