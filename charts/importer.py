@@ -149,7 +149,7 @@ def _read_sheet(
         if chart.models:
             log.add("several-models", chart.place, text=", ".join(chart.models))
     if charts:
-        say_left_over(plain, tables, log)
+        say_left_over(plain, tables, charts, log)
         say_left_cells(plain, tables, log)
     charts = compared_with_page(charts, (plain,), name, log)
     return SheetReading(sheet, plain, tables, tuple(charts))

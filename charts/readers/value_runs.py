@@ -81,6 +81,15 @@ def named_values(text: str) -> Named | None:
     return Named(name, values) if values else None
 
 
+def figures_among(text: str) -> int:
+    """How many whole values stand in a line that has at least as many of them as words."""
+    found = [
+        one for one in _VALUE.finditer(text[:_LONGEST_LINE]) if _starts_word(text, one.start())
+    ]
+    words = _VALUE.sub(" ", text[:_LONGEST_LINE]).split()
+    return len(found) if len(found) >= len(words) else 0
+
+
 def labels_in(text: str) -> Named | None:
     """A name and the size labels behind it: ``Size S M L``, ``S/M L XL``; None for none.
 
