@@ -84,6 +84,14 @@ _OF_THE_CHILD: Final = re.compile(
     re.IGNORECASE,
 )
 """A sentence about how tall or old a child may be says nothing of its girths."""
+_TAKING: Final = re.compile(
+    r"\bmeasure (?:from|around|over|across|under|the|your|down|up|along|straight)"
+    r"|\bmessen\b|\bmiss\b|\bmesure[rz]\b|\bmeet\b|\bmeten\b|\bopmeten\b|\bmisura(?:re|te)\b"
+    r"|\bmedir\b|\bmid[ae]\b|\bmeça\b|\bmät(?:a|s)?\b|\bmål(?:es)? (?:fra|rundt|omkring|over)"
+    r"|\bz?mierz|\bz?měř",
+    re.IGNORECASE,
+)
+"""How a measure is taken: "from the head up to the feet" bounds no figure."""
 _SHORTEST: Final = 12
 """Characters of a sentence; "max. 30 kg" alone is a limit of the vest and says nothing of cells."""
 _NUMBER: Final = re.compile(r"\d+(?:\.\d+)?")
@@ -111,7 +119,7 @@ def _says(words: Words) -> Kind | None:
     text = words.text
     if words.kind is UnitFrom.SHEET or len(text) < _SHORTEST or _VARIES.search(text):
         return None
-    if _between(text):
+    if _between(text) or _TAKING.search(text):
         return None
     if not _OF_FIGURES.search(text) and not _named(text):
         return None

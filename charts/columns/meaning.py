@@ -9,7 +9,7 @@ from decimal import Decimal
 
 from charts.columns.fitting import fits, no_height, printed_figures, telling
 from charts.columns.named_around import axis_of_heights, named_around, noted
-from charts.columns.words import Surroundings
+from charts.columns.words import Surroundings, girth_around
 from charts.dimensions import HeadingReading, Role, read_heading
 from charts.findings import Candidate
 from charts.layout.cups import CUP_GIRTHS
@@ -173,14 +173,16 @@ def _between_readings(column: Column, around: Surroundings) -> Column:
         for role, dim in column.field.heading.candidates
         if role is Role.MEASURE and dim is not None
     ]
-    if column.field.heading.candidates == CUP_GIRTHS and (said := _girth_around(around)):
+    if column.field.heading.candidates == CUP_GIRTHS and (said := girth_around(around, CUP_GIRTHS)):
         return replace(column, dimension=said)
     if no_height(column.field, around):
         dimensions = [dim for dim in dimensions if dim is not Dimension.HEIGHT] or dimensions
     fitting = [dim for dim in dimensions if fits(column.field, dim, limits=telling)]
     fitting = fitting or [dim for dim in dimensions if fits(column.field, dim)] or dimensions
-    if fitting == [Dimension.OTHER] and _may_be_small_children(column, around):
-        fitting = dimensions
+    girth = dimensions[:1] in ([Dimension.CHEST], [Dimension.WAIST], [Dimension.HIP])
+    half_known = girth and bool(column.field.heading.rest)
+    if fitting == [Dimension.OTHER] and (half_known or _may_be_small_children(column, around)):
+        fitting = dimensions  # an unknown word beside a girth is for a person to judge
     chosen = replace(column, dimension=fitting[0]) if fitting else column
     if _perhaps_the_back(chosen, around):
         return _asked(chosen, [Dimension.OTHER, Dimension.BACK_LENGTH], around)
@@ -214,17 +216,6 @@ def _may_be_small_children(column: Column, around: Surroundings) -> bool:
     candidates = column.field.heading.candidates
     high = (Role.MEASURE, Dimension.HEIGHT) in candidates
     return aged and high and fits(column.field, Dimension.HEIGHT)
-
-
-def _girth_around(around: Surroundings) -> Dimension | None:
-    """The one girth of a cup that the titles and notes name, where no heading names it."""
-    girths = {dimension for _, dimension in CUP_GIRTHS}
-    named = {
-        reading.dimension
-        for words, reading in around.readings()
-        if words.kind in {UnitFrom.TITLE, UnitFrom.NOTE} and reading.role is Role.MEASURE
-    }
-    return next(iter(named & girths)) if len(named & girths) == 1 else None
 
 
 def _size_over_measures(column: Column, around: Surroundings) -> Column:

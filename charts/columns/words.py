@@ -203,3 +203,16 @@ def dimension_in(surroundings: Surroundings) -> Dimension | None:
         if words.kind is UnitFrom.TITLE and reading.role is Role.MEASURE:
             return None if reading.dimension is Dimension.OTHER else reading.dimension
     return None
+
+
+def girth_around(
+    surroundings: Surroundings, readings: Sequence[tuple[Role, Dimension | None]]
+) -> Dimension | None:
+    """The one girth among ``readings`` that titles and notes name, where no heading names it."""
+    girths = {dimension for _, dimension in readings}
+    named = {
+        reading.dimension
+        for words, reading in surroundings.readings()
+        if words.kind in {UnitFrom.TITLE, UnitFrom.NOTE} and reading.role is Role.MEASURE
+    }
+    return next(iter(named & girths)) if len(named & girths) == 1 else None

@@ -77,6 +77,10 @@ NEITHER = [
     "Le misure possono variare fino a 2 cm.",
     "In stock in sizes up to 4XL.",
     "Sizes run large.",
+    "Medir desde la parte superior de la cabeza hasta la base de los pies.",
+    "Measure from the crotch up to the waist.",
+    "Mesurez du sol jusqu'à la taille.",
+    "Vom Boden bis zum Schritt messen.",
 ]
 BETWEEN = [
     "Choose the next size up if you are between two sizes.",

@@ -230,3 +230,9 @@ def test_a_sentence_gives_the_unit_of_widths_that_are_halves() -> None:
 def test_a_chart_of_garment_sizes_says_nothing_of_whose_measures_they_are() -> None:
     assert basis("Women's garment sizing chart", "Size;Bust (cm)") is Basis.UNKNOWN
     assert basis("Women's garment measurements", "Size;Bust (cm)") is Basis.FINISHED
+
+
+def test_an_unknown_word_beside_a_measure_is_asked_about_and_makes_it_no_other_measure() -> None:
+    reading = table("Size | Chest Width (1 inch below AH) (in)\nJS | 18.75\nJM | 20\nJL | 21.25\n")
+    assert {value.dimension for value in ranges(reading)} == {Dimension.CHEST}
+    assert "heading-two-readings" in questions(reading)
