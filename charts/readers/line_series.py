@@ -46,9 +46,7 @@ def series_table(lines: Sequence[Line]) -> LineTable | None:
     named = all(read_heading(one["name"].strip()).role is Role.MEASURE for one in found)
     if not named or not sizes or any(list(one) != sizes for one in series):
         return None
-    ends = [0, *(one.end() for one in found)]
-    starts = [*(one.start() for one in found), len(text)]
-    around = [text[a:b].strip(_EDGES) for a, b in zip(ends, starts, strict=True)]
+    around = _around(text, found)
     if any(len(_LEFT.findall(words)) > 1 for words in around):
         return None  # a series that did not come out even must not be lost among the words
     head = ["", *(one["name"].strip() for one in found)]
@@ -56,6 +54,13 @@ def series_table(lines: Sequence[Line]) -> LineTable | None:
     before, after = around[:1], around[1:]
     texts = [*([one] for one in before if one), head, *rows, *([one] for one in after if one)]
     return LineTable([[LineCell(text, number) for text in row] for row in texts], used=1)
+
+
+def _around(text: str, found: Sequence[re.Match[str]]) -> list[str]:
+    """The words before each series, and behind the last."""
+    ends = [0, *(one.end() for one in found)]
+    starts = [*(one.start() for one in found), len(text)]
+    return [text[a:b].strip(_EDGES) for a, b in zip(ends, starts, strict=True)]
 
 
 def _values(items: str) -> dict[str, str]:

@@ -128,7 +128,7 @@ def test_what_stands_in_brackets_behind_a_size_with_its_unit_is_its_value() -> N
 
 
 @pytest.mark.parametrize(
-    "text", ["S (6-8)\nM (10-12)\nL (14-16)\n", "Vest (pack 20 kg)\nBoots (pair 3 kg)\n"]
+    "text", ["S (6-8)\nM (10-12)\nL (14-16)\n", "Vest (20 kg)\nBoots (3 kg)\n"]
 )
 def test_a_second_name_or_a_parcel_in_brackets_is_no_value(text: str) -> None:
     assert paste(text).sheet.columns == 1
