@@ -15,11 +15,16 @@ from typing import Final
 from charts.dimensions import Role, read_heading
 from charts.readers.line_values import is_value
 from charts.readers.lines import Line, LineCell, LineTable
-from charts.readers.value_runs import named_values, rises, takes_turns
+from charts.readers.value_runs import named_values, rises, sized_values, takes_turns, values_in
 from charts.size_labels import LabelKind, read_label
 
 _MOST_ROWS: Final = 60
+_FEWEST_BEFORE: Final = 2
+_SIZE_LIKE: Final = re.compile(r"\d?X*[SML][SMLRT]{0,2}(?:/\d{2}(?:[-–]\d{2})?)?\*{0,3}")
+"""The letters of sizes in an order that no list has, with what is printed behind them."""
 _MOST_HEAD_LINES: Final = 2
+_MOST_BROKEN_LINES: Final = 9
+"""Lines of headings alone: each broken before its bracket, as narrow columns are captured."""
 _MOST_WORDS: Final = 14
 _MOST_COLUMNS: Final = 8
 _UNFIT: Final = re.compile(r"[\t|]|\S\s{2,}\S|.{120}")
@@ -48,7 +53,7 @@ def row_table(lines: Sequence[Line]) -> LineTable | None:
     """The table that ``lines`` begin with, headings first; None when rows do not come out even."""
     filled = [line for line in lines[: _MOST_ROWS * 2] if line.text.strip()]
     start = next((at for at, line in enumerate(filled) if any(map(str.isdigit, line.text))), None)
-    if start is None or start > _MOST_HEAD_LINES:
+    if start is None or start > _MOST_BROKEN_LINES:
         return None
     if any(_UNFIT.search(line.text) for line in filled[: start + 1]):
         return None
@@ -56,12 +61,13 @@ def row_table(lines: Sequence[Line]) -> LineTable | None:
     if len(rows) < 2 or not _named_apart(rows):
         return None
     head = _head(filled[:start], len(rows[0].values))
-    if head is None:
+    if head is None or (start > _MOST_HEAD_LINES and head.lines < start):
         return None  # words above that name the columns must not be lost to a title
     last = filled[start + ends - 1].number
     used = next(at for at, line in enumerate(lines, start=1) if line.number == last)
     cells = [[LineCell(text, row.line) for text in (row.label, *row.values)] for row in rows]
-    return LineTable([*_above(filled[:start], head), *cells], used, inferred=ends > len(rows))
+    counted = ends > len(rows) or (head.lines > _MOST_HEAD_LINES and not _all_known(head.texts, 1))
+    return LineTable([*_above(filled[:start], head), *cells], used, inferred=counted)
 
 
 def _above(lines: Sequence[Line], head: _Head) -> list[list[LineCell]]:
@@ -94,7 +100,7 @@ def _readings(lines: Sequence[Line], rows: Sequence[_Row]) -> Iterator[tuple[_Ro
         if count > 1 and _CONTINUED.match(line.text.strip()) is None:
             return
         text = f"{text} {line.text.strip()}"
-        row = _row(text, lines[0].number)
+        row = _row(text, lines[0].number) or _like(rows, text, lines[0].number)
         follows = lines[count].text.strip() if count < len(lines) else ""
         whole = not follows or _CONTINUED.match(follows) is None or _row(follows, 0) is not None
         if row is not None and (len(row.values) == len(rows[0].values) if rows else whole):
@@ -102,7 +108,7 @@ def _readings(lines: Sequence[Line], rows: Sequence[_Row]) -> Iterator[tuple[_Ro
 
 
 def _row(text: str, number: int) -> _Row | None:
-    found = named_values(text)
+    found = named_values(text) or sized_values(text)
     if found is None or len(found.parts) > _MOST_COLUMNS + 1:
         return None
     label, *values = (found.name, *found.parts) if found.name else found.parts
@@ -112,6 +118,15 @@ def _row(text: str, number: int) -> _Row | None:
     if not found.name and size.kind not in (LabelKind.NUMBER, LabelKind.HEIGHT):
         return None
     return _Row(label, tuple(values), number)
+
+
+def _like(rows: Sequence[_Row], text: str, number: int) -> _Row | None:
+    """A row like those before it whose size is not known: ``MS 168-176 63-70``, ``LTS* …``."""
+    label, _, rest = text.strip().partition(" ")
+    values = values_in(rest)
+    if len(rows) < _FEWEST_BEFORE or len(values) != len(rows[0].values):
+        return None
+    return _Row(label, values, number) if _SIZE_LIKE.fullmatch(label) else None
 
 
 def _named_apart(rows: Sequence[_Row]) -> bool:

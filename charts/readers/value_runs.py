@@ -29,6 +29,9 @@ _LIMIT: Final = (
 _ONE: Final = rf"(?:{_FEET}|{_FIGURE}{_UNIT})"
 _WHOLE: Final = rf"{_LIMIT}{_ONE}(?:{_JOINT}{_ONE})?\+?"
 _VALUE: Final = re.compile(rf"{_WHOLE}(?:\s*\({_WHOLE}\))?(?=\s|\Z)", re.IGNORECASE)
+_AGE_OR_VALUE: Final = re.compile(
+    rf"(?:\d{{1,2}}\s?[-–]\s?\d{{1,2}}\s?M(?=\s)|{_VALUE.pattern})", re.IGNORECASE
+)
 _BRACKETED: Final = re.compile(rf"\(\s*{_WHOLE}\s*\)(?=\s|\Z)", re.IGNORECASE)
 _BEGIN: Final = re.compile(rf"{_LIMIT}[\d½¼¾⅛⅜⅝⅞]|\((?=\s*{_LIMIT}[\d½¼¾])", re.IGNORECASE)
 _JOINED: Final = re.compile(r"\s*([-–/])\s*")
@@ -40,6 +43,7 @@ _WORDY: Final = (LabelKind.ALPHA, LabelKind.COMBINED)
 _ROW: Final = re.compile(r"\S\s{3,}\S")
 _LONGEST_NAME: Final = 60
 _MOST_WORDS: Final = 4
+_MOST_SIZE_WORDS: Final = 2
 _LONGEST_LINE: Final = 400
 
 
@@ -53,9 +57,12 @@ class Named(NamedTuple):
 def values_in(text: str) -> tuple[str, ...]:
     """The values that ``text`` consists of, each whole; none when anything else stands in it."""
     text = text.strip()
+    return _values(text, _BRACKETED if text.startswith("(") else _VALUE)  # around each, or none
+
+
+def _values(text: str, value: re.Pattern[str]) -> tuple[str, ...]:
     found: list[str] = []
     at = 0
-    value = _BRACKETED if text.startswith("(") else _VALUE  # brackets around each, or none
     while at < len(text) <= _LONGEST_LINE:
         one = value.match(text, at)
         if one is None:
@@ -79,6 +86,22 @@ def named_values(text: str) -> Named | None:
     name = text[: begin.start()].strip().rstrip(":").strip()
     values = values_in(text[begin.start() :])
     return Named(name, values) if values else None
+
+
+def sized_values(text: str) -> Named | None:
+    """A size that holds digits and the values behind it: ``2T 33-35 28-30``, ``XS/34 80 64``.
+
+    Values may be ages in months here: ``Newborn 0-3 M 18-21``. None for a number alone.
+    """
+    words = text.split()
+    for count in range(min(_MOST_SIZE_WORDS, len(words) - 1), 0, -1):
+        size = " ".join(words[:count])
+        if (is_value(size) and "/" not in size) or not is_size(size):
+            continue
+        values = _values(" ".join(words[count:]), _AGE_OR_VALUE)
+        if values:
+            return Named(size, values)
+    return None
 
 
 def figures_among(text: str) -> int:

@@ -1,0 +1,105 @@
+"""Rows of single blanks as captured pages have them: sizes of digits, headings in many pieces."""
+
+from __future__ import annotations
+
+from textwrap import dedent
+
+import pytest
+
+from charts.importer import read_pasted
+from charts.readers.value_runs import sized_values
+from charts.schema import Dimension
+from tests.charts.readers.reading import paste
+
+_BROKEN = dedent("""\
+    Riders Fit Guide
+    Metric
+
+    SIZE HEIGHT
+    (CM)
+
+    WEIGHT
+    (KG)
+
+    S 166-174 59-66
+    ST 174-184 61-68
+    MS 168-176 63.5-70.5
+    M 171-176 66-73
+
+    LTS* 186-194 73-79.5
+    """)
+
+
+@pytest.mark.parametrize(
+    ("text", "name", "parts"),
+    [
+        ("2T 1-2 33-35 28-30", "2T", ("1-2", "33-35", "28-30")),
+        ("5/6 5-6 42-45", "5/6", ("5-6", "42-45")),
+        ("XS/34 80 - 83 cm 78 cm", "XS/34", ("80 - 83 cm", "78 cm")),
+        ("6 Months 3-6 M 22-24", "6 Months", ("3-6 M", "22-24")),
+    ],
+)
+def test_a_size_may_hold_digits(text: str, name: str, parts: tuple[str, ...]) -> None:
+    assert sized_values(text) == (name, parts)
+
+
+@pytest.mark.parametrize("text", ["36 84 68", "2T", "2T and 33-35", "We ship 3 to 5"])
+def test_a_number_alone_or_a_sentence_is_no_such_row(text: str) -> None:
+    assert sized_values(text) is None
+
+
+def test_groups_of_small_children_are_read_under_their_headings() -> None:
+    reading = read_pasted(
+        dedent("""\
+        TODDLER
+
+        Size Age Height (in) Weight (lbs)
+
+        2T 1-2 33-35 28-30
+        3T 2-3 36-38 30-33
+
+        5/6 5-6 42-45 39-49
+
+        INFANT
+
+        Size Age Height (in) Weight (lbs)
+
+        12 Months 6-12 M 29-30 17-20
+        18 Months 12-18 M 30-31 21-24
+        """)
+    )
+    assert [[one.label for one in chart.sizes] for chart in reading.charts] == [
+        ["2T", "3T", "5/6"],
+        ["12 Months", "18 Months"],
+    ]
+    last = reading.charts[1].sizes[1].ranges
+    assert [(one.dimension, one.published) for one in last] == [
+        (Dimension.HEIGHT, "30-31"),
+        (Dimension.WEIGHT, "21-24"),
+    ]
+
+
+def test_headings_broken_before_their_brackets_are_put_together() -> None:
+    rows = [list(filter(None, row)) for row in paste(_BROKEN).rows()]
+    assert [row for row in rows if row] == [
+        ["Riders Fit Guide"],
+        ["Metric"],
+        ["SIZE", "HEIGHT (CM)", "WEIGHT (KG)"],
+        ["S", "166-174", "59-66"],
+        ["ST", "174-184", "61-68"],
+        ["MS", "168-176", "63.5-70.5"],
+        ["M", "171-176", "66-73"],
+        ["LTS*", "186-194", "73-79.5"],
+    ]
+    assert "text-order" not in {one.code for one in read_pasted(_BROKEN).findings}
+
+
+def test_headings_that_were_only_counted_out_are_asked_about() -> None:
+    reading = read_pasted(_BROKEN.replace("WEIGHT", "Weigth"))
+    assert [one.code for one in reading.findings].count("text-order") == 1
+
+
+def test_headings_fewer_than_the_figures_make_no_table() -> None:
+    reading = read_pasted(_BROKEN.replace("WEIGHT\n(KG)", "(2)"))
+    assert not reading.charts
+    assert {one.code for one in reading.findings} == {"no-table"}
