@@ -53,7 +53,11 @@ def lines_of(around: Surroundings) -> list[Line]:
         _say_key(key, others, around)
     if lengths:
         around.log.add("second-axis", table.area)
-    lost = _size_among_heads(key, around) or _sizes_beside_sizes(labels, around)
+    lost = (
+        _heads_over_rows(key, around)
+        or _size_among_heads(key, around)
+        or _sizes_beside_sizes(labels, around)
+    )
     lines = [
         replace(_line(number, key, lengths, others), findings=lost) for number in range(table.lines)
     ]
@@ -63,6 +67,17 @@ def lines_of(around: Surroundings) -> list[Line]:
     ]
     pattern = sum(_mistyped(line) is not None for line in found) > 1
     return [_doubted(line, around, pattern=pattern) for line in found]
+
+
+def _heads_over_rows(key: Field | None, around: Surroundings) -> tuple[str, ...]:
+    """``Size | Chest`` over ``S | M``: headings across, of which each was taken for one row."""
+    if key is None or not around.table.turned or not key.heads:
+        return ()
+    head, first = key.heads[0], next((cell[0] for cell in key.cells if cell), None)
+    if first is None or head.column < first.column or head.row == first.row:
+        return ()
+    place = around.table.area
+    return (around.log.add("columns-shifted", place, case="headings", text=head.text.strip()),)
 
 
 def _size_among_heads(key: Field | None, around: Surroundings) -> tuple[str, ...]:

@@ -8,6 +8,7 @@ from charts.layout.conditions import by_conditions
 from charts.layout.fields import FieldKind
 from charts.layout.frames import Frame, frame
 from charts.layout.grid import grid
+from charts.layout.heads_across import heads_across
 from charts.layout.long_form import widened
 from charts.layout.looks import look
 from charts.layout.view import View
@@ -40,7 +41,7 @@ def plainly_down(found: Frame) -> bool:
 def framed(view: View) -> Frame:
     """The form that explains the view best; sizes down the rows when two are equal."""
     view = without_numbers(view)
-    found = grid(view) or by_conditions(view)
+    found = heads_across(view) or grid(view) or by_conditions(view)
     if found is not None:
         return found
     down = frame(view)
