@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from decimal import Decimal
 
 from charts.columns.words import Surroundings, of_family
@@ -89,3 +89,21 @@ def no_height(one: Field, around: Surroundings) -> bool:
         if own and figures and alike and max(own) < min(figure for figure, _ in figures):
             return True
     return False
+
+
+def names_more(one: Field) -> bool:
+    """Whether an unknown word as long as a word stands beside the known one."""
+    return any(word.isalpha() and len(word) > 2 for word in one.heading.rest.split())
+
+
+def is_back(one: Field) -> bool:
+    """Whether every figure of a column is a usual length of a back."""
+    return fits(one, Dimension.BACK_LENGTH, limits=telling)
+
+
+def too_much_said(one: Field, dimensions: Sequence[Dimension]) -> bool:
+    """Two measures and words nobody knows, or a sleeve to somewhere, are for a person to judge."""
+    several = len(dimensions) > 1 and Dimension.OTHER not in dimensions
+    return (several and bool(one.heading.rest)) or (
+        dimensions[:1] == [Dimension.ARM_LENGTH] and names_more(one)
+    )

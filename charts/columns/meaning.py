@@ -7,7 +7,15 @@ from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from decimal import Decimal
 
-from charts.columns.fitting import fits, no_height, printed_figures, telling
+from charts.columns.fitting import (
+    fits,
+    is_back,
+    names_more,
+    no_height,
+    printed_figures,
+    telling,
+    too_much_said,
+)
 from charts.columns.named_around import axis_of_heights, named_around, noted
 from charts.columns.words import Surroundings, girth_around
 from charts.dimensions import HeadingReading, Role, read_heading
@@ -186,6 +194,8 @@ def _between_readings(column: Column, around: Surroundings) -> Column:
     chosen = replace(column, dimension=fitting[0]) if fitting else column
     if _perhaps_the_back(chosen, around):
         return _asked(chosen, [Dimension.OTHER, Dimension.BACK_LENGTH], around)
+    if too_much_said(column.field, dimensions):
+        return _asked(chosen, dimensions, around)
     named = column.role is not Role.LABEL or column.unit is not None
     if len(fitting) == 1 and (named or _beside_sizes(column.field, fitting[0], around)):
         return chosen
@@ -201,13 +211,8 @@ def _beside_sizes(one: Field, dimension: Dimension, around: Surroundings) -> boo
 def _perhaps_the_back(column: Column, around: Surroundings) -> bool:
     """A length of something nobody knows, where no other column gives the length of the back."""
     given = {one.heading.dimension for one in around.table.fields}
-    unknown = any(word.isalpha() and len(word) > 2 for word in column.field.heading.rest.split())
-    doubtful = unknown and column.dimension is Dimension.OTHER
-    return doubtful and Dimension.BACK_LENGTH not in given and _is_back(column.field)
-
-
-def _is_back(one: Field) -> bool:
-    return fits(one, Dimension.BACK_LENGTH, limits=telling)
+    doubtful = names_more(column.field) and column.dimension is Dimension.OTHER
+    return doubtful and Dimension.BACK_LENGTH not in given and is_back(column.field)
 
 
 def _may_be_small_children(column: Column, around: Surroundings) -> bool:

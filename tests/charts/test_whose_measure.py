@@ -236,3 +236,8 @@ def test_an_unknown_word_beside_a_measure_is_asked_about_and_makes_it_no_other_m
     reading = table("Size | Chest Width (1 inch below AH) (in)\nJS | 18.75\nJM | 20\nJL | 21.25\n")
     assert {value.dimension for value in ranges(reading)} == {Dimension.CHEST}
     assert "heading-two-readings" in questions(reading)
+
+
+def test_two_measures_and_an_unknown_word_in_one_heading_are_asked_about() -> None:
+    text = "Størrelse | Kropslængde u.arm til sk. (cm)\nS | 35\nM | 36\nL | 37\n"
+    assert questions(table(text)) == ["heading-two-readings"]
