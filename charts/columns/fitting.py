@@ -9,6 +9,7 @@ from charts.columns.words import Surroundings, of_family
 from charts.dimensions import plausible, usual
 from charts.headings.whose import whose
 from charts.layout.fields import Field
+from charts.layout.looks import look
 from charts.notation import Expected, read_cell
 from charts.plausible_ranges import Limits
 from charts.quantities import FAMILY, Unit, factor
@@ -107,3 +108,14 @@ def too_much_said(one: Field, dimensions: Sequence[Dimension]) -> bool:
     return (several and bool(one.heading.rest)) or (
         dimensions[:1] == [Dimension.ARM_LENGTH] and names_more(one)
     )
+
+
+def all_masses(one: Field) -> bool:
+    """Whether every figure of a column prints a unit of mass."""
+    units = [
+        quantity.unit
+        for cell in one.cells
+        for at in cell
+        if (quantity := look(at.text).reading.quantity) is not None
+    ]
+    return bool(units) and all(unit in {Unit.KG, Unit.LB, Unit.ST} for unit in units)

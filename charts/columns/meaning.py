@@ -8,6 +8,7 @@ from dataclasses import dataclass, replace
 from decimal import Decimal
 
 from charts.columns.fitting import (
+    all_masses,
     fits,
     is_back,
     names_more,
@@ -164,7 +165,7 @@ def _stands_in_labels(one: Field, around: Surroundings) -> bool:
 
 def _with_its_figures(column: Column, around: Surroundings) -> Column:
     """Figures in a column of labels: masses are the rider's weight, lengths mostly the height."""
-    if _all_masses(column.field):
+    if all_masses(column.field):
         return replace(column, dimension=Dimension.WEIGHT, unit=None, role=Role.MEASURE)
     role = column.role if column.role in _ENDS else Role.MEASURE
     if column.dimension is not Dimension.OTHER:
@@ -260,7 +261,7 @@ def _unnamed(column: Column, around: Surroundings) -> Column:
     """
     lone = len(around.table.of(FieldKind.VALUES)) == 1 or _silent(column)
     united = column.role is Role.UNIT and column.unit in {Unit.KG, Unit.LB, Unit.ST}
-    if united or (not column.heading and _all_masses(column.field)):
+    if united or (not column.heading and all_masses(column.field)):
         return replace(column, dimension=Dimension.WEIGHT)
     titled = named_around(around) if lone and _silent(column) else None
     alone = len(around.table.of(FieldKind.VALUES)) == 1
@@ -292,13 +293,3 @@ def _silent(column: Column) -> bool:
     """The heading holds nothing but units, ends of a range, or words for a value or a size."""
     silent = {Role.UNIT, Role.LOW_END, Role.HIGH_END, Role.BAND}
     return column.role in silent or not column.heading
-
-
-def _all_masses(one: Field) -> bool:
-    units = [
-        quantity.unit
-        for cell in one.cells
-        for at in cell
-        if (quantity := look(at.text).reading.quantity) is not None
-    ]
-    return bool(units) and all(unit in {Unit.KG, Unit.LB, Unit.ST} for unit in units)
