@@ -13,7 +13,7 @@ from charts.answers_sheets import answered_sheet, left_out
 from charts.answers_tables import answered_tables
 from charts.answers_text import opened
 from charts.checks.file import told_apart
-from charts.checks.left_cells import perhaps_a_chart, say_left_cells
+from charts.checks.left_cells import say_left_cells, say_unread_sheet
 from charts.checks.left_over import say_left_over
 from charts.checks.printed import compared_with_page
 from charts.checks.whole import checked
@@ -169,10 +169,7 @@ def _say_nothing_found(
             if finding.code == "no-table" and finding.place == name:
                 log.withdraw(finding.id)  # its reader saw lines, and a table was found in them
     for sheet in without:
-        if charts and (lost := perhaps_a_chart(sheet)) is not None:
-            text = sheet.text(*lost).strip()
-            log.add("text-order", sheet.place(*lost), case="left", text=text)
-        elif charts:
+        if charts and not say_unread_sheet(sheet, log):
             first = next(iter(sheet.cells))
             log.add("not-a-chart", sheet.place(*first), key=sheet.name)
     failed = any(finding.level is Level.ERROR for finding in log.findings)

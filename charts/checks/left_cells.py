@@ -54,8 +54,17 @@ def _around(sheet: Sheet, places: Sequence[Place]) -> str:
     return sheet.area((min(rows), min(columns)), (max(rows), max(columns)))
 
 
-def perhaps_a_chart(sheet: Sheet) -> Place | None:
-    """The first figure of a sheet in which no chart was found, though it names a measure."""
+def say_unread_sheet(sheet: Sheet, log: FindingLog) -> bool:
+    """Ask about the figures of a sheet that gave no chart; whether they could have been one."""
+    figures = _perhaps_a_chart(sheet)
+    if figures:
+        text = sheet.text(*figures[0]).strip()
+        log.add("text-order", _around(sheet, figures), case="left", text=text)
+    return bool(figures)
+
+
+def _perhaps_a_chart(sheet: Sheet) -> list[Place]:
+    """The figures of a sheet in which no chart was found, though it names a measure."""
     cells = [
         (place, look(cell.text))
         for place, cell in sorted(sheet.cells.items())
@@ -63,7 +72,7 @@ def perhaps_a_chart(sheet: Sheet) -> Place | None:
     ]
     figures = [place for place, one in cells if one.value]
     named = any(one.measures and not one.sentence for _, one in cells)
-    return figures[0] if named and len(figures) >= _FEWEST_ALONE else None
+    return figures if named and len(figures) >= _FEWEST_ALONE else []
 
 
 def _taken(table: Table) -> Iterator[At]:

@@ -45,6 +45,14 @@ def test_the_question_covers_the_whole_block_that_no_chart_has_taken() -> None:
     assert finding.place == "C3:D5"
 
 
+def test_the_question_about_a_table_that_gave_no_chart_covers_its_figures() -> None:
+    lost = "Waist (cm) | Hip (cm)\nfrom 68 to 72 or so | 88-92\nmore or less | 92-96\nmany | 96-100"
+    page = _page("Size | Chest (cm)\nS | 84-88\nM | 88-92", lost)
+    reading = read_bytes(page, "page.html")
+    (finding,) = [one for one in reading.findings if one.code == "text-order"]
+    assert finding.place == "table 2!B2:B4"
+
+
 def test_one_figure_beside_a_chart_is_a_word_of_the_shop() -> None:
     reading = table("Size | Chest (cm) | Remark\nS | 84-88 | ask\nM | 88-92 | 56\nL | 92-96 | ask")
     assert questions(reading) == []
