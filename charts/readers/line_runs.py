@@ -14,13 +14,29 @@ from typing import Final
 from charts.dimensions import Role, find_units, read_heading
 from charts.quantities import Unit
 from charts.readers.lines import Line, LineCell, LineTable
-from charts.readers.value_runs import Named, is_size, labels_in, named_values, rises, values_in
+from charts.readers.value_runs import (
+    Named,
+    is_size,
+    labels_in,
+    named_values,
+    rises,
+    sized_values,
+    values_in,
+)
 
 _MOST_NAME_LINES: Final = 3
 _LINES_LOOKED_AT: Final = 40
 _LONGEST_NAME: Final = 40
 _FEWEST_BARE: Final = 4
 """Numbers without a word that can be the sizes; fewer stand alone in any letter."""
+_LINES_OF_AGES: Final = 12
+_AGE: Final = re.compile(
+    r"\d{1,2}(?:\s?[-–/]\s?\d{1,2})? (?:years|yrs|jahre|ans|años|anni|anos|jaar|år|lat)\b",
+    re.IGNORECASE,
+)
+_AGES: Final = re.compile(
+    rf"(?P<name>\D{{2,20}}?) (?P<ages>{_AGE.pattern}(?: {_AGE.pattern})+)", re.IGNORECASE
+)
 _IMPERIAL: Final = ('"', "”", "″", "''")
 _LAST_WORD: Final = re.compile(r"[^\W\d_]+\.?\Z")
 
@@ -52,7 +68,33 @@ def run_table(lines: Sequence[Line]) -> LineTable | None:
         at += step
     if not walk.valued:
         return None
+    _take_heads_below(walk)
     return LineTable(walk.rows, walk.used, inferred=walk.inferred or guessed is not None)
+
+
+def _take_heads_below(walk: _Walk) -> None:
+    """``SIZE`` and ``CHEST (CM)`` on the two lines below sizes and figures that have no names.
+
+    Some captures give a picture's headings after its rows; a person has to compare them.
+    """
+    if walk.valued > 1 or any(row[0].text for row in walk.rows if len(row) > 1):
+        return
+    below = [one for one in walk.lines[walk.used :] if one.text.strip()][:3]
+    roles = [read_heading(one.text.strip()).role for one in below[:2]]
+    if len(walk.rows) > 2 or roles != [Role.LABEL, Role.MEASURE]:
+        return
+    if any(_goes_on(one.text.strip()) for one in below[2:]):
+        return  # the headings of the next table
+    for row, line in zip(walk.rows, below[:2], strict=True):
+        row[0] = LineCell(line.text.strip(), line.number)
+    walk.used = walk.lines.index(below[1]) + 1
+    walk.inferred = True
+
+
+def _goes_on(text: str) -> bool:
+    """Whether a table that began above goes on here with a heading, a size or figures."""
+    measure = read_heading(text).role is Role.MEASURE
+    return measure or is_size(text) or bool(named_values(text) or sized_values(text))
 
 
 def run_below_sizes(lines: Sequence[Line]) -> LineTable | None:
@@ -104,7 +146,11 @@ def _step(walk: _Walk, at: int) -> int:
     text = line.text.strip()
     if not text:
         return 1
-    if (taken := _other_labels(walk, line)) or (taken := _values_of_line(walk, line)):
+    if (
+        (taken := _other_labels(walk, line))
+        or (taken := _broken_ages(walk, at))
+        or (taken := _values_of_line(walk, line))
+    ):
         walk.used = at + taken
         return taken
     if (taken := _values_a_line(walk, at)) > 0:
@@ -124,6 +170,29 @@ def _other_labels(walk: _Walk, line: Line) -> int:
         return 0
     walk.rows.append([LineCell(text, line.number) for text in (found.name, *found.parts)])
     return 1
+
+
+def _broken_ages(walk: _Walk, at: int) -> int:
+    """``Age 6 years 7 years 11/12`` and ``years`` on the next line: an age for each size."""
+    text = ""
+    ahead = range(at, min(at + _LINES_OF_AGES, len(walk.lines)))
+    for number in ahead if not walk.valued else ():
+        text = f"{text} {walk.lines[number].text.strip()}".strip()
+        ages = _AGES.fullmatch(text)
+        if ages is None or read_heading(ages["name"]).role is Role.UNKNOWN:
+            continue
+        parts = _AGE.findall(ages["ages"])
+        if len(parts) == walk.count and _is_last(walk.lines, number):
+            name = LineCell(ages["name"], walk.lines[at].number)
+            walk.rows.append([name, *(LineCell(one, name.line) for one in parts)])
+            return number + 1 - at
+    return 0
+
+
+def _is_last(lines: Sequence[Line], number: int) -> bool:
+    """Whether the next filled line is no further piece of ages."""
+    follows = next((one.text.strip() for one in lines[number + 1 :] if one.text.strip()), "")
+    return _AGE.fullmatch(follows) is None and read_heading(follows).role is not Role.LABEL
 
 
 def _values_of_line(walk: _Walk, line: Line) -> int:
