@@ -37,11 +37,21 @@ def say_left_over(
         for at, cell in sorted(sheet.cells.items())
         if at not in used and cell.shared_from is None and (count := _figures(cell.text))
     ]
+    left = _without_marks(sheet, left)
     if len(left) < _FEWEST_CELLS and sum(count for _, count in left) < _FEWEST:
         left = [(at, 1) for at in sorted(_dropped(sheet, tables, charts))]
     if len(left) >= _FEWEST_CELLS or sum(count for _, count in left) >= _FEWEST:
         place = sheet.place(*left[0][0])
         log.add("text-order", place, case="left", text=sheet.text(*left[0][0]).strip())
+
+
+def _without_marks(
+    sheet: Sheet, left: Sequence[tuple[tuple[int, int], int]]
+) -> list[tuple[tuple[int, int], int]]:
+    """Without 1, 2, 3 alone on their lines: the numbers of a drawing, told off in its legend."""
+    lone = [at for at, _ in left if sheet.text(*at).strip().isdigit()]
+    counted = [int(sheet.text(*at)) for at in lone] == [*range(1, len(lone) + 1)]
+    return [one for one in left if not counted or one[0] not in lone]
 
 
 def _cells_of(tables: Iterable[Table]) -> Iterable[tuple[int, int]]:

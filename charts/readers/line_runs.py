@@ -164,9 +164,11 @@ def _step(walk: _Walk, at: int) -> int:
 
 
 def _other_labels(walk: _Walk, line: Line) -> int:
-    """``US 4 6 8`` below ``Size S M L``: the same sizes in another system."""
+    """``US 4 6 8`` or bare letters below ``Size 40 42 44``: the same sizes in another system."""
     found = labels_in(line.text)
-    if found is None or walk.valued or len(found.parts) != walk.count or not found.name:
+    if found is None or walk.valued or len(found.parts) != walk.count:
+        return 0
+    if not found.name and (len(walk.rows) > 1 or not walk.rows[0][0].text):
         return 0
     walk.rows.append([LineCell(text, line.number) for text in (found.name, *found.parts)])
     return 1

@@ -46,3 +46,8 @@ def test_terms_of_delivery_beside_a_chart_are_not_asked_about() -> None:
 def test_figures_of_a_found_table_that_reach_no_value_are_asked_about() -> None:
     sizes = "S M L XL 2XL 3XL 4XL 5XL 7XL 9XL\n\n55 58 61 64 67 70 73 76 81 88\n"
     assert _left(f"1/2 CHEST (CM)\n\nVest.\n{sizes}") == ["line 6"]
+
+
+def test_the_numbers_of_a_drawing_are_not_asked_about_but_other_lone_figures_are() -> None:
+    assert _left(f"{_BESIDE}Guide\n\n1\n\n2\n\n3\n\n1. CHEST\nAround the widest part.\n") == []
+    assert _left(f"{_BESIDE}Guide\n\n71\n\n72\n\n73\n\n1. CHEST\nAround the widest part.\n")

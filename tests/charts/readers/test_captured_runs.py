@@ -234,3 +234,18 @@ def test_bare_numbers_that_do_not_come_out_even_are_no_sizes(old: str, new: str)
     reading = read_pasted(_BLOCKS.replace(old, new))
     assert [len(chart.sizes) for chart in reading.charts] == [3]
     assert "text-order" in {one.code for one in reading.findings}
+
+
+def test_bare_letters_below_named_sizes_are_their_other_names() -> None:
+    text = "Talla 38 40 42\n\nS M L\n\nPecho (cm) 91 - 96 96 - 101 101 - 107\n"
+    assert paste(text).rows() == [
+        ["Talla", "38", "40", "42"],
+        ["", "S", "M", "L"],
+        ["Pecho (cm)", "91 - 96", "96 - 101", "101 - 107"],
+    ]
+    (chart,) = read_pasted(text).charts
+    assert [{one.label, *(name.label for name in one.also)} for one in chart.sizes] == [
+        {"38", "S"},
+        {"40", "M"},
+        {"42", "L"},
+    ]
