@@ -11,6 +11,7 @@ from charts.dimensions import Role, read_heading
 from charts.layout.fields import Field, FieldKind
 from charts.layout.kinds import Content
 from charts.layout.looks import look
+from charts.layout.prefixed import prefixed
 from charts.plausible_ranges import usual
 from charts.quantities import Unit
 from charts.schema import Dimension, Kind
@@ -41,7 +42,7 @@ def settled(fields: Sequence[Field]) -> list[Field]:
     fields = _named_below_groups(fields)
     if any(field.kind in _LABELLING for field in fields):
         return fields
-    for choose in (_bands, _headed_size, _headless, _unknown_word, _running, _key_dimension):
+    for choose in _CHOICES:
         chosen = choose(fields)
         if chosen is not None:
             fields[chosen] = replace(fields[chosen], kind=FieldKind.LABEL)
@@ -291,3 +292,15 @@ def _names_sizes(texts: Sequence[str]) -> bool:
     """Plain whole numbers, each another: ``Waist size (UK)`` over 28, 30, 32."""
     plain = all(text.isdecimal() and len(text) < 4 for text in texts)
     return plain and len(set(texts)) == len(texts)
+
+
+_CHOICES: Final = (
+    _bands,
+    _headed_size,
+    _headless,
+    _unknown_word,
+    prefixed,
+    _running,
+    _key_dimension,
+)
+"""What may name the sizes where no column surely does, the surest first."""

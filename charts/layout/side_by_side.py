@@ -41,9 +41,37 @@ def _between_repeats(view: View) -> list[list[int]]:
     """``Size | Chest | Size | Chest``: the same size heading again starts the next table."""
     for row in view.rows:
         starts = _repeated_label_heading(view, row)
+        starts = starts if len(starts) > 1 else _repeated_behind_a_corner(view, row)
         if len(starts) > 1:
             return _cut(view.columns, starts)
     return [list(view.columns)]
+
+
+def _repeated_behind_a_corner(view: View, row: int) -> list[int]:
+    """`` | Length | Width | | Length | Width``: the same measures again behind an empty corner.
+
+    Below each corner stand names and no figures, of which none stands in two of the parts.
+    """
+    heads = [view.sheet.text(row, column).strip().lower() for column in view.columns]
+    if not heads or heads[0]:
+        return []
+    starts = [n for n, head in enumerate(heads) if not head]
+    parts = {tuple(heads[a:b]) for a, b in pairwise([*starts, len(heads)])}
+    first = next(iter(parts))
+    if len(starts) < 2 or len(parts) > 1 or len(first) < 3:
+        return []
+    if not all(look(head).measures for head in first[1:]):
+        return []
+    return [view.columns[n] for n in starts] if _other_names(view, row, starts) else []
+
+
+def _other_names(view: View, row: int, starts: Sequence[int]) -> bool:
+    """Whether words that differ stand below ``row`` in every one of the columns."""
+    below = [number for number in view.rows if number > row]
+    names = [[view.sheet.text(r, view.columns[n]).strip() for r in below] for n in starts]
+    texts = [text for column in names for text in column if text]
+    named = all(any(column) for column in names) and not any(look(text).value for text in texts)
+    return named and len(set(texts)) == len(texts)
 
 
 def _repeated_label_heading(view: View, row: int) -> list[int]:
