@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass, field
 from typing import Final
@@ -44,6 +45,8 @@ _FINDERS: Final[tuple[Callable[[Sequence[Line]], LineTable | None], ...]] = (
     run_below_sizes,
     streamed_table,
 )
+_GLUED_TITLE: Final = re.compile(r"(?<=\d[./-]\d\d)(?=[^\W\d_]{4})")
+"""Where a page's date ran into the title behind it: ``25/11/19GARMENT MEASUREMENTS``."""
 _LINES_AHEAD: Final = 600  # a table of one cell a line has no more
 
 
@@ -88,7 +91,7 @@ def laid_out(lines: Sequence[Line]) -> LineSheet:
         line = lines[at]
         table = _table_at(lines[at : at + _LINES_AHEAD]) if line.text.strip() else None
         if table is None:
-            sheet.add_row([(line.text, line.number)], line.number)
+            sheet.add_row([(_GLUED_TITLE.sub(" ", line.text), line.number)], line.number)
             if is_glued(line.text):
                 sheet.glued.append(line.number)
             at += 1

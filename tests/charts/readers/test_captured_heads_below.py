@@ -8,6 +8,7 @@ import pytest
 
 from charts.importer import read_pasted
 from charts.readers.value_runs import values_in
+from charts.schema import Basis
 from tests.charts.readers.reading import paste
 
 _BELOW = dedent("""\
@@ -89,3 +90,10 @@ def test_heights_in_metres_are_values_like_those_in_centimetres() -> None:
     assert values_in("1,55 m 1.65 m 96 cm") == ("1,55 m", "1.65 m", "96 cm")
     assert values_in("90 m") == ()
     assert values_in("1,55 more") == ()
+
+
+def test_a_title_that_a_date_ran_into_says_whose_measures_they_are() -> None:
+    text = "1 of 125/11/19GARMENT MEASUREMENTS\n\nS M L\n\nChest (cm) 101 109 118\n"
+    (chart,) = read_pasted(text).charts
+    assert [one.basis for size in chart.sizes for one in size.ranges] == [Basis.FINISHED] * 3
+    assert paste("Size 2/36REG 36REGULAR").rows() == [["Size 2/36REG 36REGULAR"]]
