@@ -13,6 +13,7 @@ from charts.dimensions import Role
 from charts.layout.fields import Table
 from charts.layout.forms import framed
 from charts.layout.frames import Frame
+from charts.layout.legends import with_legend
 from charts.layout.looks import look
 from charts.layout.one_size import of_one_size
 from charts.layout.rows import Gap, Lone, Run, distinct, pieces
@@ -50,7 +51,8 @@ def find_tables(sheet: Sheet) -> Found:
     columns = sorted({column for _, column in sheet.cells})
     if not rows:
         return Found((), ())
-    return _find(View(sheet, tuple(rows), tuple(columns)))
+    found = _find(View(sheet, tuple(rows), tuple(columns)))
+    return replace(found, tables=tuple(with_legend(table, sheet) for table in found.tables))
 
 
 def _find(view: View) -> Found:

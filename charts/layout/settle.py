@@ -11,11 +11,10 @@ from charts.dimensions import Role, read_heading
 from charts.layout.fields import Field, FieldKind
 from charts.layout.kinds import Content
 from charts.layout.looks import look
-from charts.layout.prefixed import prefixed
+from charts.layout.prefixed import named_bands, prefixed
 from charts.plausible_ranges import usual
 from charts.quantities import Unit
 from charts.schema import Dimension, Kind
-from charts.size_labels import LabelKind
 
 _LABELLING: Final = frozenset({FieldKind.LABEL, FieldKind.LENGTH})
 _HEIGHTS_CM: Final = (Decimal(92), Decimal(205))
@@ -207,24 +206,6 @@ def _ends(field: Field) -> list[Decimal]:
     return ends
 
 
-def _bands(fields: Sequence[Field]) -> int | None:
-    """Band words label the rows when nothing else does and none repeats.
-
-    A size that stands behind each of them is a name even where one repeats: ``Girls 08`` twice.
-    """
-    for number, field in enumerate(fields):
-        if field.kind is FieldKind.BAND:
-            words = [cell[0].text for cell in field.cells if cell]
-            if len(set(words)) == len(words) or all(_band_and_size(word) for word in words):
-                return number
-    return None
-
-
-def _band_and_size(text: str) -> bool:
-    label = look(text).label
-    return label is not None and label.kind is not LabelKind.WORD
-
-
 def _headed_size(fields: Sequence[Field]) -> int | None:
     """A word for size over measures names the sizes when nothing else does: ``bis 104 cm``."""
     values = [n for n, field in enumerate(fields) if field.kind is FieldKind.VALUES]
@@ -295,7 +276,7 @@ def _names_sizes(texts: Sequence[str]) -> bool:
 
 
 _CHOICES: Final = (
-    _bands,
+    named_bands,
     _headed_size,
     _headless,
     _unknown_word,
