@@ -11,14 +11,12 @@ from dataclasses import dataclass
 from statistics import fmean
 from typing import Final
 
+from harmonizer.settings import DEFAULTS, Settings
+
 Z_80: Final = 1.2815515655446004
 """Half the width of an 80 % interval in standard deviations."""
-FITTING_SD: Final = 3.0
-"""How far fittings of one model scatter around its own offset, in cm; the house's own choice."""
-MODEL_SD: Final = 1.5
-"""How far models lie from their charts before anything is known of them, in cm; likewise."""
 LEAST_FITTINGS: Final = 5
-"""Fewer fittings than this say nothing, however clear they are; likewise."""
+"""Fewer fittings than this say nothing, however clear they are; the house's own choice."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -44,13 +42,13 @@ class Experience:
         return self.offset + Z_80 * self.sd
 
 
-def experience(outcomes: Sequence[float]) -> Experience:
+def experience(outcomes: Sequence[float], settings: Settings = DEFAULTS) -> Experience:
     """The posterior offset of one model from its outcomes; right first time is 0 and counts too.
 
     Source: shrinkage towards a normal prior, as in textbooks of empirical Bayes.
     """
     count = len(outcomes)
-    fitting, between = FITTING_SD**2, MODEL_SD**2
+    fitting, between = settings.fitting_sd**2, settings.model_sd**2
     mean = fmean(outcomes) if outcomes else 0.0
     offset = count * between / (count * between + fitting) * mean
     sd = 1.0 / math.sqrt(count / fitting + 1.0 / between)

@@ -10,6 +10,7 @@ from types import MappingProxyType
 from charts.schema import Dimension
 from harmonizer.clearance import Clearance, clearance, seen_on
 from harmonizer.dimension_fit import BACK, DimensionFit, dimension_fit, known
+from harmonizer.experience import Experience
 from harmonizer.fit_arrays import FitArrays
 from harmonizer.gates import Gate
 from harmonizer.lanes import Absent
@@ -100,6 +101,12 @@ class FitRow:
     def reserve(self) -> float | None:
         """What the elastic has left over the layers in cm; None where it is not stated."""
         return known(self.arrays.reserve[self.at])
+
+    @property
+    def experience(self) -> Experience | None:
+        """How the model came out in this shop; None where that is not sure enough to be told."""
+        found = self.arrays.table.facts.experience
+        return found[self.at] if found else None
 
     @property
     def stretch_used(self) -> float | None:

@@ -13,6 +13,7 @@ import numpy as np
 import numpy.typing as npt
 
 from charts.model_facts import ModelFacts, Rule, VestKind, WornOver
+from harmonizer.experience import Experience
 from harmonizer.offers import Offer
 
 Floats = npt.NDArray[np.float64]
@@ -30,7 +31,8 @@ class OfferFacts:
     is for a rider in warm layers; ``band`` is the place of the offer's band in ``bands``;
     ``larger`` that of the next size up by chest, -1 where there is none. ``small_first`` ranks
     offers by size, then by source. ``stock`` is what a stock list says of each offer, None where
-    it says nothing; empty where there is no list.
+    it says nothing; empty where there is no list. ``experience`` is the shop's own with the
+    offer's model, None where it is not sure enough to be told; empty where there is none at all.
     """
 
     inflatable: Flags
@@ -54,6 +56,7 @@ class OfferFacts:
     prefers_smaller: Flags
     small_first: Places
     stock: tuple[str | None, ...] = ()
+    experience: tuple[Experience | None, ...] = ()
 
 
 def compiled_facts(offers: Sequence[Offer], size_keys: Floats, chest_low: Floats) -> OfferFacts:

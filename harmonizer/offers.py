@@ -54,6 +54,12 @@ class Offer:
         return self.facts.kind.value if self.facts and self.facts.kind else None
 
 
+def model_key(offer: Offer) -> str:
+    """What tells one row of the table from the others, whatever the order."""
+    parts = (offer.supplier, offer.model, offer.band, offer.season, offer.facts and offer.kind)
+    return "\x1f".join(part or "" for part in parts)
+
+
 def offers(readings: Sequence[FileReading], facts: Sequence[ModelFacts] = ()) -> tuple[Offer, ...]:
     """Every model x size x length that ``readings`` offer, in source order."""
     found: list[Offer] = []

@@ -28,6 +28,7 @@ def reasons(row: FitRow) -> tuple[Reason, ...]:
         *_saddle(row),
         *_reserve(row),
         *_shape(row),
+        *_experience(row),
         *between_reasons(row),
         *_marks(row),
         *chance_reasons(row),
@@ -94,6 +95,14 @@ def _shape(row: FitRow) -> Iterator[Reason]:
     if shape.hip is not None and abs(shape.hip) > limit:
         code = "hip-tight-here" if shape.hip > 0 else "hip-loose-here"
         yield Reason(code, {"by": abs(shape.hip)})
+
+
+def _experience(row: FitRow) -> Iterator[Reason]:
+    """How the model came out in this shop; a note beside the chart, which alters nothing."""
+    found = row.experience
+    if found is not None:
+        code = "came-out-smaller" if found.offset > 0 else "came-out-larger"
+        yield Reason(code, {"by": abs(found.offset), "count": found.count})
 
 
 def between_reasons(row: FitRow) -> Iterator[Reason]:

@@ -75,6 +75,8 @@ class Settings:
     repeat_limit_girth: float
     repeat_limit_back: float
     cut_limit: float
+    fitting_sd: float
+    model_sd: float
     default_chest: Definition
     default_waist: Definition
     default_hip: Definition

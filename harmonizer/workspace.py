@@ -24,10 +24,12 @@ from harmonizer.combined import combined
 from harmonizer.fit import fit
 from harmonizer.fit_sheet import FitSheet
 from harmonizer.offers import Offer, offers
+from harmonizer.outcomes import with_experience
 from harmonizer.range_table import RangeTable
 from harmonizer.rider import Rider
 from harmonizer.settings import Settings
 from harmonizer.shop.arrival import Arrival, Known, arrive
+from harmonizer.shop.fitting_work import FittingWork
 from harmonizer.shop.history import Contents, Listener, Part
 from harmonizer.shop.rider_work import RiderWork
 from harmonizer.shop.season import kept_aside, used
@@ -37,8 +39,8 @@ from harmonizer.stock import StockLine, stocked
 __all__ = ["Contents", "Listener", "Part", "Workspace"]
 
 
-class Workspace(SeasonWork, RiderWork):
-    """Charts, settings, stock and kept riders, every change of them undoable and announced."""
+class Workspace(SeasonWork, RiderWork, FittingWork):
+    """Charts, settings, stock, riders and fittings, every change of them undoable and announced."""
 
     def __init__(self) -> None:
         super().__init__()
@@ -88,7 +90,8 @@ class Workspace(SeasonWork, RiderWork):
         """The offers compiled for comparison; made once for each state of charts and settings."""
         if self._table is None:
             compiled = RangeTable.compiled(self.offers, self.settings)
-            self._table = stocked(compiled, self._now.stock)
+            listed = stocked(compiled, self._now.stock)
+            self._table = with_experience(listed, self._now.fittings)
         return self._table
 
     # What changes it
@@ -193,5 +196,5 @@ class Workspace(SeasonWork, RiderWork):
     def _forget(self, changed: frozenset[Part]) -> None:
         if changed & {Part.CHARTS, Part.SEASON}:
             self._offers = None
-        if changed & {Part.CHARTS, Part.SEASON, Part.SETTINGS, Part.STOCK}:
+        if changed & {Part.CHARTS, Part.SEASON, Part.SETTINGS, Part.STOCK, Part.FITTINGS}:
             self._table = None

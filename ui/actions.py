@@ -52,6 +52,7 @@ ACTIONS: Final = (
     ActionFact("taker", "rider", "F9"),
     ActionFact("pair", "rider", "F8"),
     ActionFact("hold", "rider", "F5"),
+    ActionFact("came-out", "rider", "Ctrl+G"),
     ActionFact("approve", "chart", "Ctrl+Return", also="Ctrl+Enter"),
     ActionFact("keep-aside", "chart", "Ctrl+Shift+K"),
     ActionFact("reopen", "chart"),

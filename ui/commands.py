@@ -74,6 +74,7 @@ class Commands(QObject):
             "taker": self._turn_taker,
             "pair": self._pair,
             "hold": self._hold,
+            "came-out": self._came_out,
         }
 
     @property
@@ -251,6 +252,10 @@ class Commands(QObject):
     def _hold(self) -> None:
         self._show_fitting()
         self._window.fitting.press_hold()
+
+    def _came_out(self) -> None:
+        self._show_fitting()
+        self._window.fitting.press_came_out()
 
     def _show_place(self) -> None:
         self._window.fitting.reasons.ask_place()

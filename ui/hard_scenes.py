@@ -6,7 +6,7 @@ from typing import Final
 
 from harmonizer.rider import Measure
 from ui.preferences import Preferences
-from ui.scene import Scene, choose, hold, in_winter, read, rider, then
+from ui.scene import Scene, came_out, choose, hold, in_winter, read, rider, then
 from ui.theme import Scheme
 
 _BACK: Final = Measure.BACK_LENGTH
@@ -52,5 +52,10 @@ HARD_SCENES: Final = (
         size=(2732, 1536),
     ),
     Scene("32-here-last-summer", rider("Finn Harquell"), size=(1366, 860)),
+    Scene(
+        "33-comes-out-smaller-than-its-chart",
+        then(rider("Wrenna Oskelby"), came_out("Fellgarrow W", ("M", 8), ("L", 4))),
+        size=(1600, 860),
+    ),
 )
 ON_PAPER: Final = ("29-winter-on-paper", "30-estimates-on-paper")

@@ -15,6 +15,7 @@ from ui.actions import Actions
 from ui.charts_page.page import ChartsPage
 from ui.controls.notices import NoticeStrip, ProgressStrip
 from ui.dress import Dress
+from ui.fitting_keeping import FittingKeeping
 from ui.fitting_page.page import FittingPage
 from ui.frame import Frame
 from ui.operations import Operations
@@ -63,6 +64,7 @@ class MainWindow(QObject):
         frame.setWindowTitle(words("window-title"))
         frame.closing.connect(self.operations.close)
         self.riders = RiderKeeping(workspace, words.wording, self._tell, self)
+        self.fittings = FittingKeeping(workspace, words.wording, self._tell, self)
         self._build()
         self.operations.started.connect(self._job_started)
         self.operations.progressed.connect(self._job_progressed)
@@ -137,6 +139,7 @@ class MainWindow(QObject):
         self.fitting.wanted_place.connect(self.show_place)
         self.fitting.wanted.connect(self.wanted)
         self.riders.attach(self.fitting.readings)
+        self.fittings.attach(self.fitting)
         self.fitting.split.pulled.connect(self._reasons_pulled)
         self.fitting.pairing.refused.connect(self.notice.say)
         self.charts.wanted.connect(self.wanted)
@@ -164,7 +167,7 @@ class MainWindow(QObject):
     def _workspace_changed(self, parts: frozenset[str]) -> None:
         workspace = self.workspace
         self.settings.show_settings(workspace.settings)
-        if parts & {"charts", "season", "settings", "stock"}:
+        if parts & {"charts", "season", "settings", "stock", "fittings"}:
             self._levels = tuple(sorted({fact.level for fact in workspace.facts if fact.level}))
             self.fitting.show_shop(workspace.table, workspace.fit)
         if parts & {"charts", "season"}:

@@ -6,8 +6,10 @@ from collections.abc import Callable
 from dataclasses import dataclass
 from typing import Final
 
+from harmonizer.outcomes import choice_of
 from harmonizer.rider import Measure
 from ui.desk import Desk
+from ui.fitting_page.past import this_day
 from ui.fitting_page.rows import ModelRow
 from ui.preferences import Preferences
 from ui.theme import Scheme
@@ -87,6 +89,21 @@ def in_winter(millimetres: str) -> Act:
         winter = desk.window.fitting.readings.winter.edit
         winter.setText(millimetres)
         winter.editingFinished.emit()
+
+    return act
+
+
+def came_out(model: str, *sizes: tuple[str, int]) -> Act:
+    """Of this model each size came out right so many times, as the shop's folder would have it."""
+
+    def act(desk: Desk) -> None:
+        workspace, key = desk.window.workspace, _key_of(desk, model)
+        choice = choice_of(workspace.fit(desk.window.fitting.readings.draft.rider()), key)
+        for size, times in sizes:
+            outcome = choice.outcome(size, this_day())
+            for _ in range(times):
+                if outcome is not None:
+                    workspace.keep_fitting(outcome)
 
     return act
 

@@ -15,7 +15,7 @@ from ui.kept_file import not_kept_words
 from ui.main_window import MainWindow
 
 FOLDER_NAME = "season"
-_KEPT = frozenset({"season", "book", "stock"})
+_KEPT = frozenset({"season", "book", "stock", "fittings"})
 
 
 class ShopKeeping(QObject):
@@ -46,6 +46,7 @@ class ShopKeeping(QObject):
             return
         shop = self._window.workspace.open_shop(self._folder)
         self._window.riders.may_keep()
+        self._window.fittings.may_keep()
         for refused in shop.refused[:1]:
             self._tell("shop-unusable", refused.say(self._window.words.wording))
 

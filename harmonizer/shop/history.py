@@ -13,6 +13,7 @@ from typing import Final
 
 from charts.habits.kept import Habits
 from charts.sources import LoadedFile
+from harmonizer.outcomes import Outcome
 from harmonizer.settings import DEFAULTS, Settings
 from harmonizer.shop.rider_book import RiderRecord
 from harmonizer.shop.season import FileRecord
@@ -27,6 +28,7 @@ class Part(StrEnum):
     SETTINGS = "settings"
     STOCK = "stock"
     BOOK = "book"
+    FITTINGS = "fittings"
 
 
 Listener = Callable[[frozenset[str]], None]
@@ -39,7 +41,7 @@ class Contents:
     ``files`` are by name, names are unique; ``records`` are what was said of files, by name, of
     those that are not open among them; ``habits`` are the suppliers', by their names; ``stock`` is
     the stock list, empty where there is none, and ``stock_on`` its day; ``book`` is what is kept
-    of riders for next time.
+    of riders for next time; ``fittings`` are the sizes that came out right, oldest first.
     """
 
     files: tuple[LoadedFile, ...] = ()
@@ -49,6 +51,7 @@ class Contents:
     stock: tuple[StockLine, ...] = ()
     stock_on: date | None = None
     book: tuple[RiderRecord, ...] = ()
+    fittings: tuple[Outcome, ...] = ()
 
     def file(self, name: str) -> LoadedFile | None:
         """The file of this name."""
@@ -67,6 +70,7 @@ _PARTS: Final[dict[str, Part]] = {
     "stock": Part.STOCK,
     "stock_on": Part.STOCK,
     "book": Part.BOOK,
+    "fittings": Part.FITTINGS,
 }
 
 

@@ -71,7 +71,8 @@ class SeasonWork(History):
         """
         shop = folder.read()
         now = replace(self._now, records=shop.records, habits=shop.habits, book=shop.riders)
-        self._become(replace(now, stock=shop.stock.lines, stock_on=shop.stock.on))
+        now = replace(now, stock=shop.stock.lines, stock_on=shop.stock.on)
+        self._become(replace(now, fittings=shop.fittings))
         return shop
 
     def save_shop(self, folder: ShopFolder) -> tuple[Path, ...]:
@@ -80,7 +81,8 @@ class SeasonWork(History):
         Raises NotWrittenError.
         """
         now = self._now
-        return folder.write(now.records, now.habits, now.book, StockList(now.stock, now.stock_on))
+        stock = StockList(now.stock, now.stock_on)
+        return folder.write(now.records, now.habits, now.book, stock, now.fittings)
 
     # Files in
 

@@ -4,6 +4,7 @@
     habits/<supplier>-<number>.toml   one supplier's habits
     riders/<name>-<number>.toml       one rider's readings, for the next visit
     stock.toml                        the stock list, with its day
+    fittings.toml                     which sizes came out right, for the notes beside the models
 
 Each is written whole or not at all, and only when it is different. What cannot be used (damaged,
 or of a newer version of the program) is named and never written over; what another has put there
@@ -14,7 +15,7 @@ from __future__ import annotations
 
 import hashlib
 import re
-from collections.abc import Callable, Iterable
+from collections.abc import Callable, Iterable, Sequence
 from dataclasses import dataclass, field
 from pathlib import Path
 from typing import Final, TypeVar
@@ -24,6 +25,8 @@ from charts.habits.kept import Habits
 from charts.habits.toml import read_habits, write_habits
 from charts.wording import Wording
 from charts.writers.whole_file import NotWrittenError, write_whole
+from harmonizer.outcomes import Outcome
+from harmonizer.shop.outcome_toml import read_outcomes, write_outcomes
 from harmonizer.shop.record_toml import read_record, write_record
 from harmonizer.shop.rider_book import RiderRecord, reference
 from harmonizer.shop.rider_toml import read_kept_rider, write_rider
@@ -35,8 +38,9 @@ _HABITS: Final = "habits"
 _RIDERS: Final = "riders"
 _NOT_IN_NAMES: Final = re.compile(r"[^\w]+")
 _LONGEST: Final = 60
-T = TypeVar("T", FileRecord, Habits, RiderRecord, StockList)
+T = TypeVar("T", FileRecord, Habits, RiderRecord, StockList, tuple[Outcome, ...])
 _STOCK: Final = "stock.toml"
+_FITTINGS: Final = "fittings.toml"
 
 
 @dataclass(frozen=True, slots=True)
@@ -64,6 +68,7 @@ class Shop:
     habits: tuple[Habits, ...] = ()
     riders: tuple[RiderRecord, ...] = ()
     stock: StockList = field(default_factory=StockList)
+    fittings: tuple[Outcome, ...] = ()
     refused: tuple[Refused, ...] = ()
 
 
@@ -81,13 +86,15 @@ class ShopFolder:
         records = self._read(self._paths(_FILES), read_record, refused)
         habits = self._read(self._paths(_HABITS), read_habits, refused)
         riders = self._read(self._paths(_RIDERS), read_kept_rider, refused)
-        stock = self._read(self._stock_paths(), read_stock_list, refused)
+        stock = self._read(self._paths_of(_STOCK), read_stock_list, refused)
+        fittings = self._read(self._paths_of(_FITTINGS), read_outcomes, refused)
         self._refused = {one.path for one in refused}
         return Shop(
             tuple(sorted(records, key=lambda one: one.name)),
             tuple(sorted(habits, key=lambda one: one.supplier)),
             tuple(sorted(riders, key=lambda one: one.name)),
             next(iter(stock), StockList()),
+            next(iter(fittings), ()),
             tuple(refused),
         )
 
@@ -97,6 +104,7 @@ class ShopFolder:
         habits: Iterable[Habits],
         riders: Iterable[RiderRecord] = (),
         stock: StockList | None = None,
+        fittings: Sequence[Outcome] = (),
     ) -> tuple[Path, ...]:
         """Bring the folder to this state and return what was written or taken away.
 
@@ -112,9 +120,14 @@ class ShopFolder:
         for room, texts in rooms.items():
             wanted = {self.path / room / file_name(name): text for name, text in texts.items()}
             changed += self._write(wanted, self._paths(room))
-        lines = stock is not None and stock.lines
-        kept = {self.path / _STOCK: write_stock_list(stock)} if stock and lines else {}
-        return (*changed, *self._write(kept, self._stock_paths()))
+        lists = {
+            _STOCK: write_stock_list(stock) if stock and stock.lines else "",
+            _FITTINGS: write_outcomes(fittings) if fittings else "",
+        }
+        for name, text in lists.items():
+            kept = {self.path / name: text} if text else {}
+            changed += self._write(kept, self._paths_of(name))
+        return tuple(changed)
 
     def _read(
         self, paths: Iterable[Path], reader: Callable[[str], T], refused: list[Refused]
@@ -145,8 +158,8 @@ class ShopFolder:
             changed.append(path)
         return changed
 
-    def _stock_paths(self) -> list[Path]:
-        path = self.path / _STOCK
+    def _paths_of(self, name: str) -> list[Path]:
+        path = self.path / name
         try:
             return [path] if path.is_file() else []
         except OSError:

@@ -51,6 +51,7 @@ MODEL: Final[dict[str, dict[str, float | Definition]]] = {
     "5, bands": {"hands_stop": 0.35, "hands_check": 0.7, "hands_right": 1.4, "hands_short": 1.8},
     "6, reserve": {"reserve": 4.0},
     "8, shape": {"cut_limit": 4.0},
+    "9, experience": {"fitting_sd": 3.0, "model_sd": 1.5},
 }
 BEYOND: Final = {
     "open_end_limit",

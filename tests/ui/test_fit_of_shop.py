@@ -9,6 +9,8 @@ from pathlib import Path
 import pytest
 
 from charts.wording import LANGUAGES
+from harmonizer.offers import model_key
+from harmonizer.outcomes import choice_of
 from harmonizer.rider_file import read_rider
 from harmonizer.settings import DEFAULTS
 from harmonizer.settings_file import write_settings
@@ -135,3 +137,31 @@ def test_comparing_writes_nothing_into_the_shop(desk: Desk) -> None:
     )
     after = {path: path.read_bytes() for path in Path(shop).rglob("*") if path.is_file()}
     assert after == before
+
+
+def test_the_shops_own_experience_is_said_in_text_and_alters_no_row(desk: Desk) -> None:
+    """By hand: 4 of 12 one size up, 6 cm: mean 2.0 -> 1.50."""
+    rider, chart = desk.file("rider.toml", RIDER), desk.file("chart.csv")
+    plain = desk.run("fit", "--rider", rider, chart)
+    shop = desk.folder / "shop"
+    workspace = Workspace()
+    workspace.take(Workspace.load([Path(chart)]))
+    sheet = workspace.fit(read_rider(RIDER, "rider"))
+    choice = choice_of(sheet, model_key(sheet.rows[0].offer))
+    first = sheet.rows[0].offer.size
+    up = {"S": "M", "M": "L"}[first]
+    for size in [first] * 8 + [up] * 4:
+        outcome = choice.outcome(size, SUMMER)
+        assert outcome is not None
+        workspace.keep_fitting(outcome)
+    workspace.save_shop(ShopFolder(shop))
+    ours = desk.run("fit", "--rider", rider, chart, "--shop", str(shop))
+    note = "came out 1.5 smaller than its chart, 12 fittings"
+    assert note in ours.out
+    assert note not in plain.out
+    assert ours.out.replace(note, "").split() == plain.out.split()
+    both = [
+        desk.run("fit", "--rider", rider, chart, "--json", *more).document
+        for more in ((), ("--shop", str(shop)))
+    ]
+    assert both[0] == both[1]

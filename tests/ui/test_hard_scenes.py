@@ -9,6 +9,8 @@ from harmonizer.rider import Measure
 from harmonizer.shop.rider_book import KEPT
 from tests.ui.conftest import MakeDesk
 from ui.desk import Desk
+from ui.fitting_page.columns import Column
+from ui.fitting_page.rows import ModelRow
 from ui.hard_scenes import HARD_SCENES, ON_PAPER
 from ui.loading import Arrived, arrive, demo_paths
 
@@ -26,6 +28,7 @@ SHOWS = {
     "30-estimates-on-paper": "Rücken wurde nicht angegeben",
     "31-twice-the-size": "1.3 hands of 9 cm",
     "32-here-last-summer": "Back 40 cm is ",
+    "33-comes-out-smaller-than-its-chart": "came out 1.5 cm smaller than its chart, 12 fittings.",
 }
 SCENES = {scene.name: scene for scene in HARD_SCENES}
 
@@ -59,6 +62,17 @@ def test_the_adjuster_in_use_is_noted_beside_its_row(make: MakeDesk, demo: Arriv
     row = shown(make, demo, "25-the-adjuster-all-but-used").window.fitting.table.chosen_row()
     assert row is not None
     assert row.note == "Hip: adjuster 2.5 of 3 cm"
+
+
+def test_own_experience_is_noted_beside_its_model_alone(make: MakeDesk, demo: Arrived) -> None:
+    """By hand: 8 times right, 4 times the next size, 6 cm up: mean 2.0, n 12 -> 1.50."""
+    desk = shown(make, demo, "33-comes-out-smaller-than-its-chart")
+    sheet = desk.window.fitting.sheet
+    assert sheet is not None
+    rows = [row for at in range(len(sheet)) if isinstance(row := sheet.row(at), ModelRow)]
+    told = {row.model: row.note for row in rows if "came out" in row.note}
+    assert told == {"Fellgarrow W": "came out 1.5 smaller than its chart, 12 fittings"}
+    assert not desk.window.fitting.table.isColumnHidden(Column.NOTE)
 
 
 def test_girths_fit_where_the_length_stops(make: MakeDesk, demo: Arrived) -> None:

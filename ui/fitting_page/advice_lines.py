@@ -32,6 +32,8 @@ _BESIDE: Final = frozenset(
         "reserve-left",
         "reserve-not-known",
         "foam-chest-only",
+        "came-out-smaller",
+        "came-out-larger",
     }
 )
 """What the engine says of a size beside its dimensions and the page says nowhere else."""
@@ -184,7 +186,7 @@ def seasons_of(fit: FitSheet) -> Seasons:
 
 
 def _beside(row: FitRow, wording: Wording) -> list[ReasonLine]:
-    """Saddle, reserve and cut."""
+    """Saddle, reserve, cut, and how the model came out in this shop."""
     codes = _BESIDE if row.girth_verdict in _MISSED else _BESIDE | _CUT
     found = row.clearance
     saddle = CLEARANCE_LOOKS[found.band] if found is not None else QUIET

@@ -6,7 +6,7 @@ from collections.abc import Sequence
 from typing import Final
 
 from PySide6.QtCore import QPointF, QRectF, Qt
-from PySide6.QtGui import QPainter, QPen, QPolygonF
+from PySide6.QtGui import QFont, QFontMetricsF, QPainter, QPen, QPolygonF
 
 from ui.drawing.bar_shape import dashes
 from ui.drawing.marks import paint_mark, paint_opposed
@@ -117,7 +117,7 @@ class CellPainter:
             font = dress.type_.small_strong if longest <= box.width() else font
         spot.painter.setFont(font)
         spot.painter.setPen(dress.colours[ink])
-        spot.painter.drawText(box, _WRAPPED, row.note)
+        spot.painter.drawText(box, _WRAPPED, note_in(box, row, font))
 
     def band(self, spot: Spot, row: BandRow, tapes: list[tuple[TapeHead, float, float]]) -> None:
         """A band's heading, with the rider's line passing through it."""
@@ -174,3 +174,11 @@ class CellPainter:
         high = self._line
         top = box.center().y() - high * count / 2 - 0.5
         return [QRectF(box.left(), top + high * n, box.width(), high) for n in range(count)]
+
+
+def note_in(box: QRectF, row: ModelRow, font: QFont) -> str:
+    """The note of a row as it fits ``box``: whole where all its lines do, else its brief form."""
+    if not row.note_brief:
+        return row.note
+    needed = QFontMetricsF(font).boundingRect(box, _WRAPPED, row.note)
+    return row.note if needed.height() <= box.height() else row.note_brief

@@ -12,6 +12,7 @@ from charts.schema import Dimension
 from harmonizer.explain import sentence
 from harmonizer.fit_row import FitRow
 from harmonizer.fit_sheet import FitSheet
+from harmonizer.offers import model_key
 from harmonizer.states import GIRTHS
 from ui.drawing.tape import SizeSpan
 from ui.fitting_page.cells import (
@@ -28,12 +29,11 @@ from ui.fitting_page.model_groups import (
     Ranked,
     band_of,
     in_band,
-    model_key,
     neighbours_of,
     ranked,
     ranked_as,
 )
-from ui.fitting_page.remarks import any_adjusted, remarks_on
+from ui.fitting_page.remarks import Remark, any_adjusted, remarks_on
 from ui.fitting_page.row_names import also_words, make_of, size_and_length, wearer_of
 from ui.fitting_page.row_words import RowWords
 from ui.fitting_page.rows import (
@@ -125,7 +125,9 @@ class FittingSheet:
         asked = any(self.fit.table.offers[at].open_questions for at in best)
         between = bool(self.fit.between[best].any())
         noted = off or bare or gates or asked or between or bool(self.fit.table.facts.stock)
-        return noted or any_adjusted(self.fit, best)
+        own = self.fit.table.facts.experience
+        told = bool(own) and any(own[at] is not None for at in best)
+        return noted or told or any_adjusted(self.fit, best)
 
     @property
     def is_trial(self) -> bool:
@@ -182,6 +184,7 @@ class FittingSheet:
         girths, length = self._verdict_words(at)
         band = band_of(self.fit.row_of(at))
         stopped = band is Band.NOT_OFFERED
+        remarks = self._remarks(at, stopped=stopped)
         return ModelRow(
             key=model_key(offer),
             at=at,
@@ -197,8 +200,9 @@ class FittingSheet:
             girths=girths,
             length=length,
             cells={one: self._cell(one, at) for one in TAPES},
-            note=self._note(at, stopped=stopped),
+            note=self._row_words.note(remarks),
             stopped=stopped,
+            note_brief=self._row_words.note_brief(remarks),
         )
 
     def members(self, row: ModelRow) -> tuple[int, ...]:
@@ -256,10 +260,10 @@ class FittingSheet:
     def _spans(self, row: int, at: int) -> tuple[SizeSpan, ...]:
         return spans_of(self.fit, row, at, self._groups, self._signature)
 
-    def _note(self, at: int, *, stopped: bool) -> str:
-        """The weightiest remark; what stops a sale stands alone."""
+    def _remarks(self, at: int, *, stopped: bool) -> list[Remark]:
+        """What is to be noted, the weightiest first; what stops a sale stands alone."""
         remarks = remarks_on(self.fit.row_of(at), self._words)
-        return self._row_words.note(remarks[:1] if stopped else remarks)
+        return remarks[:1] if stopped else remarks
 
     @cached_property
     def _can_be_tried(self) -> list[bool]:

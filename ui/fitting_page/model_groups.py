@@ -16,7 +16,7 @@ import numpy.typing as npt
 from harmonizer.fit_row import FitRow
 from harmonizer.fit_sheet import FitSheet
 from harmonizer.not_compared import is_not_compared, not_compared
-from harmonizer.offers import Offer
+from harmonizer.offers import model_key
 from harmonizer.range_table import RangeTable
 from harmonizer.states import VERDICTS
 from ui.drawing.tape import SizeSpan
@@ -67,12 +67,6 @@ class ModelGroups:
         lanes = sheet.choice.lane[:tapes].astype(np.uint16)
         key = (lanes.tobytes(), compared.tobytes())
         return self.signatures.setdefault(key, len(self.signatures))
-
-
-def model_key(offer: Offer) -> str:
-    """What tells one row of the table from the others, whatever the order."""
-    parts = (offer.supplier, offer.model, offer.band, offer.season, offer.facts and offer.kind)
-    return "\x1f".join(part or "" for part in parts)
 
 
 @dataclass(frozen=True, slots=True, eq=False)

@@ -13,6 +13,7 @@ from harmonizer.range_table import RangeTable
 from ui.controls.banner import Banner
 from ui.controls.empty_state import EmptyState
 from ui.dress import Dress
+from ui.fitting_page.came_out import CameOut
 from ui.fitting_page.comparison import Compare, Comparison
 from ui.fitting_page.draft import Draft
 from ui.fitting_page.fit_rows import FittingSheet
@@ -57,6 +58,7 @@ class FittingPage(RidersOnTheLine):
         self.table = FittingTable(words, dress, self)
         self.banner = Banner(dress.colours[Ink.TRYING], dress.colours[Ink.TEXT], self)
         self.pairing = Pairing(words, dress, self)
+        self.came_out = CameOut(words, self.table.row_hold, self.table)
         self.reasons = ReasonsPanel(dress, words, self)
         self.empty = EmptyState(dress.type_.large, self)
         self._build()
@@ -212,6 +214,12 @@ class FittingPage(RidersOnTheLine):
         row = self.table.chosen_row()
         if row is not None and self.sheet is not None:
             self.pairing.press(self.sheet, row)
+
+    def press_came_out(self) -> None:
+        """Ask which size of the chosen row came out right."""
+        row = self.table.chosen_row()
+        if row is not None:
+            self.came_out.ask(row)
 
     def _pair_changed(self, choice: PairChoice | None) -> None:
         self.readings.draft = replace(self.readings.draft, pair=choice)

@@ -7,11 +7,12 @@ from dataclasses import dataclass
 
 from charts.model_facts import VestKind
 from harmonizer.fit_sheet import FitSheet
+from harmonizer.offers import model_key
 from harmonizer.pair import FoamUnder, any_kind, foam_under, over_foam
 from harmonizer.range_table import RangeTable
 from harmonizer.rider import Rider
 from ui.fitting_page.fit_rows import FittingSheet
-from ui.fitting_page.model_groups import ModelGroups, model_key
+from ui.fitting_page.model_groups import ModelGroups
 from ui.fitting_page.pair_choice import PairChoice
 from ui.fitting_page.rows import ModelRow
 from ui.words import Words

@@ -28,7 +28,8 @@ _UNITS: Final = {Dimension.WEIGHT: "unit-kg", Dimension.AGE: "unit-years"}
 def remarks_on(row: FitRow, words: Words) -> list[Remark]:
     """Gates, why nothing was compared, open questions, another band, what else is off or adjusted.
 
-    Read from the arrays behind ``row``: every painted row asks for this.
+    Last, how the model came out in this shop. Read from the arrays
+    behind ``row``: every painted row asks for this.
     """
     sheet, at = row.arrays, row.at
     found: list[Remark] = [(f"gate-{gate.value}", {}) for gate in row.gates]
@@ -49,6 +50,9 @@ def remarks_on(row: FitRow, words: Words) -> list[Remark]:
         found.append(("note-between", {}))
     if sheet.table.adjustable:
         found.extend(_adjusted(row, words))
+    if (own := row.experience) is not None:
+        code = "note-came-out-smaller" if own.offset > 0 else "note-came-out-larger"
+        found.append((code, {"by": words.margin(abs(own.offset)), "count": own.count}))
     return found
 
 

@@ -1,4 +1,7 @@
-"""Holds a row of the table for comparing: by Ctrl and a press, or from the row's menu."""
+"""Holds a row of the table for comparing: by Ctrl and a press, or from the row's menu.
+
+The menu is open to what else can be done with a row.
+"""
 
 from __future__ import annotations
 
@@ -20,6 +23,7 @@ class RowHold(QObject):
 
     Attributes:
         opens: shows a menu at a place of the screen.
+        adds: puts into a row's menu what else can be done with it.
 
     Signals:
         pressed(str): the row of this model is to be held, or let go where it is held.
@@ -32,6 +36,7 @@ class RowHold(QObject):
         self._table = table
         self._rows = rows
         self.opens: Callable[[QMenu, QPoint], object] = QMenu.popup
+        self.adds: Callable[[QMenu, ModelRow], None] | None = None
         table.installEventFilter(self)
         table.viewport().installEventFilter(self)
 
@@ -56,13 +61,20 @@ class RowHold(QObject):
         """The menu of the row under the mouse; by key, of the current one."""
         at, row = event.globalPos(), self._row_at(event.pos())
         if event.reason() is not QContextMenuEvent.Reason.Mouse:
-            index = self._table.currentIndex()
-            row = self._model_row(index.row())
-            at = self._table.viewport().mapToGlobal(self._table.visualRect(index).center())
+            row = self._model_row(self._table.currentIndex().row())
+            at = self._current_place()
         if row is None:
             return False
         self.opens(self._menu_of(row), at)
         return True
+
+    def open_here(self, menu: QMenu) -> None:
+        """Show a menu at the current row."""
+        self.opens(menu, self._current_place())
+
+    def _current_place(self) -> QPoint:
+        middle = self._table.visualRect(self._table.currentIndex()).center()
+        return self._table.viewport().mapToGlobal(middle)
 
     def _menu_of(self, row: ModelRow) -> QMenu:
         """What can be done with one row."""
@@ -71,6 +83,8 @@ class RowHold(QObject):
         code = "let-go" if row.key == self._rows.held else "action-hold"
         action = menu.addAction(self._rows.words(code))
         action.triggered.connect(partial(self._chosen, row.key))
+        if self.adds is not None:
+            self.adds(menu, row)
         return menu
 
     def _chosen(self, key: str, _checked: bool = False) -> None:

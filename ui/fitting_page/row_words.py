@@ -13,6 +13,10 @@ from ui.theme import GATE_LOOK, GIRTH_LOOKS, LENGTH_LOOKS
 from ui.words import Words
 
 _JUST_CM: Final = 0.1
+_BRIEF_NOTES: Final = {
+    "note-came-out-smaller": "note-smaller",
+    "note-came-out-larger": "note-larger",
+}
 _BRIEF: Final = {"left-check": "left", "too-long": "likely-long"}
 
 
@@ -106,6 +110,13 @@ class RowWords:
     def gate(self, gate: Gate) -> VerdictWord:
         """Why a row is not offered, in the place of the second word."""
         return VerdictWord(self.words(f"gate-{gate.value}"), GATE_LOOK)
+
+    def note_brief(self, remarks: Sequence[tuple[str, dict[str, object]]]) -> str:
+        """The same where room is short; "" where the weightiest remark has no shorter form."""
+        if not remarks or remarks[0][0] not in _BRIEF_NOTES:
+            return ""
+        code, values = remarks[0]
+        return self.note([(_BRIEF_NOTES[code], values), *remarks[1:]])
 
     def note(self, remarks: Sequence[tuple[str, dict[str, object]]]) -> str:
         """The weightiest remark, with the number of others behind it."""

@@ -78,7 +78,7 @@ class ModelRow:
 
     ``make`` is the maker and the kind, ``edition`` the chart's season; ``length_option`` is the
     size's place on the second axis, ``also`` the next size that can be tried. ``stopped``: the
-    note says why the model is not offered.
+    note says why the model is not offered. ``note_brief`` stands for the note where it has no room.
     """
 
     key: str
@@ -97,6 +97,7 @@ class ModelRow:
     cells: Mapping[Dimension, TapeCell]
     note: str
     stopped: bool = False
+    note_brief: str = ""
 
 
 @dataclass(frozen=True, slots=True)
