@@ -80,10 +80,21 @@ def _sizes_again(view: View, rest: Sequence[Look]) -> bool:
 def heading_source_rows(frame: Frame) -> tuple[int, ...]:
     """The sheet's rows that a part further down shares with this table.
 
-    For sizes down the rows these are its heading rows, for sizes across the rows of labels.
+    For sizes down the rows these are its heading rows, for sizes across the rows of labels. A
+    turned grid shares none, and neither do rows that were named by headings in another row.
     """
     view = frame.view
     if not view.turned:
         return view.rows[: frame.heading_rows]
+    if frame.gridded:
+        return ()
     kinds = {FieldKind.LABEL, FieldKind.LENGTH, FieldKind.BAND}
-    return tuple(row for row, one in zip(view.rows, frame.fields, strict=True) if one.kind in kinds)
+    named = {
+        at.row
+        for field in frame.fields
+        if field.kind in kinds
+        for cell in field.cells
+        for at in cell
+        if not field.heads or any(head.row == at.row for head in field.heads)
+    }
+    return tuple(row for row in view.rows if row in named)

@@ -764,3 +764,24 @@ def test_a_sheets_name_may_say_whose_measures_stand_on_it() -> None:
     book.save(out)
     reading = read_bytes(out.getvalue(), "vests.xlsx")
     assert [value.basis for value in ranges(reading)] == ["body"] * 3 + ["finished"] * 3
+
+
+def test_a_part_without_names_below_a_grid_is_read_by_itself_and_asked_about() -> None:
+    reading = table(
+        """
+        Back length (cm) | S | M | L
+        Short | 40 | 41 | 42
+        Regular | 43 | 44 | 45
+
+        40 | 38 | 39 | 40
+        42 | 41 | 42 | 43
+        """
+    )
+    assert [int(value.value) for value in ranges(reading) if value.value][:6] == [
+        *(40, 43),
+        *(41, 44),
+        *(42, 45),
+    ]
+    below = [value for value in ranges(reading) if int(value.place[1:]) > 4]
+    assert below
+    assert all(value.findings for value in below)

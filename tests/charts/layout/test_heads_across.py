@@ -38,3 +38,20 @@ def test_a_row_without_a_heading_leaves_nothing_that_could_be_told() -> None:
     reading = table("Size | Chest (cm)\nS | M\n84-88 | 88-92\n68-72 | 72-76")
     assert all(value.findings for value in ranges(reading))
     assert questions(reading)
+
+
+def test_a_part_further_down_is_not_read_under_the_names_of_such_a_table() -> None:
+    reading = table(
+        """
+        Size | Waist (cm) | Hip (cm)
+        S | M | L
+        60-64 | 65-68 | 69-72
+        90-92 | 93-95 | 96-98
+        Men
+        Hip (cm) | 95-98 | 99-102
+        Waist (cm) | 73-75 | 76-78
+        """
+    )
+    assert {value.place[1] for value in ranges(reading)} == {"3", "4"}
+    (left,) = [one for one in reading.findings if one.code == "text-order"]
+    assert left.place == "B6:C7"
