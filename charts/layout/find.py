@@ -120,7 +120,7 @@ def _take_run(search: _Search, view: View) -> None:
         _add(search, block)
         return
     alone = framed(view)
-    if not alone.complete and not _headed(view):
+    if not alone.complete and not _headed(view) and not _otherwise_headed(view):
         for rows in (search.pending, _shared_rows(search)):
             together = framed(view.with_rows((*rows, *view.rows))) if rows else None
             if together is not None and together.complete:
@@ -143,6 +143,25 @@ def _headed(view: View) -> bool:
     first = [look(at.text) for at in view.row(0) if at is not None]
     named = sum(one.heading.role in {Role.LABEL, Role.MEASURE} and not one.value for one in first)
     return named > 1 and named == len(first)
+
+
+def _otherwise_headed(view: View) -> bool:
+    """Whether words that nobody knows stand over every column: no sizes of a table before it."""
+    rows = [[at for at in view.row(row) if at is not None] for row in range(view.height)]
+    if len(rows) < 2 or len(rows[0]) < 3 or len(rows[0]) < max(map(len, rows)):
+        return False
+    words = [look(at.text) for at in rows[0][1:]]
+    known = any(
+        one.value
+        or one.blank
+        or one.label is not None
+        or one.length is not None
+        or one.band is not None
+        or one.heading.role is not Role.UNKNOWN
+        or not one.text.isalpha()
+        for one in words
+    )
+    return not known and len({one.text for one in words}) == len(words)
 
 
 def _shared_rows(search: _Search) -> tuple[int, ...]:

@@ -53,6 +53,22 @@ def test_the_question_about_a_table_that_gave_no_chart_covers_its_figures() -> N
     assert finding.place == "table 2!B2:B4"
 
 
+def test_figures_under_words_of_their_own_are_not_read_under_the_sizes_of_another_table() -> None:
+    reading = table(
+        """
+        Size | S | M | L
+        Chest (cm) | 84-88 | 88-92 | 92-96
+
+        Name | Alpenveilchen | Schneeball | Moosrose
+        Waist (cm) | 68-72 | 72-76 | 76-80
+        Hip (cm) | 88-92 | 92-96 | 96-100
+        """
+    )
+    assert sorted(values(reading)) == ["L chest", "M chest", "S chest"]
+    (finding,) = [one for one in reading.findings if one.code == "text-order"]
+    assert finding.place == "B5:D6"
+
+
 def test_one_figure_beside_a_chart_is_a_word_of_the_shop() -> None:
     reading = table("Size | Chest (cm) | Remark\nS | 84-88 | ask\nM | 88-92 | 56\nL | 92-96 | ask")
     assert questions(reading) == []
