@@ -10,6 +10,7 @@ import re
 from typing import Final
 
 from charts.columns.words import Surroundings, Words, is_sentence
+from charts.headings.bands import names_adults
 from charts.layout.looks import look
 from charts.schema import UnitFrom
 
@@ -44,6 +45,9 @@ def band_around(around: Surroundings) -> str | None:
     """
     named = [words for words in around.words if look(words.text).band and _names(words)]
     named.sort(key=lambda words: is_sentence(words.text))
+    if any(words.kind is UnitFrom.TITLE and names_adults(words.text) for words in around.words):
+        # A file for children and grown-ups names neither for the table of the grown-ups.
+        named = [words for words in named if words.kind is not UnitFrom.SHEET]
     found = [look(words.text).band for words in named]
     narrower = found[:1] == ["kids"] and found[1:2] and found[1] in _CHILDREN
     return found[1] if narrower else next(iter(found), None)

@@ -37,6 +37,9 @@ _FLAT_CM: Final = (Decimal(36), Decimal(67))
 """Chest figures in cm of adults' sizes that are halves laid flat."""
 _NO_WHOLE: Final = Decimal("1.4")
 """A whole waist or hip is more than this times half a chest (common practice, no source)."""
+_SMALLEST: Final = Decimal(52)
+_LARGEST: Final = Decimal(76)
+"""From a half no child's girth reaches to one no grown-up's does (common practice, no source)."""
 _ADULT_HEIGHT_CM: Final = Decimal(150)
 _GROWN: Final = frozenset({"women", "men", "unisex", None})
 
@@ -186,7 +189,9 @@ def _half(column: Column) -> bool:
         return False
     low, high = _FLAT_CM
     figures = _in_cm(column)
-    return bool(figures) and all(low <= figure <= high for figure in figures)
+    if not figures or min(figures) < low:
+        return False
+    return max(figures) <= high or (min(figures) <= _SMALLEST and max(figures) <= _LARGEST)
 
 
 def _too_small_for_a_body(column: Column) -> bool:

@@ -38,6 +38,23 @@ def band_of(hits: Iterable[Hit]) -> str | None:
     return _one({one for bands in named for one in ({generic} if bands == _MASCULINE else bands)})
 
 
+@lru_cache(maxsize=16384)
+def names_adults(text: str) -> bool:
+    """Whether ``text`` has a word for adults, also as the head of a compound: Erwachsenengrößen."""
+    return _adults().search(normal(clean(text[:_LONGEST]))) is not None
+
+
+@cache
+def _adults() -> re.Pattern[str]:
+    words = {
+        spelling
+        for _, lists in tables("bands", "adult")
+        for one in lists
+        for spelling in spellings(one)
+    }
+    return re.compile("|".join(sorted(rf"\b{re.escape(word)}" for word in words if len(word) > 4)))
+
+
 def _band_in(words: str) -> str | None:
     return band_of(hits_of(words, only_bands=True)) or _one(set(_in_compounds(words)))
 

@@ -34,6 +34,7 @@ def settled(fields: Sequence[Field]) -> list[Field]:
     """The fields with one named as the sizes, where anything can name them."""
     fields = [_named_size(field) for field in fields]
     fields = [_article_beside_sizes(field, fields) for field in fields]
+    fields = [_measured_sizes(field, fields) for field in fields]
     fields = [_in_its_language(field, fields) for field in fields]
     fields = [_measure_under_size(field, fields) for field in fields]
     fields = [_band_under_size(field, fields) for field in fields]
@@ -64,6 +65,19 @@ def _article_beside_sizes(field: Field, fields: Sequence[Field]) -> Field:
     others = [one for one in fields if one is not field and one.kind is FieldKind.LABEL]
     headed = any(one.heading.role is Role.LABEL and not _repeats(one) for one in others)
     return replace(field, kind=_OF_NO_SIZE[field.heading.role]) if headed else field
+
+
+def _measured_sizes(field: Field, fields: Sequence[Field]) -> Field:
+    """``Metric sizes (cm)`` over 92 96: figures in a printed unit beside letters for the sizes."""
+    of_size = field.kind is FieldKind.LABEL and field.heading.role is Role.LABEL
+    if not of_size or field.heading.unit is None:
+        return field
+    content = Content.of(field.cells)
+    others = [one for one in fields if one is not field and one.kind is FieldKind.LABEL]
+    lettered = any(Content.of(one.cells).most(Content.of(one.cells).wordy_labels) for one in others)
+    lists = sum(len(text.split()) > 1 for text in _texts(field))
+    measured = lettered and not content.wordy_labels and 2 * lists > content.filled
+    return replace(field, kind=FieldKind.VALUES) if measured else field
 
 
 def _in_its_language(field: Field, fields: Sequence[Field]) -> Field:

@@ -125,3 +125,14 @@ def test_the_name_of_a_table_comes_before_a_sentence_that_names_everybody() -> N
     )
     (chart,) = read_bytes(text.encode(), "sizes.tsv").charts
     assert chart.band == "women"
+
+
+def test_a_file_for_children_and_grown_ups_names_nobody_for_the_table_of_the_grown_ups() -> None:
+    page = (
+        "<h4>Kindergrössen</h4><table><tr><th>Grösse</th><th>Körpergrösse (cm)</th></tr>"
+        "<tr><td>104</td><td>99-104</td></tr><tr><td>116</td><td>110-116</td></tr></table>"
+        "<h4>Erwachsenengrössen</h4><table><tr><th>Grösse</th><th>Körpergrösse (cm)</th></tr>"
+        "<tr><td>S</td><td>168-174</td></tr><tr><td>M</td><td>174-180</td></tr></table>"
+    )
+    reading = read_bytes(page.encode(), "kindergroessen_erwachsene.html")
+    assert [chart.band for chart in reading.charts] == ["kids", None]

@@ -117,3 +117,32 @@ def test_one_act_settles_a_unit_of_another_family() -> None:
     again = read_bytes(text, "a.tsv", answers=answers(chosen, finding, "Ylva", date(2026, 11, 30)))
     assert questions(again) == []
     assert values(again)["M height"] == (162, 169)
+
+
+def test_lists_of_sizes_in_a_printed_unit_are_no_second_name_and_are_not_lost() -> None:
+    reading = table(
+        """
+        | XS | Small | Medium | Large
+        Metric Sizes (cm) | 80 84 88 | 92 96 | 100 104 | 108 112
+        Imperial Sizes (inches) | 32 33 34 | 36 38 | 40 42 | 43 44
+        """
+    )
+    sizes = {size.label for chart in reading.charts for size in chart.sizes if size.ranges}
+    assert sizes == {"XS", "Small", "Medium", "Large"}
+    assert all(value.findings for chart in reading.charts for value in chart.sizes[0].ranges)
+
+
+def test_halves_of_many_sizes_are_asked_about_though_the_largest_are_a_childs_girth() -> None:
+    reading = table(
+        """
+        Talla | Pecho (cm) | Cintura (cm)
+        XS | 49 | 47
+        S | 53 | 51
+        M | 57 | 55
+        L | 61 | 59
+        XL | 65 | 63
+        2XL | 69 | 67
+        3XL | 73 | 71
+        """
+    )
+    assert "laid-flat" in questions(reading)
