@@ -59,6 +59,8 @@ def near_headings(words: str) -> tuple[str, ...]:
     """Known headings that an unknown one resembles, as they are spelled in the vocabulary."""
     if len(words) < _NEAR_LETTERS or len(words.split()) > _NEAR_WORDS:
         return ()
+    if not any(len(word) >= _NEAR_LETTERS and not word.isdecimal() for word in words.split()):
+        return ()  # numbers and scraps, as in the names of files, resemble nothing
     from rapidfuzz import fuzz, process
 
     known = _known_headings()

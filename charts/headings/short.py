@@ -28,13 +28,10 @@ _LEFT_OUT: Final = frozenset(
 def written_out(text: str) -> str | None:
     """The phrase of the vocabulary that ``text`` cuts short, None where it may be several."""
     tokens = _TOKEN.findall(unaccented(text))
-    if not any(token.endswith(".") for token in tokens):
+    if not any(token.endswith(".") and not token[:-1].isdecimal() for token in tokens):
         return None
-    found = [
-        phrase
-        for phrase, words in _phrases()
-        if words[0][0] == tokens[0][0] and _stands_for(tokens, words)
-    ]
+    alike = _phrases().get(tokens[0][0], ())
+    found = [phrase for phrase, words in alike if _stands_for(tokens, words)]
     found = [phrase for phrase in found if not _is_further(entries()[phrase])] or found
     meant = {_columns(entries()[phrase]) for phrase in found}
     return min(found, key=len) if len(meant) == 1 else None
@@ -57,8 +54,12 @@ def _is_further(entry: Entry) -> bool:
 
 
 @cache
-def _phrases() -> tuple[tuple[str, tuple[str, ...]], ...]:
-    return tuple(_named())
+def _phrases() -> dict[str, tuple[tuple[str, tuple[str, ...]], ...]]:
+    """The phrases with their words, by their first letter."""
+    found: dict[str, list[tuple[str, tuple[str, ...]]]] = {}
+    for phrase, words in _named():
+        found.setdefault(phrase[0], []).append((phrase, words))
+    return {letter: tuple(pairs) for letter, pairs in found.items()}
 
 
 def _named() -> Iterator[tuple[str, tuple[str, ...]]]:

@@ -102,7 +102,7 @@ def _forms(levels: int) -> bytes:
 
 def _crowded() -> Files:
     heap = Page()
-    for number in range(10_000):
+    for number in range(6_000):
         heap.text(60, 100, f"{number % 90}", 8)
     yield "heap.pdf", paper(heap)
     crowd = Page()
