@@ -15,6 +15,7 @@ from charts.headings.meaning import Meant, meant
 from charts.headings.near import mistyped, near_headings
 from charts.headings.parts import Hit, measure_elsewhere, parts_of
 from charts.headings.reading import HeadingReading, Role
+from charts.headings.short import names_a_file
 from charts.plausible_ranges import plausible, usual
 from charts.quantities import Unit
 from charts.schema import Basis, Definition, Dimension
@@ -56,7 +57,9 @@ def _read(text: str, language: str | None) -> HeadingReading:
     role = Role.UNIT if units and not parts.hits else found.role
     first = found.candidates[0][1] if found.candidates else None
     dimension = first or _one_of({one.dimension for one in found.meanings})
-    if role is Role.UNKNOWN and not found.used:
+    if names_a_file(text):
+        near: tuple[str, ...] = ()  # it heads nothing, and is looked at for its band alone
+    elif role is Role.UNKNOWN and not found.used:
         near = near_headings(parts.words)
     else:
         near = mistyped(parts.hits, parts.words, measures=role is Role.MEASURE)

@@ -14,6 +14,9 @@ from charts.headings.reading import Role
 from charts.headings.words import Entry, entries
 from charts.vocabulary import FURTHER, normal, unaccented
 
+_OF_A_FILE: Final = re.compile(
+    r"\.(?:csv|tsv|txt|md|html?|xls[xm]?|ods|odt|docx|pdf|eml|mht|zip)$", re.IGNORECASE
+)
 _TOKEN: Final = re.compile(r"[^\W_]+\.?")
 _NAMED: Final = frozenset({Role.MEASURE, Role.LABEL})
 _LEFT_OUT: Final = frozenset(
@@ -24,11 +27,17 @@ _LEFT_OUT: Final = frozenset(
 """Small words that are left out where others are cut short: "T. poitrine"."""
 
 
+def names_a_file(text: str) -> bool:
+    """Whether ``text`` is the name of a file, whose point cuts no heading short."""
+    return _OF_A_FILE.search(text) is not None
+
+
 @lru_cache(maxsize=4096)
 def written_out(text: str) -> str | None:
     """The phrase of the vocabulary that ``text`` cuts short, None where it may be several."""
     tokens = _TOKEN.findall(unaccented(text))
-    if not any(token.endswith(".") and not token[:-1].isdecimal() for token in tokens):
+    cut = [token for token in tokens if token.endswith(".") and not token[:-1].isdecimal()]
+    if not cut or names_a_file(text):
         return None
     alike = _phrases().get(tokens[0][0], ())
     found = [phrase for phrase, words in alike if _stands_for(tokens, words)]
