@@ -1,4 +1,4 @@
-"""Workbooks of the second examiner's tables; they join those of ``workbooks``."""
+"""Workbooks of the second set of tables; they join those of ``workbooks``."""
 
 from __future__ import annotations
 
