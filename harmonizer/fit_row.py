@@ -80,8 +80,7 @@ class FitRow:
     @property
     def open_questions(self) -> int:
         """How many unanswered questions bear on this size."""
-        alone = self.arrays.table.absent[:, self.at] == Absent.ALONE
-        return len(self.offer.open_questions) + int(alone.sum())
+        return len(self.offer.open_questions) + self.arrays.table.alone[self.at]
 
     @property
     def clearance(self) -> Clearance | None:

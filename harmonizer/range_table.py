@@ -43,8 +43,9 @@ class RangeTable:
     ``low`` and ``high`` are a and b, as published; ``reach_low`` and ``reach_high`` are A and B,
     with borders closed and adjusters used; ``seam_low`` and ``seam_high`` have the borders only,
     ``below`` and ``above`` those of the neighbours. ``take_in`` and ``let_out`` are how far the
-    adjusters go, ``adjustable`` whether any goes anywhere. ``finished_back`` is the vest's own
-    length from C7, one per offer.
+    adjusters go, ``adjustable`` whether any goes anywhere. ``alone`` counts the single values
+    of an offer that have no neighbour to give them a range, ``finished_back`` is the vest's own
+    length from C7; both one per offer.
     """
 
     offers: tuple[Offer, ...]
@@ -62,6 +63,7 @@ class RangeTable:
     let_out: Floats
     tolerance: Floats
     absent: Codes
+    alone: tuple[int, ...]
     assumed: Codes
     finished_back: Floats
     facts: OfferFacts
@@ -156,6 +158,7 @@ class _Compiler:
             settings=self.settings,
             lanes=self.lanes,
             absent=self.absent,
+            alone=tuple((self.absent == Absent.ALONE).sum(axis=0).tolist()),
             assumed=self.assumed,
             finished_back=self.finished_back,
             facts=facts,

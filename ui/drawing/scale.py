@@ -56,6 +56,10 @@ class Scale:
         """Where ``value_cm`` stands in pixels, also beyond the tape."""
         return self.centre + (value_cm - self.centre_cm) * self.pixels_per_cm
 
+    def on_tape(self, value_cm: float) -> float:
+        """The same, at the tape's end for what lies beyond it: nothing is painted beside a tape."""
+        return min(max(self.x(value_cm), self.left), self.right)
+
     def cm_at(self, x: float) -> float:
         """What the tape reads at pixel ``x``, in cm."""
         return self.centre_cm + (x - self.centre) / self.pixels_per_cm

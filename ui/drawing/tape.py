@@ -142,8 +142,8 @@ def picture(
     gap_cm = _gap(best, at_cm, winter_cm) if best else None
     arrow = _arrow(best, gap_cm, scale) if best and gap_cm else None
     return TapePicture(
-        rider=scale.x(at_cm),
-        winter=scale.x(winter_cm) if layers_cm > 0 else None,
+        rider=scale.on_tape(at_cm),
+        winter=scale.on_tape(winter_cm) if layers_cm > 0 else None,
         bars=_bars(scale, spans, _Meeting(crossing, at_cm, winter_cm, cap)),
         gap=None if arrow else _drawn_gap(gap_cm, scale),
         arrow=arrow,
@@ -157,7 +157,7 @@ def estimate_picture(
     """The sizes beside an estimate and its spread: no gap, cap, notch or arrow tells a state."""
     nothing = _Meeting(Crossing.UNCHECKED, mean_cm, mean_cm, None)
     return TapePicture(
-        rider=scale.x(mean_cm),
+        rider=scale.on_tape(mean_cm),
         winter=None,
         bars=_bars(scale, spans, nothing),
         gap=None,
@@ -169,7 +169,7 @@ def estimate_picture(
 
 def spread_of(scale: Scale, ends_cm: tuple[float, float]) -> tuple[float, float]:
     """Where an estimate may lie, in pixels, cut at the tape's ends."""
-    low, high = (min(max(scale.x(one), scale.left), scale.right) for one in ends_cm)
+    low, high = (scale.on_tape(one) for one in ends_cm)
     return low, high
 
 
@@ -196,7 +196,7 @@ def _arrow(span: SizeSpan, gap_cm: tuple[float, float], scale: Scale) -> Arrow |
 def _drawn_gap(gap_cm: tuple[float, float] | None, scale: Scale) -> Gap | None:
     if gap_cm is None:
         return None
-    left, right = (scale.x(value) for value in gap_cm)
+    left, right = (scale.on_tape(value) for value in gap_cm)
     return Gap(left, right, gap_cm[1] - gap_cm[0])
 
 

@@ -1,7 +1,8 @@
-"""Remembers how the cells that only carry words look: painted once, copied many times.
+"""Remembers how cells look: painted once, copied many times.
 
-A name, a size and a verdict are the same from reading to reading and from row to row, while each
-costs a handful of texts and marks. The tapes are not kept: every reading moves them.
+A name, a size and a verdict are the same from reading to reading and from row to row, and so are
+the tapes of the three dimensions that a reading does not concern, while each costs a handful of
+texts, bars and marks. What moves under the hand is not kept: it is another picture at each step.
 """
 
 from __future__ import annotations

@@ -69,7 +69,9 @@ class Comparison:
         self._trial = self._trial.with_figure(dimension, value_cm)
         fit = self._compare(self._trial.on(self._rider))
         folded = self._measured.folded
-        self.sheet = FittingSheet(fit, self.groups, self._words, folded, self._measured)
+        self.sheet = FittingSheet(
+            fit, self.groups, self._words, folded, measured=self._measured, shown=self.sheet
+        )
         return True
 
     def nudge(self, dimension: Dimension, steps: int) -> bool:
@@ -107,7 +109,7 @@ class Comparison:
         if self._compare is None or self.groups is None:
             return None
         fit = self._compare(self._rider)
-        sheet = FittingSheet(fit, self.groups, self._words, self._folded)
+        sheet = FittingSheet(fit, self.groups, self._words, self._folded, shown=self.sheet)
         if Band.NO in self._folded and _is_bare(sheet):
             # Nothing to try: then the nearest of those that do not fit are what is wanted.
             sheet = FittingSheet(fit, self.groups, self._words, self._folded - {Band.NO})

@@ -14,16 +14,7 @@ from harmonizer.fit_row import FitRow
 from harmonizer.fit_sheet import FitSheet
 from harmonizer.offers import model_key
 from harmonizer.states import GIRTHS
-from ui.drawing.tape import SizeSpan
-from ui.fitting_page.cells import (
-    estimated_cell,
-    margins_at,
-    printed_text,
-    spans_beside_guess,
-    spans_of,
-    state_at,
-    tape_cell,
-)
+from ui.fitting_page.cells import margins_at, printed_text, state_at
 from ui.fitting_page.model_groups import (
     ModelGroups,
     Ranked,
@@ -42,10 +33,10 @@ from ui.fitting_page.rows import (
     Band,
     BandRow,
     ModelRow,
-    TapeCell,
     TapeHead,
     VerdictWord,
 )
+from ui.fitting_page.sheet_cells import SheetCells
 from ui.fitting_page.tape_heads import tape_heads
 from ui.words import Words
 
@@ -58,7 +49,10 @@ class FittingSheet:
     Attributes:
         fit: the engine's sheet.
         folded: the bands of which only the heading shows.
-        ranks: the models in their order; while a value is tried, that of what was measured.
+        cells: what stands on the tapes.
+        ranks: the models in their order; while a value is tried, that of what was ``measured``.
+
+    Of the sheet ``shown`` before, cells are taken over as far as they still hold.
     """
 
     def __init__(
@@ -67,12 +61,13 @@ class FittingSheet:
         groups: ModelGroups,
         words: Words,
         folded: frozenset[Band],
+        *,
         measured: FittingSheet | None = None,
+        shown: FittingSheet | None = None,
     ) -> None:
         self.fit = fit
         self.folded = folded
         self._groups = groups
-        self._signature = groups.signature(fit)
         self._words = words
         self._row_words = RowWords(words)
         self.ranks: Ranked = (
@@ -85,6 +80,9 @@ class FittingSheet:
         self._band_rows: list[int] = []
         self._lay_out()
         self._heads = tape_heads(fit, words, measured.heads if measured is not None else None)
+        self.cells = SheetCells(fit, groups, self._row_words, self._heads)
+        if shown is not None:
+            self.cells.follow(shown.cells)
 
     def _lay_out(self) -> None:
         """One entry a row: the best offer of a model, or a band's heading as -1 - its place."""
@@ -199,7 +197,7 @@ class FittingSheet:
             also=self._also(at, members),
             girths=girths,
             length=length,
-            cells={one: self._cell(one, at) for one in TAPES},
+            cells={one: self.cells.cell(one, at) for one in TAPES},
             note=self._row_words.note(remarks),
             stopped=stopped,
             note_brief=self._row_words.note_brief(remarks),
@@ -249,16 +247,6 @@ class FittingSheet:
         chest_checked = state_at(self.fit, Dimension.CHEST, at) != "not_checked"
         length = state_at(self.fit, Dimension.BACK_LENGTH, at)
         return self._row_words.girths(girth, chest_checked), self._row_words.length(length)
-
-    def _cell(self, dimension: Dimension, at: int) -> TapeCell:
-        cell = tape_cell(self.fit, self._row_words, dimension, at, self._spans)
-        if self._heads[dimension].guess is None:
-            return cell
-        row = TAPES.index(dimension)
-        return estimated_cell(cell, spans_beside_guess(self.fit, row, at, self._groups))
-
-    def _spans(self, row: int, at: int) -> tuple[SizeSpan, ...]:
-        return spans_of(self.fit, row, at, self._groups, self._signature)
 
     def _remarks(self, at: int, *, stopped: bool) -> list[Remark]:
         """What is to be noted, the weightiest first; what stops a sale stands alone."""

@@ -12,7 +12,7 @@ from ui.drawing.head_painter import HeadPainter
 from ui.drawing.smooth import smooth
 from ui.dress import Dress
 from ui.fitting_page.columns import PAD_LEFT, PAD_RIGHT, TAPE_COLUMNS, Column, tape_scale
-from ui.fitting_page.rows import TapeHead
+from ui.fitting_page.rows import Sheet, TapeHead
 from ui.fitting_page.table_model import FittingModel
 from ui.fitting_page.tape_cells import rider_x
 from ui.theme import Ink
@@ -43,6 +43,15 @@ class TapeHeadView(QHeaderView):
     def sizeHint(self) -> QSize:
         """High enough for a title and both edges of a tape."""
         return QSize(super().sizeHint().width(), self.dress.type_.px(HEIGHT))
+
+    def paint_changes(self, before: Sheet, after: Sheet) -> None:
+        """Have the heads painted that tell something else in ``after``."""
+        for column, dimension in TAPE_COLUMNS.items():
+            if before.heads[dimension] != after.heads[dimension]:
+                self.updateSection(column)
+        if before.summary != after.summary:
+            self.updateSection(Column.MODEL)
+            self.updateSection(Column.SIZE)
 
     def paintSection(self, painter: QPainter, rect: QRect, logicalIndex: int) -> None:  # noqa: N803 - Qt's name
         """One column's head."""

@@ -125,7 +125,7 @@ class ReasonsPanel(QFrame):
         self._head(reasons.heading if reasons else self._words("reasons-none"))
         self.room.verticalScrollBar().setValue(0)
         self.source.setVisible(reasons is not None)
-        if reasons is not None:
+        if reasons is not None and reasons.source != self.source.text():
             self.source.setText(reasons.source)
             self.source.updateGeometry()
         self.sentences.show_lines(reasons.lines if reasons else ())
@@ -141,7 +141,8 @@ class ReasonsPanel(QFrame):
             self.said.emit()
 
     def _head(self, text: str) -> None:
-        self.heading.setText(text)
+        if text != self.heading.text():
+            self.heading.setText(text)
         self.room.setAccessibleName(text)
 
     def ask_place(self) -> None:

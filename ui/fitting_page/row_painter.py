@@ -19,7 +19,7 @@ from ui.drawing.scale import Scale
 from ui.fitting_page.cell_painter import CellPainter
 from ui.fitting_page.cell_pictures import CellPictures
 from ui.fitting_page.columns import TAPE_COLUMNS, Column
-from ui.fitting_page.rows import BandRow, ModelRow, TapeHead
+from ui.fitting_page.rows import BandRow, ModelRow, TapeCell, TapeHead
 from ui.fitting_page.table_model import FittingModel
 from ui.fitting_page.tape_cells import Spot, rider_x
 
@@ -43,7 +43,7 @@ class RowPainter:
 
     Attributes:
         cells: what paints.
-        pictures: the cells of words as they were painted before.
+        pictures: the cells as they were painted before, but for a tape whose line is moved.
     """
 
     def __init__(self, model: FittingModel, cells: CellPainter) -> None:
@@ -91,31 +91,45 @@ class RowPainter:
             cell = QRectF(left, box.top(), width, box.height())
             spot = Spot(painter, cell, current is not None, held)
             focus = current is not None and current.keyboard and current.column == column
-            words = None if self._model.dimmed else words_in(row, column)
-            if words is None:
-                self._paint_cell(spot, row, column, focus)
-            else:
-                paint = partial(self._paint_cell, row=row, column=column, focus=False)
-                self.pictures.paint(spot, words, paint)
+            both = self._both_sides(row, column) if focus else ""
+            if self._model.dimmed:
+                self.cells.ground(spot, column)
+                painter.setOpacity(_DIMMED)
+            self._paint_cell(spot, row, column, both)
+            if self._model.dimmed:
+                painter.setOpacity(1.0)
             if focus:
                 self.cells.focus(spot)
 
-    def _paint_cell(self, spot: Spot, row: ModelRow, column: Column, focus: bool) -> None:
-        """The ground and what stands on it, faded while a reading is being typed."""
-        self.cells.ground(spot, column)
-        if self._model.dimmed:
-            spot.painter.setOpacity(_DIMMED)
-        self._paint_content(spot, row, column, focus)
-        if self._model.dimmed:
-            spot.painter.setOpacity(1.0)
+    def _both_sides(self, row: ModelRow, column: Column) -> str:
+        """What is left at either end, where the keyboard is on a tape."""
+        dimension, sheet = TAPE_COLUMNS.get(column), self._model.sheet
+        return "" if dimension is None or sheet is None else sheet.both_sides(row, dimension)
 
-    def _paint_content(self, spot: Spot, row: ModelRow, column: Column, focus: bool) -> None:
-        dimension = TAPE_COLUMNS.get(column)
-        sheet = self._model.sheet
-        if dimension is not None and sheet is not None:
-            both = sheet.both_sides(row, dimension) if focus else ""
-            self.cells.tapes.paint(spot, sheet.heads[dimension], row.cells.get(dimension), both)
-        elif column is Column.MODEL:
+    def _paint_cell(self, spot: Spot, row: ModelRow, column: Column, both: str) -> None:
+        """The ground and what stands on it: as it was painted before, where it can be."""
+        dimension, sheet = TAPE_COLUMNS.get(column), self._model.sheet
+        if dimension is None or sheet is None:
+            paint = partial(self._paint_words, row=row, column=column)
+            self.pictures.paint(spot, words_in(row, column), paint)
+            return
+        head, cell = sheet.heads[dimension], row.cells.get(dimension)
+        tape = partial(self._paint_tape, column=column, head=head, cell=cell, both=both)
+        if head.tried_cm is None:
+            seen = (column, head.centre_cm, head.half_span_cm, head.guess, cell, both)
+            self.pictures.paint(spot, seen, tape)
+        else:
+            tape(spot)
+
+    def _paint_tape(
+        self, spot: Spot, column: Column, head: TapeHead, cell: TapeCell | None, both: str
+    ) -> None:
+        self.cells.ground(spot, column)
+        self.cells.tapes.paint(spot, head, cell, both)
+
+    def _paint_words(self, spot: Spot, row: ModelRow, column: Column) -> None:
+        self.cells.ground(spot, column)
+        if column is Column.MODEL:
             self.cells.model(spot, row)
         elif column is Column.SIZE:
             self.cells.size(spot, row)
@@ -145,8 +159,8 @@ class RowPainter:
         return found
 
 
-def words_in(row: ModelRow, column: Column) -> Hashable | None:
-    """All that stands in a cell that only carries words; None for a tape."""
+def words_in(row: ModelRow, column: Column) -> Hashable:
+    """All that stands in a cell that only carries words."""
     match column:
         case Column.MODEL:
             return column, row.model, row.wearer, row.make, row.edition
@@ -154,7 +168,5 @@ def words_in(row: ModelRow, column: Column) -> Hashable | None:
             return column, row.size, row.length_option, row.also
         case Column.VERDICT:
             return column, row.girths, row.length
-        case Column.NOTE:
-            return column, row.note, row.stopped
         case _:
-            return None
+            return column, row.note, row.stopped

@@ -6,12 +6,12 @@ import math
 from collections.abc import Sequence
 from typing import Final
 
-from PySide6.QtCore import QRectF, QSize, Qt
-from PySide6.QtGui import QFontMetricsF, QPainter, QPaintEvent, QResizeEvent, QStaticText
+from PySide6.QtCore import QRectF, QSize
+from PySide6.QtGui import QPainter, QPaintEvent, QResizeEvent, QStaticText
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
+from ui.drawing.broken_text import BrokenText
 from ui.drawing.marks import paint_mark
-from ui.drawing.unbroken import unbroken
 from ui.dress import Dress
 from ui.fitting_page.chosen import ReasonLine
 from ui.fitting_page.two_columns import Split, shared
@@ -35,10 +35,13 @@ class SentenceList(QWidget):
         self._lines: tuple[ReasonLine, ...] = ()
         self._boxes: list[QRectF] = []
         self._texts: list[QStaticText] = []
+        self._writing = BrokenText(dress.type_.plain)
         self.setSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Fixed)
 
     def show_lines(self, lines: tuple[ReasonLine, ...]) -> None:
         """Show other sentences."""
+        if lines == self._lines:
+            return
         self._lines = lines
         self.setAccessibleDescription("\n".join(line.text for line in lines))
         self._lay()
@@ -54,7 +57,8 @@ class SentenceList(QWidget):
 
     def _lay(self) -> None:
         self._boxes, self._texts = self._broken(float(self.width()))
-        self.setFixedHeight(_ends(self._boxes))
+        if self.minimumHeight() != (high := _ends(self._boxes)):
+            self.setFixedHeight(high)
         self.update()
 
     def height_at(self, width: int) -> int:
@@ -74,9 +78,8 @@ class SentenceList(QWidget):
 
     def _shared(self, room: float) -> Split:
         """How many sentences stand left, and how wide, so that few of them have to break."""
-        measure = QFontMetricsF(self.dress.type_.plain)
         # Words never fill a line to its end: each sentence is taken a little longer than it is.
-        advances = [measure.horizontalAdvance(line.text) * _SLACK for line in self._lines]
+        advances = [self._writing.advance(line.text) * _SLACK for line in self._lines]
         return shared(advances, room, _LEFT_LINES, (_INDENT + 2) * self.dress.unit)
 
     def _column(
@@ -89,10 +92,7 @@ class SentenceList(QWidget):
         texts: list[QStaticText] = []
         top = 0.0
         for line in lines:
-            text = QStaticText(unbroken(line.text))
-            text.setTextFormat(Qt.TextFormat.PlainText)
-            text.setTextWidth(room)
-            text.prepare(font=self.dress.type_.plain)
+            text = self._writing.broken(line.text, room)
             texts.append(text)
             high = text.size().height()
             boxes.append(QRectF(left + _INDENT * unit, top, room, high))
@@ -127,7 +127,7 @@ class SentenceList(QWidget):
 
     def _count(self, box: QRectF) -> int:
         """Over how many lines a sentence goes."""
-        return max(1, round(box.height() / QFontMetricsF(self.dress.type_.plain).height()))
+        return max(1, round(box.height() / self._writing.line))
 
     def whole_lines(self, box: QRectF) -> tuple[int, int]:
         """The first line of a sentence that is seen whole, and the one after the last."""

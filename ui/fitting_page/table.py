@@ -4,9 +4,9 @@ from __future__ import annotations
 
 from typing import Final
 
-from PySide6.QtCore import QModelIndex, QPoint, QRectF, QSignalBlocker, Qt, Signal
-from PySide6.QtGui import QKeyEvent, QMouseEvent, QPainter, QPaintEvent, QResizeEvent
-from PySide6.QtWidgets import QTableView, QWidget
+from PySide6.QtCore import QModelIndex, QPoint, QSignalBlocker, Qt, Signal
+from PySide6.QtGui import QKeyEvent, QMouseEvent, QResizeEvent
+from PySide6.QtWidgets import QWidget
 
 from charts.schema import Dimension
 from ui.drawing.scale import Scale
@@ -16,17 +16,16 @@ from ui.fitting_page.columns import TAPE_COLUMNS, Column, beside, plan
 from ui.fitting_page.head import TapeHeadView
 from ui.fitting_page.line_grip import LineGrip
 from ui.fitting_page.manners import behave
+from ui.fitting_page.painted_rows import PaintedRows
 from ui.fitting_page.row_hold import RowHold
-from ui.fitting_page.row_painter import Current, RowPainter, Stretch
 from ui.fitting_page.row_words import RowWords
 from ui.fitting_page.rows import Band, BandRow, ModelRow, Sheet, TapeHead
-from ui.fitting_page.table_model import FittingModel
 from ui.words import Words
 
 _MARK: Final = 26.0
 
 
-class FittingTable(QTableView):
+class FittingTable(PaintedRows):
     """One row a model, one tape a dimension.
 
     Signals:
@@ -46,8 +45,7 @@ class FittingTable(QTableView):
     hold_pressed = Signal(str)
 
     def __init__(self, words: Words, dress: Dress, parent: QWidget | None = None) -> None:
-        super().__init__(parent)
-        self.rows = FittingModel(words, self)
+        super().__init__(words, dress, parent)
         self._dress = dress
         self._first_tape = 0
         self._chosen_key: str | None = None
@@ -55,7 +53,6 @@ class FittingTable(QTableView):
         self._band_rows: list[int] = []
         self._verdict_width = 0.0
         self._head = TapeHeadView(self.rows, dress, self)
-        self._painter = RowPainter(self.rows, CellPainter(dress))
         self.setModel(self.rows)
         self.setHorizontalHeader(self._head)
         behave(self)
@@ -87,9 +84,13 @@ class FittingTable(QTableView):
         column = max(self.currentIndex().column(), 0)
         row = self.rows.row(self.currentIndex().row())
         band = row.band if isinstance(row, BandRow) else None
+        before = self.rows.sheet
         with QSignalBlocker(self.selectionModel()):
             alike = self.rows.show_sheet(sheet)
-        if not alike:
+        if alike and before is not None and sheet is not None:
+            self.paint_changes(before, sheet)
+            self._head.paint_changes(before, sheet)
+        else:
             self._lay_rows()
             self._lay_columns()
         self._choose_again(column, band)
@@ -196,29 +197,6 @@ class FittingTable(QTableView):
         if first != self._first_tape:
             self._first_tape = first
             self._lay_columns()
-
-    def paintEvent(self, event: QPaintEvent) -> None:
-        """The rows that are in sight and to be painted."""
-        first = self.rowAt(event.rect().top())
-        if first < 0:
-            return
-        last = self.rowAt(event.rect().bottom())
-        index = self.currentIndex()
-        current = Current(index.row(), index.column(), self.hasFocus())
-        columns = self._shown_columns()
-        wide = float(self.viewport().width())
-        painter = QPainter(self.viewport())
-        for number in range(first, (self.rows.rowCount() if last < 0 else last + 1)):
-            top, high = self.rowViewportPosition(number), self.rowHeight(number)
-            self._painter.paint(painter, number, QRectF(0, top, wide, high), columns, current)
-        painter.end()
-
-    def _shown_columns(self) -> list[Stretch]:
-        return [
-            (column, float(self.columnViewportPosition(column)), float(self.columnWidth(column)))
-            for column in Column
-            if not self.isColumnHidden(column)
-        ]
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         """Share the new width among the columns."""

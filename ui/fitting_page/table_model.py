@@ -49,7 +49,8 @@ class FittingModel(QAbstractTableModel):
         """Put ``sheet`` in the place of what was shown; true where the rows lie as before.
 
         A reading that only moves margins leaves the bands as they are: then the cells change and
-        nothing else, which costs a view a fraction of a whole new model.
+        nothing else, which costs a view a fraction of a whole new model. Of the columns' heads
+        the view is not told by a signal: at that it lays the whole table out anew.
         """
         before = self._sheet
         if before is None or sheet is None or not _laid_alike(before, sheet):
@@ -59,11 +60,6 @@ class FittingModel(QAbstractTableModel):
             return False
         self._sheet = sheet
         self.dataChanged.emit(self.index(0, 0), self.index(len(sheet) - 1, len(Column) - 1))
-        for column, dimension in TAPE_COLUMNS.items():
-            if before.heads[dimension] != sheet.heads[dimension]:
-                self.headerDataChanged.emit(Qt.Orientation.Horizontal, column, column)
-        if before.summary != sheet.summary:
-            self.headerDataChanged.emit(Qt.Orientation.Horizontal, Column.MODEL, Column.MODEL)
         return True
 
     def row(self, number: int) -> ModelRow | BandRow | None:

@@ -138,4 +138,4 @@ def _drawn(head: TapeHead, cell: TapeCell, scale: Scale) -> TapePicture:
 
 def rider_x(head: TapeHead, scale: Scale) -> float:
     """Where the rider's line stands on a tape, in pixels."""
-    return scale.centre if head.tried_cm is None else scale.x(head.tried_cm)
+    return scale.centre if head.tried_cm is None else scale.on_tape(head.tried_cm)

@@ -63,3 +63,11 @@ def test_figures_are_thinned_until_they_do_not_touch(
 def test_reading_the_tape_back_gives_the_same_centimetre(centre: float, value: float) -> None:
     scale = Scale(centre, 12.0, 0.0, 168.0)
     assert scale.cm_at(scale.x(value)) == pytest.approx(value)
+
+
+@given(st.floats(20, 150), st.floats(20, 150))
+def test_what_lies_beyond_the_tape_is_painted_at_its_end(centre: float, value: float) -> None:
+    scale = Scale(centre, 12.0, 10.0, 178.0)
+    assert scale.left <= scale.on_tape(value) <= scale.right
+    if abs(value - centre) < 12.0:
+        assert scale.on_tape(value) == scale.x(value)

@@ -1,4 +1,4 @@
-"""Cells that only carry words: copied from what was painted, and never anything else."""
+"""Cells are copied from what was painted, and never show anything else."""
 
 from __future__ import annotations
 
@@ -83,7 +83,6 @@ def test_where_pixels_are_a_broken_share_of_ours_each_cell_is_painted(dress: Dre
     assert hand.painted == 6
 
 
-def test_a_tape_is_never_kept() -> None:
+def test_cells_of_one_row_are_told_apart() -> None:
     row = some_row()
-    assert words_in(row, Column.CHEST) is None
     assert words_in(row, Column.MODEL) != words_in(row, Column.SIZE)

@@ -1,0 +1,101 @@
+"""A table view that paints whole rows itself, and of these only the cells that have changed."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+
+from PySide6.QtCore import QModelIndex, QPersistentModelIndex, QRect, QRectF
+from PySide6.QtGui import QAccessible, QPainter, QPaintEvent
+from PySide6.QtWidgets import QTableView, QWidget
+
+from ui.dress import Dress
+from ui.fitting_page.cell_painter import CellPainter
+from ui.fitting_page.columns import TAPE_COLUMNS, Column
+from ui.fitting_page.row_painter import Current, RowPainter, Stretch, words_in
+from ui.fitting_page.rows import ModelRow, Sheet
+from ui.fitting_page.table_model import FittingModel
+from ui.words import Words
+
+Index = QModelIndex | QPersistentModelIndex
+
+
+class PaintedRows(QTableView):
+    """Shows the rows of a ``FittingModel``.
+
+    Attributes:
+        rows: the model.
+    """
+
+    def __init__(self, words: Words, dress: Dress, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.rows = FittingModel(words, self)
+        self._painter = RowPainter(self.rows, CellPainter(dress))
+
+    def dataChanged(self, first: Index, last: Index, roles: Sequence[int] = ()) -> None:
+        """Nothing to paint: whoever shows a sheet says what changed. A screen reader is told."""
+        if QAccessible.isActive():
+            super().dataChanged(first, last, list(roles))
+
+    def paint_changes(self, before: Sheet, after: Sheet) -> None:
+        """Have those cells in sight painted that are not in ``after`` what they were.
+
+        One stretch a column, from the first to the last of them: a view takes a few large pieces
+        faster than many small ones.
+        """
+        viewport = self.viewport()
+        rows = list(self._in_sight(viewport.rect()))
+        for column, left, width in self._shown_columns():
+            changed = [one for one in rows if _differs(before, after, one, column)]
+            if changed:
+                top = self.rowViewportPosition(changed[0])
+                end = self.rowViewportPosition(changed[-1]) + self.rowHeight(changed[-1])
+                viewport.update(QRect(int(left), top, int(width), end - top))
+
+    def paintEvent(self, event: QPaintEvent) -> None:
+        """The cells that are in sight and to be painted."""
+        index = self.currentIndex()
+        current = Current(index.row(), index.column(), self.hasFocus())
+        region, shown = event.region(), self._shown_columns()
+        whole = region.rectCount() == 1
+        wide = self.viewport().width()
+        painter = QPainter(self.viewport())
+        for number in self._in_sight(event.rect()):
+            top, high = self.rowViewportPosition(number), self.rowHeight(number)
+            columns = shown
+            if not whole:
+                columns = [one for one in shown if region.intersects(_cell(one, top, high))]
+            if columns:
+                box = QRectF(0, top, wide, high)
+                self._painter.paint(painter, number, box, columns, current)
+        painter.end()
+
+    def _in_sight(self, rect: QRect) -> Iterator[int]:
+        """The rows that stand in a part of the viewport."""
+        first, last = self.rowAt(rect.top()), self.rowAt(rect.bottom())
+        if first >= 0:
+            yield from range(first, self.rows.rowCount() if last < 0 else last + 1)
+
+    def _shown_columns(self) -> list[Stretch]:
+        return [
+            (column, float(self.columnViewportPosition(column)), float(self.columnWidth(column)))
+            for column in Column
+            if not self.isColumnHidden(column)
+        ]
+
+
+def _cell(stretch: Stretch, top: int, high: int) -> QRect:
+    _, left, width = stretch
+    return QRect(int(left), top, int(width), high)
+
+
+def _differs(before: Sheet, after: Sheet, number: int, column: Column) -> bool:
+    """Whether a cell looks another way now. Only the very same tape is taken to look the same."""
+    old, new = before.row(number), after.row(number)
+    if not (isinstance(old, ModelRow) and isinstance(new, ModelRow)):
+        return old != new or column in TAPE_COLUMNS
+    dimension = TAPE_COLUMNS.get(column)
+    if dimension is None:
+        return words_in(old, column) != words_in(new, column) or old.key != new.key
+    if before.heads[dimension] != after.heads[dimension]:
+        return True
+    return old.cells.get(dimension) is not new.cells.get(dimension)

@@ -1,0 +1,93 @@
+"""The cells of one sheet on the tapes, taken over from the one before where they hold. No Qt.
+
+While a line is moved, three of four tapes stay as they are; to word and lay them out again at each
+step would cost more than the comparison itself.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+
+import numpy as np
+import numpy.typing as npt
+
+from charts.schema import Dimension
+from harmonizer.fit_sheet import FitSheet
+from ui.drawing.tape import SizeSpan
+from ui.fitting_page.cells import estimated_cell, spans_beside_guess, spans_of, tape_cell
+from ui.fitting_page.model_groups import ModelGroups
+from ui.fitting_page.row_words import RowWords
+from ui.fitting_page.rows import TAPES, TapeCell, TapeHead
+
+
+class SheetCells:
+    """Makes the cells of one fit when they are asked for, and remembers them."""
+
+    def __init__(
+        self,
+        fit: FitSheet,
+        groups: ModelGroups,
+        words: RowWords,
+        heads: Mapping[Dimension, TapeHead],
+    ) -> None:
+        self._fit = fit
+        self._groups = groups
+        self._signature = groups.signature(fit)
+        self._words = words
+        self._heads = heads
+        self._made: dict[tuple[Dimension, int], TapeCell] = {}
+        self._before: dict[tuple[Dimension, int], TapeCell] = {}
+        self._same: npt.NDArray[np.bool_] = np.zeros((len(TAPES), 0), np.bool_)
+
+    def follow(self, shown: SheetCells) -> None:
+        """Take over what still holds of the cells ``shown`` before."""
+        alike = self._fit.table is shown._fit.table and self._signature == shown._signature
+        if alike and self._words.words is shown._words.words:
+            self._before = shown._made
+            self._same = unchanged(self._fit, shown._fit)
+
+    def cell(self, dimension: Dimension, at: int) -> TapeCell:
+        """The cell of the offer ``at``: the very same object where it has not changed."""
+        key = (dimension, at)
+        made = self._made.get(key)
+        if made is None:
+            kept = self._before.get(key)
+            if kept is not None and self._same[TAPES.index(dimension), at]:
+                made = kept
+            else:
+                made = self._new(dimension, at)
+            self._made[key] = made
+        return made
+
+    def _new(self, dimension: Dimension, at: int) -> TapeCell:
+        cell = tape_cell(self._fit, self._words, dimension, at, self._spans)
+        if self._heads[dimension].guess is None:
+            return cell
+        row = TAPES.index(dimension)
+        return estimated_cell(cell, spans_beside_guess(self._fit, row, at, self._groups))
+
+    def _spans(self, row: int, at: int) -> tuple[SizeSpan, ...]:
+        return spans_of(self._fit, row, at, self._groups, self._signature)
+
+
+def unchanged(now: FitSheet, before: FitSheet) -> npt.NDArray[np.bool_]:
+    """Where two fits of one table compare the same and come out the same: tapes x offers.
+
+    Equal margins to the same range of the chart are an equal reading; towards an open end they say
+    nothing of the layers. Where nothing is compared the answer is no: what is said there depends
+    on more than the arrays.
+    """
+    four = slice(0, len(TAPES))
+    same = now.choice.lane[four] == before.choice.lane[four]
+    same &= now.states[four] == before.states[four]
+    same &= now.lower[four] == before.lower[four]
+    same &= now.upper[four] == before.upper[four]
+    same &= _layers(now) == _layers(before)
+    return np.asarray(same, np.bool_)
+
+
+def _layers(sheet: FitSheet) -> npt.NDArray[np.float64]:
+    """What the layers add on each tape of each offer, in cm."""
+    added = sheet.body.warm - sheet.body.light
+    lanes = sheet.choice.lane[: len(TAPES)].astype(np.intp)
+    return np.asarray(np.take_along_axis(added, lanes, axis=0))
