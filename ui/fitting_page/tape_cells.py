@@ -47,7 +47,7 @@ class TapeCells:
         if scale is None or cell is None or not cell.spans:
             if scale is not None:
                 self.line(spot, head, scale)
-            self._absence(spot, cell, scale)
+            self._absence(spot, cell, scale, None if scale is None else rider_x(head, scale))
             return
         drawn = _drawn(head, cell, scale)
         tape.paint(spot.painter, box.top(), scale, drawn, cell.ink)
@@ -93,8 +93,10 @@ class TapeCells:
         quiet = Ink.QUIET if cell.estimated else Ink.TEXT
         letters.right(spot.painter, line, text, dress.colours[cell.ink if cell.strong else quiet])
 
-    def _absence(self, spot: Spot, cell: TapeCell | None, scale: Scale | None) -> None:
-        """Why there is no picture, right of the rider's line, on two lines where need be."""
+    def _absence(
+        self, spot: Spot, cell: TapeCell | None, scale: Scale | None, rider: float | None
+    ) -> None:
+        """Why there is no picture, right of the tape's middle, on two lines where need be."""
         if cell is None:
             return
         unit, box = self.dress.unit, spot.box
@@ -102,6 +104,11 @@ class TapeCells:
         words = QRectF(left, box.top(), box.right() - left - 3 * unit, box.height() - 1)
         spot.painter.setFont(self.dress.type_.small)
         spot.painter.setPen(self.dress.colours[Ink.QUIET])
+        taken = spot.painter.boundingRect(words, _WRAPPED, cell.number)
+        if rider is not None and taken.left() - 2 * unit < rider < taken.right() + 2 * unit:
+            # A line that is tried would run through the words: give them a ground of their own.
+            plate = taken.adjusted(-3 * unit, 0, 3 * unit, 0)
+            spot.painter.fillRect(plate, self.dress.colours[spot.ground])
         spot.painter.drawText(words, _WRAPPED, cell.number)
 
     def _size_names(self, spot: Spot, drawn: TapePicture) -> None:
