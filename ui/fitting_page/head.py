@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from functools import partial
 from typing import Final
 
 from PySide6.QtCore import QPointF, QRect, QRectF, QSize, Qt, Signal
@@ -11,10 +12,11 @@ from PySide6.QtWidgets import QHeaderView, QWidget
 from ui.drawing.head_painter import HeadPainter
 from ui.drawing.smooth import smooth
 from ui.dress import Dress
+from ui.fitting_page.cell_pictures import CellPictures
 from ui.fitting_page.columns import PAD_LEFT, PAD_RIGHT, TAPE_COLUMNS, Column, tape_scale
 from ui.fitting_page.rows import Sheet, TapeHead
 from ui.fitting_page.table_model import FittingModel
-from ui.fitting_page.tape_cells import rider_x
+from ui.fitting_page.tape_cells import Spot, rider_x
 from ui.theme import Ink
 
 HEIGHT: Final = 66.0
@@ -34,11 +36,16 @@ class TapeHeadView(QHeaderView):
     def __init__(self, model: FittingModel, dress: Dress, parent: QWidget) -> None:
         super().__init__(Qt.Orientation.Horizontal, parent)
         self._rows = model
-        self.dress = dress
+        self.wear(dress)
         self.setSectionResizeMode(QHeaderView.ResizeMode.Fixed)
         self.setHighlightSections(False)
         self.setSectionsClickable(False)
         self.setMinimumSectionSize(1)
+
+    def wear(self, dress: Dress) -> None:
+        """Paint in another dress from now on."""
+        self.dress = dress
+        self._pictures = CellPictures()
 
     def sizeHint(self) -> QSize:
         """High enough for a title and both edges of a tape."""
@@ -56,15 +63,29 @@ class TapeHeadView(QHeaderView):
     def paintSection(self, painter: QPainter, rect: QRect, logicalIndex: int) -> None:  # noqa: N803 - Qt's name
         """One column's head."""
         painter.save()
+        column, sheet = Column(logicalIndex), self._rows.sheet
+        if column in TAPE_COLUMNS and sheet is not None:
+            head = sheet.heads[TAPE_COLUMNS[column]]
+            seen = (column, head, self._left_out_beside(column))
+            paint = partial(self._paint_column, column=column)
+            self._pictures.paint(Spot(painter, QRectF(rect)), seen, paint)
+        else:
+            self._paint_column(Spot(painter, QRectF(rect)), column)
+        painter.restore()
+
+    def _left_out_beside(self, column: Column) -> tuple[bool, bool]:
+        """Whether a tape before this one, and one after it, is not shown for want of room."""
+        return self._is_left_out(column, column - 1), self._is_left_out(column, column + 1)
+
+    def _paint_column(self, spot: Spot, column: Column) -> None:
+        painter, rect = spot.painter, spot.box.toRect()
         colours = self.dress.colours
         painter.fillRect(rect, colours[Ink.BAND])
         painter.fillRect(rect.left(), rect.bottom(), rect.width(), 1, colours[Ink.EDGE])
-        column = Column(logicalIndex)
         if column in TAPE_COLUMNS:
             self._paint_tape_column(painter, rect, column)
         else:
             self._paint_plain_column(painter, rect, column)
-        painter.restore()
 
     def mousePressEvent(self, event: QMouseEvent) -> None:
         """A press beside the sign of further tapes brings the next one in."""

@@ -89,7 +89,11 @@ def _cell(stretch: Stretch, top: int, high: int) -> QRect:
 
 
 def _differs(before: Sheet, after: Sheet, number: int, column: Column) -> bool:
-    """Whether a cell looks another way now. Only the very same tape is taken to look the same."""
+    """Whether a cell looks another way now.
+
+    An equal tape need not: where the keyboard is it tells more than its one number. So only the
+    very same one counts as unchanged, and an equal one where nothing is drawn.
+    """
     old, new = before.row(number), after.row(number)
     if not (isinstance(old, ModelRow) and isinstance(new, ModelRow)):
         return old != new or column in TAPE_COLUMNS
@@ -98,4 +102,6 @@ def _differs(before: Sheet, after: Sheet, number: int, column: Column) -> bool:
         return words_in(old, column) != words_in(new, column) or old.key != new.key
     if before.heads[dimension] != after.heads[dimension]:
         return True
-    return old.cells.get(dimension) is not new.cells.get(dimension)
+    was, now = old.cells.get(dimension), new.cells.get(dimension)
+    nothing = was is not None and not was.spans
+    return was is not now and not (nothing and was == now)

@@ -21,7 +21,7 @@ from ui.fitting_page.rows import TAPES, TapeCell, TapeHead
 
 
 class SheetCells:
-    """Makes the cells of one fit when they are asked for, and remembers them."""
+    """Makes the cells of one fit when they are asked for, and remembers them tape by tape."""
 
     def __init__(
         self,
@@ -35,28 +35,28 @@ class SheetCells:
         self._signature = groups.signature(fit)
         self._words = words
         self._heads = heads
-        self._made: dict[tuple[Dimension, int], TapeCell] = {}
-        self._before: dict[tuple[Dimension, int], TapeCell] = {}
-        self._same: npt.NDArray[np.bool_] = np.zeros((len(TAPES), 0), np.bool_)
+        self._made: dict[Dimension, dict[int, TapeCell]] = {tape: {} for tape in TAPES}
 
     def follow(self, shown: SheetCells) -> None:
-        """Take over what still holds of the cells ``shown`` before."""
+        """Share the cells ``shown`` before of every tape on which nothing has changed."""
         alike = self._fit.table is shown._fit.table and self._signature == shown._signature
         if alike and self._words.words is shown._words.words:
-            self._before = shown._made
-            self._same = unchanged(self._fit, shown._fit)
+            same = unchanged(self._fit, shown._fit)
+            for tape, still in zip(TAPES, same.tolist(), strict=True):
+                if still:
+                    self._made[tape] = shown._made[tape]
 
     def cell(self, dimension: Dimension, at: int) -> TapeCell:
-        """The cell of the offer ``at``: the very same object where it has not changed."""
-        key = (dimension, at)
-        made = self._made.get(key)
+        """The cell of the offer ``at``: the very same object as long as it has not changed.
+
+        Where nothing was compared it is made anew: what is said there depends on more than the
+        arrays that ``unchanged`` holds against each other.
+        """
+        made = self._made[dimension].get(at)
         if made is None:
-            kept = self._before.get(key)
-            if kept is not None and self._same[TAPES.index(dimension), at]:
-                made = kept
-            else:
-                made = self._new(dimension, at)
-            self._made[key] = made
+            made = self._new(dimension, at)
+            if not np.isnan(self._fit.lower[TAPES.index(dimension), at]):
+                self._made[dimension][at] = made
         return made
 
     def _new(self, dimension: Dimension, at: int) -> TapeCell:
@@ -71,23 +71,22 @@ class SheetCells:
 
 
 def unchanged(now: FitSheet, before: FitSheet) -> npt.NDArray[np.bool_]:
-    """Where two fits of one table compare the same and come out the same: tapes x offers.
+    """On which tapes two fits of one table compare the same with the same outcome, size by size.
 
     Equal margins to the same range of the chart are an equal reading; towards an open end they say
-    nothing of the layers. Where nothing is compared the answer is no: what is said there depends
-    on more than the arrays.
+    nothing of the layers, so these are held against each other too.
     """
     four = slice(0, len(TAPES))
     same = now.choice.lane[four] == before.choice.lane[four]
     same &= now.states[four] == before.states[four]
-    same &= now.lower[four] == before.lower[four]
-    same &= now.upper[four] == before.upper[four]
+    for mine, its in ((now.lower, before.lower), (now.upper, before.upper)):
+        same &= (mine[four] == its[four]) | (np.isnan(mine[four]) & np.isnan(its[four]))
     same &= _layers(now) == _layers(before)
-    return np.asarray(same, np.bool_)
+    return np.asarray(same.all(axis=1))
 
 
 def _layers(sheet: FitSheet) -> npt.NDArray[np.float64]:
-    """What the layers add on each tape of each offer, in cm."""
-    added = sheet.body.warm - sheet.body.light
+    """What the layers add on each tape of each offer in cm, 0 where there is no reading."""
+    added = np.nan_to_num(sheet.body.warm - sheet.body.light)
     lanes = sheet.choice.lane[: len(TAPES)].astype(np.intp)
     return np.asarray(np.take_along_axis(added, lanes, axis=0))

@@ -68,7 +68,7 @@ class FittingTable(PaintedRows):
     def set_dress(self, dress: Dress) -> None:
         """Change colours, font or density."""
         self._dress = dress
-        self._head.dress = dress
+        self._head.wear(dress)
         words = RowWords(self.rows.words).all_verdicts()
         longest = max(dress.small_strong.width(word) for word in words)
         self._verdict_width = longest + _MARK * dress.unit
