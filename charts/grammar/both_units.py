@@ -44,6 +44,9 @@ _OTHER_SYSTEM: Final = {
 }
 _UNSAID: Final = ((Unit.IN, Unit.CM), (Unit.CM, Unit.IN), (Unit.LB, Unit.KG), (Unit.KG, Unit.LB))
 
+_LEAST_FOR_A_RATIO: Final = 4
+"""A whole figure below is known to no better than an eighth (common practice, no source)."""
+
 
 class Both(NamedTuple):
     """The metric quantity, the other one, and what must be asked or noted."""
@@ -219,7 +222,12 @@ def _in_heading_order(first: Settled, second: Settled, unit: Unit, other: Unit) 
 def _by_ratio(
     first: Settled, second: Settled, unit: Unit | None, dimension: Dimension | None
 ) -> Both | None:
-    """34-36 / 86-91 with no unit or with one only: the ratio tells which is which."""
+    """34-36 / 86-91 with no unit or with one only: the ratio tells which is which.
+
+    Of ages, and of bare figures as small as 2/3, a ratio tells nothing.
+    """
+    if dimension is Dimension.AGE or (unit is None and _small(first.quantity)):
+        return None
     fitting = [
         pair
         for pair in _UNSAID
@@ -233,6 +241,12 @@ def _by_ratio(
     if found is None or unit is not None:
         return found
     return found._replace(doubt=found.doubt or Doubt("unit-missing", "both-units"))
+
+
+def _small(quantity: Quantity) -> bool:
+    """Whether a figure is so small that rounding to a whole hides every ratio."""
+    figures = (quantity.low, quantity.high, quantity.value)
+    return any(one is not None and one.value < _LEAST_FOR_A_RATIO for one in figures)
 
 
 def _compared(first: Settled, unit: Unit, second: Settled, other: Unit) -> Both | None:

@@ -13,7 +13,9 @@ from charts.layout.looks import look
 from charts.sheet import Sheet
 
 _ENTRY: Final = re.compile(r"[(\[]?([A-Z])[)\]]?\s*(?:[—–:=.)]|-\s)\s*(\S[^\n]{2,60}?)[.;,]?\s*")
-_LETTER: Final = re.compile(r"[(\[]?([A-Z])[)\]]?")
+_LETTER: Final = re.compile(r"[(\[]?([A-Z])[)\]]?(?:\s*[(\[]?(?:cm|mm|in(?:ch(?:es)?)?)[)\]]?)?")
+_ENDS: Final = frozenset({Role.LOW_END, Role.HIGH_END})
+_UNNAMED: Final = HeadingReading(Role.UNKNOWN)
 _FEWEST: Final = 2
 """Columns that a legend names; one letter before a word stands in many a text."""
 
@@ -21,20 +23,36 @@ _FEWEST: Final = 2
 def with_legend(table: Table, sheet: Sheet) -> Table:
     """The table with the measures of its lettered columns, where a legend names all of them.
 
-    Two entries that disagree about a letter make no legend.
+    Two entries that disagree about a letter make no legend. An entry in words that nobody knows
+    leaves its column to be asked about. Among other letters an A is never the word for "to".
     """
     lettered = {letter for field in table.fields if (letter := _letter(field)) is not None}
     if len(lettered) < _FEWEST:
         return table
     around = (at.text for at in (*table.titles, *table.notes))
     legend = _legend((*sheet.context, *around, *sheet.notes))
-    if not lettered <= legend.keys():
-        return table
-    fields = (
-        replace(field, heading=legend[letter]) if (letter := _letter(field)) else field
-        for field in table.fields
-    )
-    return replace(table, fields=tuple(fields))
+    known = {letter for letter in lettered & legend.keys() if _names(legend[letter])}
+    if not known or not lettered <= legend.keys():
+        legend = {}
+    return replace(table, fields=tuple(_named(field, legend) for field in table.fields))
+
+
+def _named(field: Field, legend: dict[str, HeadingReading]) -> Field:
+    """A lettered column with what the legend says of its letter; an end of a range it is not.
+
+    Where heading and legend print two units, a person has to say what stands there.
+    """
+    letter, own = _letter(field), field.heading
+    if letter is None or (not legend and own.role not in _ENDS):
+        return field
+    said = legend.get(letter, _UNNAMED)
+    if None not in (said.unit, own.unit) and said.unit is not own.unit:
+        said = _UNNAMED
+    return replace(field, heading=replace(said, unit=own.unit or said.unit))
+
+
+def _names(heading: HeadingReading) -> bool:
+    return heading.role is Role.MEASURE
 
 
 def _letter(field: Field) -> str | None:
@@ -53,5 +71,4 @@ def _legend(texts: Iterable[str]) -> dict[str, HeadingReading]:
             match = _ENTRY.fullmatch(line.strip())
             if match is not None:
                 said.setdefault(match[1], set()).add(match[2].strip())
-    sure = {letter: look(names.pop()).heading for letter, names in said.items() if len(names) == 1}
-    return {letter: heading for letter, heading in sure.items() if heading.role is Role.MEASURE}
+    return {letter: look(names.pop()).heading for letter, names in said.items() if len(names) == 1}

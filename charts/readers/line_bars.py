@@ -9,8 +9,9 @@ from __future__ import annotations
 from collections.abc import Sequence
 from typing import Final
 
+from charts.dimensions import Role, read_heading
 from charts.readers.line_stream import stream_table
-from charts.readers.line_values import is_value
+from charts.readers.line_values import is_blank, is_value
 from charts.readers.lines import Line, LineCell, LineTable
 from charts.readers.plain_text import tidy
 
@@ -18,6 +19,8 @@ _BAR: Final = "|"
 _SEPARATORS: Final = ("|", "\t", ";")
 _FEWEST_BARS: Final = 4
 _LINES_OF_A_CELL: Final = 4
+_FEWEST_COLUMNS: Final = 3
+_FEWEST_ROWS: Final = 3
 _RULE: Final = frozenset("-:=+| ")
 
 
@@ -29,9 +32,41 @@ def barred_table(lines: Sequence[Line]) -> LineTable | None:
         return None
     cells, ends = _cells(lines)
     table = stream_table(cells, inferred=False) if len(cells) > _FEWEST_BARS else None
+    table = table or _counted(cells)
     if table is None:
         return None
-    return LineTable(table.rows, ends[table.used - 1], inferred=table.used < len(cells))
+    inferred = table.inferred or table.used < len(cells)
+    return LineTable(table.rows, ends[table.used - 1], inferred=inferred)
+
+
+def _counted(cells: Sequence[Line]) -> LineTable | None:
+    """All cells as rows of the one width that keeps words and figures in columns of their own.
+
+    Beside the labels a chart may have columns of words, so that figures alone part no rows.
+    """
+    widths = [
+        width
+        for width in range(_FEWEST_COLUMNS, len(cells) // _FEWEST_ROWS + 1)
+        if len(cells) % width == 0 and _in_columns([one.text for one in cells], width)
+    ]
+    if len(widths) != 1:
+        return None
+    rows = [cells[at : at + widths[0]] for at in range(0, len(cells), widths[0])]
+    table = [[LineCell(one.text, one.number) for one in row] for row in rows]
+    return LineTable(table, len(cells), inferred=True)
+
+
+def _in_columns(texts: Sequence[str], width: int) -> bool:
+    """Whether labels that differ stand in front, and every column holds figures or words only."""
+    heads, columns = texts[:width], [texts[width + at :: width] for at in range(width)]
+    if any(map(is_value, heads)) or not all(heads[1:]):
+        return False
+    labels = columns[0]
+    if len(set(labels)) < len(labels) or not all(labels) or any(map(is_value, labels)):
+        return False
+    figures = [at for at, column in enumerate(columns) if any(map(is_value, column))]
+    pure = all(is_value(text) or is_blank(text) for at in figures for text in columns[at] if text)
+    return pure and any(read_heading(heads[at]).role is Role.MEASURE for at in figures)
 
 
 def bar_ended_table(lines: Sequence[Line]) -> LineTable | None:

@@ -7,14 +7,14 @@ from __future__ import annotations
 
 import re
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import lru_cache
 from typing import Final
 
 from charts.dimensions import Role, read_heading
 from charts.readers.line_values import is_glued, is_value, without_limit
 from charts.readers.lines import Line, LineCell, LineTable
-from charts.readers.value_runs import is_size, named_values
+from charts.readers.value_runs import is_size, named_values, sized_values
 
 _BULLET: Final = re.compile(r"\s*(?:[•▪◦●○·*‣»>✓–-]\s+|\d{1,2}[.)]\s+(?=\D))?")
 _LABEL_END: Final = re.compile(r"\s*[:=]\s*|\s+[-–—]\s*")
@@ -30,6 +30,7 @@ _SENTENCE: Final = re.compile(
     r"\s*(?P<label>[^=:.]{1,20}?)\s*[=:]\s*(?P<value>[<>≤≥~]?\s*\d[^=:]*?)"
     r"\s+(?P<name>[^\W\d_][^\d.=:]{2,30}?)\s*(?:\.|\Z)"
 )
+_TITLE: Final = re.compile(r"[^\d:=]{3,60}:")
 _IN_BRACKETS: Final = re.compile(
     r"(?P<label>[^\d()][^()]{0,18}?|\d?X{1,4}[SL])\s*"
     r"\((?P<value>[^()]*\d\s?(?:cms?|kgs?|lbs?|pounds?|kilos?)\b[^()]*)\)\.?",
@@ -39,6 +40,10 @@ _IN_BRACKETS: Final = re.compile(
 _MONEY: Final = re.compile(r"[€$£¥]|\b(?:EUR|USD|GBP|CHF|PLN|SEK|DKK|NOK)\b|\d{5}")
 """Prices, and numbers of pieces or articles: no chart's figures are so long."""
 _MASS: Final = re.compile(r"\d\s*(?:kgs?|lbs?|pounds?|kilos?|кг)\b", re.IGNORECASE)
+_STROKE: Final = re.compile(r"\s*/\s*")
+_STROKE_APART: Final = re.compile(r"\s+/\s+")
+_METRIC: Final = re.compile(r"\d\s*(?:cm|mm)\b", re.IGNORECASE)
+_INCHES: Final = re.compile(r"[\d½¼¾⅛⅜⅝⅞]\s*(?:[\"”″]|''|in(?:ch(?:es)?)?\b)", re.IGNORECASE)
 _LONGEST_LABEL: Final = 28
 _PAIRS_ENOUGH: Final = 3  # one line alone makes a row with so many names
 _LONGEST_LINE: Final = 2_000
@@ -46,11 +51,15 @@ _LONGEST_LINE: Final = 2_000
 
 @dataclass(frozen=True, slots=True)
 class _Said:
-    """One line taken apart: a label, and a value to each name ("" when there is one value)."""
+    """One line taken apart: a label, and a value to each name ("" when there is one value).
+
+    ``lines`` tells where each pair stands when that is not the line of the label.
+    """
 
     label: str
     pairs: tuple[tuple[str, str], ...]
     line: int
+    lines: tuple[int, ...] = ()
 
     @property
     def names(self) -> tuple[str, ...]:
@@ -62,8 +71,7 @@ def prose_table(lines: Sequence[Line]) -> LineTable | None:
     if not may_begin_prose(lines):
         return None
     if _taken_apart(lines[0]) is None:
-        sentences = _sentences(lines[0])
-        return _table(sentences, used=1) if sentences else _records(lines)
+        return _sentences(lines[0]) or _records(lines)
     said: list[_Said] = []
     used = 0
     for line in lines:
@@ -89,19 +97,35 @@ def may_begin_prose(lines: Sequence[Line]) -> bool:
     return following is not None and _name_and_value(following) is not None
 
 
-def _sentences(line: Line) -> list[_Said]:
-    """``X/Small = 30" chest.Small = 32" chest.``: several rows in one line."""
+def _sentences(line: Line) -> LineTable | None:
+    """``Sizes:X/Small = 30" chest.Small = 32" chest.A guide.``: several rows in one line.
+
+    Words before the first colon and behind the last row are kept where they hold no figure.
+    """
+    title = _TITLE.match(line.text)
+    for start in (0, title.end()) if title is not None else (0,):
+        found, end = _rows_from(line, start)
+        before, after = line.text[:start].strip(), line.text[end:].strip()
+        same = len({one.names for one in found}) == 1
+        if len(found) > 1 and same and not any(map(str.isdigit, after)):
+            table = _table(found, used=1)
+            around = [
+                [[LineCell(words, line.number)]] if words else [] for words in (before, after)
+            ]
+            return replace(table, rows=[*around[0], *table.rows, *around[1]])
+    return None
+
+
+def _rows_from(line: Line, start: int) -> tuple[list[_Said], int]:
+    """The rows that follow each other from a place of a line, and where they end."""
     found: list[_Said] = []
-    end = 0
-    if len(line.text) > _LONGEST_LINE:
-        return []
-    while match := _SENTENCE.match(line.text, end):
+    end = start
+    while len(line.text) <= _LONGEST_LINE and (match := _SENTENCE.match(line.text, end)):
         if not is_value(match["value"]):
-            return []
+            break
         found.append(_Said(match["label"], ((match["name"], match["value"]),), line.number))
         end = match.end()
-    same = len({one.names for one in found}) == 1
-    return found if len(found) > 1 and same and not line.text[end:].strip() else []
+    return found, end
 
 
 def _records(lines: Sequence[Line]) -> LineTable | None:
@@ -111,19 +135,48 @@ def _records(lines: Sequence[Line]) -> LineTable | None:
     at = 0
     while at < len(filled) and _name_and_value(filled[at]) is None:
         title = filled[at]
-        pairs = []
+        pairs, places = [], []
         at += 1
         while at < len(filled) and (pair := _name_and_value(filled[at])) is not None:
             pairs.append(pair)
+            places.append(filled[at].number)
             at += 1
-        record = _Said(_unbulleted(title.text), tuple(pairs), title.number)
+        record = _Said(_unbulleted(title.text), tuple(pairs), title.number, tuple(places))
         if len(pairs) < 1 or (said and record.names != said[0].names):
             break
         said.append(record)
     if len(said) < 2 or any(len(one.label) > _LONGEST_LABEL for one in said):
         return None
     last = filled[len(said) * (1 + len(said[0].pairs)) - 1]
-    return _table(said, used=lines.index(last) + 1)
+    return _table([part for one in said for part in _by_strokes(one)], lines.index(last) + 1)
+
+
+def _by_strokes(said: _Said) -> list[_Said]:
+    """``Bust / Back length:`` over ``S: 32 in / 20 in``: a record for each measure of the title.
+
+    Every value needs as many parts as there are measures, in the same units: 32 in / 81 cm is one.
+    """
+    names = _STROKE.split(said.label.rstrip(" :"))
+    values = [_STROKE_APART.split(value) for _, value in said.pairs]
+    measures = {read_heading(name).dimension for name in names}
+    if len(names) < 2 or None in measures or len(measures) < len(names):
+        return [said]
+    if any(len(parts) != len(names) or not _alike(parts) for parts in values):
+        return [said]
+    return [
+        replace(
+            said,
+            label=name,
+            pairs=tuple((size, parts[at]) for size, parts in zip(said.names, values, strict=True)),
+        )
+        for at, name in enumerate(names)
+    ]
+
+
+def _alike(parts: Sequence[str]) -> bool:
+    """Whether all parts are values that print the same units."""
+    units = {(bool(_METRIC.search(one)), bool(_INCHES.search(one))) for one in parts}
+    return len(units) == 1 and all(map(is_value, parts))
 
 
 def _name_and_value(line: Line) -> tuple[str, str] | None:
@@ -154,9 +207,9 @@ def _taken_apart(line: Line) -> _Said | None:
         return _Said(whole["label"], (("", whole["value"].strip()),), line.number)
     for end in _LABEL_END.finditer(text):
         label = text[: end.start()].strip()
-        run = named_values(text) if label[-1:].isdigit() else None
+        run = (named_values(text) or sized_values(text)) if label[-1:].isdigit() else None
         if run is not None and len(run.parts) > 1:
-            return None  # "26 - 32 33 - 38" is ranges, no label and its values
+            return None  # "26 - 32 33 - 38", "2Y 1 - 2Y 86 cm": ranges, no label and its values
         if not label or len(label) > _LONGEST_LABEL or _NO_LABEL.search(label):
             return None
         parts = [part for part in _PART_END.split(text[end.end() :]) if part.strip()]
@@ -202,9 +255,14 @@ def _table(said: Sequence[_Said], used: int) -> LineTable:
     heading = [LineCell(text, said[0].line) for text in (head, *names)]
     rows = [heading] if any((head, *names)) else []
     for one, label in zip(said, labels, strict=True):
-        values = {name.lower(): value for name, value in one.pairs}
-        cells = [label, *(values.get(name.lower(), "") for name in names)]
-        rows.append([LineCell(text, one.line) for text in cells])
+        places = one.lines or (one.line,) * len(one.pairs)
+        values = {
+            name.lower(): LineCell(value, place)
+            for (name, value), place in zip(one.pairs, places, strict=True)
+        }
+        empty = LineCell("", one.line)
+        cells = [values.get(name.lower(), empty) for name in names]
+        rows.append([LineCell(label, one.line), *cells])
     return LineTable(rows, used)
 
 

@@ -22,6 +22,12 @@ _MOST_ROWS: Final = 60
 _FEWEST_BEFORE: Final = 2
 _SIZE_LIKE: Final = re.compile(r"\d?X*[SML][SMLRT]{0,2}(?:/\d{2}(?:[-–]\d{2})?)?\*{0,3}")
 """The letters of sizes in an order that no list has, with what is printed behind them."""
+_BULLET: Final = re.compile(r"\s*[•▪◦●○·*‣–—-]\s+(?=[^\W_])")
+_NAME: Final = r"(?:\d{1,2}[^\W\d_]{1,4}|[^\d:=]*[^\W\d_])"
+_LIST_ITEM: Final = re.compile(
+    rf"(?:{_BULLET.pattern})?{_NAME}(?:\s*[=→]|\s[–—-]\s)|{_BULLET.pattern}{_NAME}\s*:"
+)
+"""``Small - 86 cm``, ``• 2X: 86 cm``: an item of a list, which is no row of columns."""
 _MOST_HEAD_LINES: Final = 2
 _MOST_BROKEN_LINES: Final = 9
 """Lines of headings alone: each broken before its bracket, as narrow columns are captured."""
@@ -108,6 +114,12 @@ def _readings(lines: Sequence[Line], rows: Sequence[_Row]) -> Iterator[tuple[_Ro
 
 
 def _row(text: str, number: int) -> _Row | None:
+    """A size and its values; the bullet of a list before it is no part of the size."""
+    text = text.strip()
+    if _LIST_ITEM.match(text):
+        return None
+    bullet = _BULLET.match(text)
+    text = text[bullet.end() :] if bullet is not None else text
     found = named_values(text) or sized_values(text)
     if found is None or len(found.parts) > _MOST_COLUMNS + 1:
         return None

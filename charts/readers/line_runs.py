@@ -23,6 +23,7 @@ from charts.readers.value_runs import (
     sized_values,
     values_in,
 )
+from charts.schema import Dimension
 
 _MOST_NAME_LINES: Final = 3
 _LINES_LOOKED_AT: Final = 40
@@ -37,6 +38,8 @@ _AGE: Final = re.compile(
 _AGES: Final = re.compile(
     rf"(?P<name>\D{{2,20}}?) (?P<ages>{_AGE.pattern}(?: {_AGE.pattern})+)", re.IGNORECASE
 )
+_AGE_ALONE: Final = re.compile(r"\d{1,2}(?:[-–/]\d{1,2})?")
+_FEWEST_AGES: Final = 3
 _IMPERIAL: Final = ('"', "”", "″", "''")
 _LAST_WORD: Final = re.compile(r"[^\W\d_]+\.?\Z")
 
@@ -56,7 +59,7 @@ class _Walk:
 
 def run_table(lines: Sequence[Line]) -> LineTable | None:
     """The table whose sizes ``lines`` begin with; None when no line of values has as many."""
-    sizes = labels_in(lines[0].text) if lines else None
+    sizes = (labels_in(lines[0].text) or _ages_first(lines)) if lines else None
     guessed = _numbers_first(lines) if sizes is None else None
     sizes = sizes or guessed
     if sizes is None:
@@ -136,6 +139,23 @@ def _numbers_first(lines: Sequence[Line]) -> Named | None:
         measures = all(read_heading(one.name).role is Role.MEASURE for one in below)
         return first if measures and len(first.parts) >= _FEWEST_BARE else None
     return first if read_heading(first.name).role is Role.UNKNOWN else None
+
+
+def _ages_first(lines: Sequence[Line]) -> Named | None:
+    """``Age 2/3 3/4 4/5`` over a measure with as many figures: the ages are the sizes."""
+    words = lines[0].text.split()
+    first = next((at for at, word in enumerate(words) if word[0].isdigit()), 0)
+    name, ages = " ".join(words[:first]), tuple(words[first:])
+    even = len(ages) >= _FEWEST_AGES and all(map(_AGE_ALONE.fullmatch, ages))
+    if not even or read_heading(name).dimension is not Dimension.AGE or not rises(ages):
+        return None
+    follows = next((one for one in lines[1:_LINES_LOOKED_AT] if one.text.strip()), None)
+    below = named_values(follows.text) if follows is not None else None
+    if below is None or len(below.parts) != len(ages):
+        return None
+    heading = read_heading(below.name)
+    measured = heading.role is Role.MEASURE and heading.dimension is not Dimension.AGE
+    return Named(name, ages) if measured else None
 
 
 def _step(walk: _Walk, at: int) -> int:

@@ -56,7 +56,7 @@ def sentence_table(lines: Sequence[Line]) -> LineTable | None:
     if heads is None:
         return None
     labels, common = heads
-    names = [_measure(words) for words in (common, *first.words[1:-1])]
+    names = [measure_among(words) for words in (common, *first.words[1:-1])]
     if any(name is None for name in names):
         return None
     return _table(same, labels, [name or "" for name in names], (common, *first.words[1:-1]))
@@ -90,7 +90,7 @@ def _without_common_end(heads: Sequence[str]) -> tuple[list[str], str] | None:
     return labels, " ".join(split[0][len(split[0]) - common :])
 
 
-def _measure(words: str) -> str | None:
+def measure_among(words: str) -> str | None:
     """The one word among ``words`` that names a measure; None where none or several do."""
     found = [name for word in _WORD.findall(words) if (name := _named_measure(word))]
     return found[0] if len(found) == 1 else None

@@ -11,6 +11,7 @@ from charts.readers.line_bars import bar_ended_table, barred_table, separated_ta
 from charts.readers.line_blocks import block_table
 from charts.readers.line_brackets import bracket_table
 from charts.readers.line_cells import cell_table, streamed_table
+from charts.readers.line_choosing import choosing_table
 from charts.readers.line_columns import column_table
 from charts.readers.line_crossed import crossed_table
 from charts.readers.line_glued import glued_table
@@ -32,6 +33,7 @@ _FINDERS: Final[tuple[Callable[[Sequence[Line]], LineTable | None], ...]] = (
     glued_table,
     prose_table,
     sentence_table,
+    choosing_table,
     barred_table,
     bar_ended_table,
     separated_table,

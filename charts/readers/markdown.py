@@ -1,5 +1,6 @@
 """Markdown to sheets: its tables with bars, and the headings and sentences around them.
 
+Tables of blocks of code, and those without the rule below their heads, are tables all the same.
 Tables are numbered in the order of the text, so a place is always ``table 2!C4``, also where
 there is one table only.
 """
@@ -14,6 +15,14 @@ from typing import Final
 from charts.findings import FindingLog
 from charts.readers.html_tables import said_in_comment
 from charts.readers.lines import numbered
+from charts.readers.markdown_blocks import (
+    MOST_LINES_OF_BLOCK,
+    bars_without_rule,
+    block_of_code,
+    is_fence,
+    is_indented,
+    is_rule,
+)
 from charts.readers.page_outline import Entry, PageTable, Part, sheets_of
 from charts.readers.plain_text import tidy
 from charts.readers.raised_text import Piece, on_one_line
@@ -26,7 +35,7 @@ from charts.readers.source import (
     Source,
     too_many,
 )
-from charts.readers.word_tables import with_word_tables
+from charts.readers.word_tables import page_table, with_word_tables
 from charts.sheet import Cell, Sheet
 
 _ALIGNMENT: Final = re.compile(r"\s*\|?\s*:?-{1,200}:?\s*(?:\|\s*:?-{1,200}:?\s*)*\|?\s*")
@@ -71,19 +80,36 @@ def _begins_table(lines: Sequence[str], at: int) -> bool:
 
 def _outline(lines: Sequence[str]) -> Iterator[Entry]:
     at = 0
+    fenced = False
     while at < len(lines):
         line = lines[at]
-        if _begins_table(lines, at):
-            end = at + 2
-            while end < len(lines) and "|" in lines[end]:
-                end += 1
-            yield Entry(Part.TABLE, table=_table([lines[at], *lines[at + 2 : end]]))
-            at = end
+        if is_fence(line):
+            fenced = not fenced
+            at += 1
+            continue
+        table, used = _table_at(lines, at, in_code=fenced or is_indented(line))
+        if table is not None:
+            yield Entry(Part.TABLE, table=table)
+            at += used
             continue
         following = lines[at + 1] if at + 1 < len(lines) else ""
         underlined = _UNDERLINE.fullmatch(following) if line.strip() else None
         yield from _words(line, underlined)
         at += 2 if underlined else 1
+
+
+def _table_at(lines: Sequence[str], at: int, *, in_code: bool) -> tuple[PageTable | None, int]:
+    """The table that begins at a line, and how many lines it takes up."""
+    end = at
+    while end < len(lines) and "|" in lines[end]:
+        end += 1
+    if _begins_table(lines, at):
+        return _table([lines[at], *lines[at + 2 : end]]), end - at
+    rows = [line for line in lines[at:end] if not is_rule(line)]
+    if bars_without_rule([_fields(line) for line in rows]):
+        return _table(rows), end - at
+    block = block_of_code(lines[at : at + MOST_LINES_OF_BLOCK]) if in_code else None
+    return (page_table(block), block.used) if block is not None else (None, 1)
 
 
 def _words(line: str, underlined: re.Match[str] | None) -> Iterator[Entry]:

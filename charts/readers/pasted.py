@@ -11,6 +11,7 @@ from typing import Final
 from charts.findings import FindingLog
 from charts.readers.delimited import parsed_rows, separator_of
 from charts.readers.line_brackets import bracket_table
+from charts.readers.line_choosing import choosing_table
 from charts.readers.line_marks import without_marks
 from charts.readers.line_prose import prose_table
 from charts.readers.line_series import series_table
@@ -51,7 +52,7 @@ def _holds_prose(text: str) -> bool:
     return any(
         find(lines[at:]) is not None
         for at in range(len(lines))
-        for find in (prose_table, bracket_table, series_table)
+        for find in (prose_table, bracket_table, series_table, choosing_table)
     )
 
 

@@ -19,7 +19,7 @@ _UNIT: Final = (
     r"(?:(?<=[.,]\d\d)\s?m(?![^\W\d_])"  # heights in metres have two places
     r"|\s?(?:cms?|mm|ins?|inch(?:es)?|kgs?|lbs?|ft|st|zoll|pouces|tum|см|кг"
     r"|years?|yrs?|jahre?|ans|años|anni|anos|jaar|år|lat|let|лет)(?![^\W\d_])\.?"
-    r"|\s?(?:''|[\"”″“]))?"
+    r"|\s?(?:''|’’|′′|[\"”″“]))?"
 )
 _FEET: Final = rf"\d\s?['’′]\s?(?:{_FIGURE}\s?[\"”″]?)?"
 _JOINT: Final = r"(?:\s*[-‐‑‒–—―−~]\s*|\s+(?:to|bis|à|a|al|tot|til|till|do|až|até|до)\s+)"
@@ -29,10 +29,15 @@ _LIMIT: Final = (
 )
 _ONE: Final = rf"(?:{_FEET}|{_FIGURE}{_UNIT})"
 _WHOLE: Final = rf"{_LIMIT}{_ONE}(?:{_JOINT}{_ONE})?\+?"
-_VALUE: Final = re.compile(rf"{_WHOLE}(?:\s*\({_WHOLE}\))?(?=\s|\Z)", re.IGNORECASE)
+_METRIC: Final = rf"{_LIMIT}{_FIGURE}(?:{_JOINT}{_FIGURE})?\s?(?:cm|kg)"
+_IMPERIAL: Final = rf"{_LIMIT}{_FIGURE}(?:{_JOINT}{_FIGURE})?\s?(?:''|’’|′′|[\"”″“]|in\b|lbs?\b)"
+_SAME: Final = rf"(?:{_METRIC}\s?/\s?{_IMPERIAL}|{_IMPERIAL}\s?/\s?{_METRIC})"
+"""The same in both units, each with its own: ``86 - 92 cm / 33 3/4 to 36 1/4"``."""
+_VALUE: Final = re.compile(rf"(?:{_SAME}|{_WHOLE}(?:\s*\({_WHOLE}\))?)(?=\s|\Z)", re.IGNORECASE)
 _AGE_OR_VALUE: Final = re.compile(
-    rf"(?:\d{{1,2}}\s?[-–]\s?\d{{1,2}}\s?M(?=\s)|{_VALUE.pattern})", re.IGNORECASE
+    rf"(?:\d{{1,2}}\s?[-–]\s?\d{{1,2}}\s?[MY](?=\s)|{_VALUE.pattern})", re.IGNORECASE
 )
+_YEARS: Final = re.compile(r"\d{1,2}Y", re.IGNORECASE)
 _BRACKETED: Final = re.compile(rf"\(\s*{_WHOLE}\s*\)(?=\s|\Z)", re.IGNORECASE)
 _BEGIN: Final = re.compile(rf"{_LIMIT}[\d½¼¾⅛⅜⅝⅞]|\((?=\s*{_LIMIT}[\d½¼¾])", re.IGNORECASE)
 _JOINED: Final = re.compile(r"\s*([-–/])\s*")
@@ -97,7 +102,8 @@ def sized_values(text: str) -> Named | None:
     words = text.split()
     for count in range(min(_MOST_SIZE_WORDS, len(words) - 1), 0, -1):
         size = " ".join(words[:count])
-        if (is_value(size) and "/" not in size) or not is_size(size):
+        number = is_value(size) and "/" not in size and not _YEARS.fullmatch(size)
+        if number or not is_size(size):
             continue
         values = _values(" ".join(words[count:]), _AGE_OR_VALUE)
         if values:

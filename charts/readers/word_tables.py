@@ -7,6 +7,7 @@ from typing import Final
 
 from charts.findings import FindingLog
 from charts.readers.line_cells import cell_table, streamed_table
+from charts.readers.line_choosing import choosing_table
 from charts.readers.line_listed import listed_table
 from charts.readers.line_prose import prose_table
 from charts.readers.line_runs import run_table
@@ -51,13 +52,14 @@ def _replaced(entries: Sequence[Entry], *, bare: bool) -> Iterator[Entry]:
     while at < len(entries):
         run = lines[at : min(ends[at], at + _LINES_AHEAD)]
         table = listed_table(run) or prose_table(run) or sentence_table(run)
+        table = table or choosing_table(run)
         if table is None and bare:
             table = run_table(run) or cell_table(run) or streamed_table(run)
         if table is None:
             yield entries[at]
             at += 1
             continue
-        yield Entry(Part.TABLE, hidden=entries[at].hidden, table=_page_table(table))
+        yield Entry(Part.TABLE, hidden=entries[at].hidden, table=page_table(table))
         at += table.used
 
 
@@ -73,7 +75,8 @@ def _ends_of_runs(entries: Sequence[Entry]) -> list[int]:
     return ends
 
 
-def _page_table(table: LineTable) -> PageTable:
+def page_table(table: LineTable) -> PageTable:
+    """A table found in lines as a table of a page."""
     cells = {
         (number, column): Cell(text)
         for number, row in enumerate(table.rows)

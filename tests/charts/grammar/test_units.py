@@ -289,3 +289,9 @@ def test_a_waist_over_the_shoulder_may_be_longer_than_a_back() -> None:
     over = Expected(BACK, CM, definition=Definition.BACK_WAIST_SHOULDER_WAIST)
     assert read_cell("78-84", over).reading is Reading.READ
     assert told("78-84", BACK, CM) == "ask impossible [78, 84]"
+
+
+@pytest.mark.parametrize("text", ["2/3", "3/6", "1 / 2"])
+def test_bare_figures_so_small_are_no_kilograms_and_pounds(text: str) -> None:
+    assert read_cell(text).reading is Reading.UNREAD
+    assert read_cell("34/86").also is not None

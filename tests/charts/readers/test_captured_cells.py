@@ -247,3 +247,16 @@ def test_a_cell_lost_among_bars_makes_no_table_of_ages(lost: str) -> None:
     labels = [size.label for chart in reading.charts for size in chart.sizes]
     assert labels == ["6 ans", "8 ans"]
     assert "text-order" in {one.code for one in reading.findings}
+
+
+def test_bars_on_lines_of_their_own_may_part_columns_of_words_too() -> None:
+    cells = ["Size", "Like", "Chest", "CS (Child Small)", "Girls' 4-6", '28-31"']
+    cells += ["CL (Child Large)", "N/A", '33-36"', "AS (Adult Small)", "N/A", "35-41"]
+    found = paste("\n|\n".join([*cells, "Guidelines only"]))
+    assert found.rows()[:4] == [cells[at : at + 3] for at in range(0, 12, 3)]
+    assert found.sheet.inferred
+
+
+def test_bars_that_keep_no_columns_apart_are_no_table() -> None:
+    cells = ["Size", "Like", "Chest", "CS", "Girls' 4-6", '28-31"', "CL", '33-36"', "N/A", "AS"]
+    assert paste("\n|\n".join([*cells, "N/A", "35-41", "end"])).codes == ["no-table"]

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from datetime import date
+from decimal import Decimal
 
 import pytest
 
@@ -132,3 +133,60 @@ def test_what_stands_in_brackets_behind_a_size_with_its_unit_is_its_value() -> N
 )
 def test_a_second_name_or_a_parcel_in_brackets_is_no_value(text: str) -> None:
     assert paste(text).sheet.columns == 1
+
+
+_TWO_LISTS = """\
+Sizes
+
+To Fit Bust:
+
+- Small: 34” (86 cm)
+- Medium: 38” (96.5 cm)
+
+Finished Bust / Back Length:
+
+- Small: 36” (91.4 cm) / 21” (53.3 cm)
+- Medium: 40” (101.6 cm) / 21 ½” (54.6 cm)
+"""
+
+
+def test_a_list_of_two_measures_by_a_stroke_is_a_row_for_each() -> None:
+    found = paste(_TWO_LISTS)
+    assert found.rows()[1:] == [
+        ["", "Small", "Medium"],
+        ["To Fit Bust:", "34” (86 cm)", "38” (96.5 cm)"],
+        ["Finished Bust", "36” (91.4 cm)", "40” (101.6 cm)"],
+        ["Back Length", "21” (53.3 cm)", "21 ½” (54.6 cm)"],
+    ]
+    reading = read_pasted(_TWO_LISTS)
+    chests = [
+        (size.label, one.basis.value, one.value, one.place)
+        for size in reading.charts[0].sizes
+        for one in size.ranges
+        if one.dimension is Dimension.CHEST
+    ]
+    assert chests == [
+        ("Small", "body", 86, "line 5"),
+        ("Small", "finished", Decimal("91.4"), "line 10"),
+        ("Medium", "body", Decimal("96.5"), "line 6"),
+        ("Medium", "finished", Decimal("101.6"), "line 11"),
+    ]
+
+
+@pytest.mark.parametrize("value", ["34 in / 86 cm", "34-36 in", "34 in / 20 in / 60 in"])
+def test_two_units_or_other_counts_by_a_stroke_are_no_two_measures(value: str) -> None:
+    text = f"Bust / Back Length:\nS: {value}\nM: {value}\n\nWaist / Hip:\nS: {value}\nM: {value}\n"
+    assert ["Bust / Back Length:", value, value] in paste(text).rows()
+
+
+def test_rows_of_one_line_may_have_a_title_before_and_a_note_behind() -> None:
+    text = 'Size Guide:10 = 30-32" chest.12 = 32-34" chest.14 = 34-36" chest.A guide only.'
+    assert paste(text).rows() == [
+        ["Size Guide:", ""],
+        ["", "chest"],
+        ["10", '30-32"'],
+        ["12", '32-34"'],
+        ["14", '34-36"'],
+        ["A guide only.", ""],
+    ]
+    assert paste(f"{text[:-1]}, up to 38 inches.").codes == ["no-table"]

@@ -103,3 +103,35 @@ def test_headings_fewer_than_the_figures_make_no_table() -> None:
     reading = read_pasted(_BROKEN.replace("WEIGHT\n(KG)", "(2)"))
     assert not reading.charts
     assert {one.code for one in reading.findings} == {"no-table"}
+
+
+def test_a_bullet_before_a_row_is_no_part_of_its_size() -> None:
+    read = read_pasted("Chest:\n- S 84-90 cm\n- M 90-96 cm\n- L 96-102 cm\n")
+    (chart,) = read.charts
+    assert [size.label for size in chart.sizes] == ["S", "M", "L"]
+    assert not [one for one in read.findings if one.code == "second-axis"]
+
+
+@pytest.mark.parametrize("item", ["- {0}: {1}", "• {0} - {1}", "{0} - {1}", "* {0} = {1}"])
+def test_items_of_a_list_are_named_without_their_signs(item: str) -> None:
+    sizes = {"X-Small": "76-80 cm", "Medium": "88-92 cm", "2X": "100-104 cm"}
+    lines = "\n".join(item.format(*pair) for pair in sizes.items())
+    (chart,) = read_pasted(f"Chest girth\n\n{lines}\n").charts
+    assert [size.label for size in chart.sizes] == list(sizes)
+    assert {one.dimension for size in chart.sizes for one in size.ranges} == {Dimension.CHEST}
+
+
+def test_years_by_their_letter_and_both_units_by_a_stroke_are_rows() -> None:
+    text = (
+        "SIZE AGE HEIGHT CHEST\n"
+        '2Y 1 - 2Y 86 - 92 cm / 33 3/4 to 36 1/4" 52 cm / 20 1/2"\n'
+        '3Y 2 - 3Y 98 cm / 38 1/2" 54 cm / 21 1/4"\n'
+    )
+    assert paste(text).rows() == [
+        ["SIZE", "AGE", "HEIGHT", "CHEST"],
+        ["2Y", "1 - 2Y", '86 - 92 cm / 33 3/4 to 36 1/4"', '52 cm / 20 1/2"'],
+        ["3Y", "2 - 3Y", '98 cm / 38 1/2"', '54 cm / 21 1/4"'],
+    ]
+    ranges = [one for size in read_pasted(text).charts[0].sizes for one in size.ranges]
+    heights = [one for one in ranges if one.dimension is Dimension.HEIGHT]
+    assert [(one.low, one.high, one.value) for one in heights] == [(86, 92, None), (None, None, 98)]

@@ -249,3 +249,20 @@ def test_bare_letters_below_named_sizes_are_their_other_names() -> None:
         {"40", "M"},
         {"42", "L"},
     ]
+
+
+@pytest.mark.parametrize("ages", ["2/3 3/4 4/5", "2 4 6", "2-3 3-4 4-5"])
+def test_ages_over_a_measure_with_as_many_figures_are_the_sizes(ages: str) -> None:
+    text = f"Jodhpurs\n\nAge {ages}\nWaist Size 19’’ 20’’ 21’’\n"
+    (chart,) = read_pasted(text).charts
+    assert [size.label for size in chart.sizes] == ages.split()
+    values = [one for size in chart.sizes for one in size.ranges]
+    waists = [one.value for one in values if one.dimension is Dimension.WAIST]
+    assert waists == [Decimal("48.26"), Decimal("50.8"), Decimal("53.34")]
+
+
+@pytest.mark.parametrize(
+    "below", ["Waist 19’’ 20’’", "Ages 8 9 10", "Price 19 20 21", "Waist of 19’’ to 21’’ fit"]
+)
+def test_ages_over_anything_else_are_no_sizes(below: str) -> None:
+    assert paste(f"Age 2/3 3/4 4/5\n{below}\n").codes == ["no-table"]

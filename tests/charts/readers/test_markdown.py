@@ -73,3 +73,45 @@ def test_bullets_are_rows_where_there_is_no_table() -> None:
 
 def test_markdown_without_a_chart_asks() -> None:
     assert read("# Vests\n\nAsk us.\n", "a.md").codes == ["no-table"]
+
+
+def test_bars_without_a_rule_below_the_head_are_a_table() -> None:
+    sheet = read(
+        "# Vest\n\n| Size | S | M |\n| Chest (cm) | 86 | 92 |\n\nLaid flat.\n", "a.md"
+    ).sheet
+    assert rows_of(sheet) == [["Size", "S", "M"], ["Chest (cm)", "86", "92"]]
+    assert sheet.context == ("Vest",)
+    assert sheet.notes == ("Laid flat.",)
+    assert sheet.place(1, 1) == "table 1!B2"
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "Home | Vests | Sale\nSizes | Help | Contact\n",
+        "| Size | S | M |\n| Chest | 86 | 92 | 98 | 104 |\n",
+        "| Size | S | M |\n",
+    ],
+)
+def test_bars_that_are_no_even_rows_of_figures_make_no_table(text: str) -> None:
+    assert read(text, "a.md").codes == ["no-table"]
+
+
+@pytest.mark.parametrize(
+    "block",
+    [
+        "    Gr.\tChest (cm)\tWaist (cm)\n    S\t86\t70\n    M\t\t76\n",
+        "\tGr.\tChest (cm)\tWaist (cm)\n\tS\t86\t70\n\tM\t\t76\n",
+        "```\nGr.\tChest (cm)\tWaist (cm)\nS\t86\t70\nM\t\t76\n```\n",
+        "~~~\nGr.   Chest (cm)   Waist (cm)\nS     86           70\nM                  76\n~~~\n",
+    ],
+)
+def test_a_block_of_code_with_columns_is_a_table(block: str) -> None:
+    sheet = read(f"## Vest\n\n{block}\nOn the body.\n", "a.md").sheet
+    assert rows_of(sheet) == [
+        ["Gr.", "Chest (cm)", "Waist (cm)"],
+        ["S", "86", "70"],
+        ["M", "", "76"],
+    ]
+    assert sheet.context == ("Vest",)
+    assert sheet.notes == ("On the body.",)
