@@ -166,13 +166,16 @@ def _system(field: Field, line: int) -> bool | None:
     cell = field.cells[line]
     if not cell:
         return None
-    quantity = look(cell[0].text).reading.quantity
-    unit = quantity.unit if quantity else None
     at = field.units[line] if field.units else None
-    if unit is None and at is not None:
-        unit = unit_at(at, field.heading.dimension)
-    unit = unit or field.heading.unit
+    beside = unit_at(at, field.heading.dimension) if at is not None else None
+    unit = _in_the_cell(cell[0], beside=beside is not None) or beside or field.heading.unit
     return unit in METRIC if unit is not None else None
+
+
+def _in_the_cell(at: At, *, beside: bool) -> Unit | None:
+    """The unit a cell has of its own: 83½ is in inches unless another unit stands beside it."""
+    reading = read_cell(at.text, Expected(unit=Unit.CM)) if beside else look(at.text).reading
+    return reading.quantity.unit if reading.quantity is not None else None
 
 
 def _joined(field: Field, pairs: Mapping[int, int]) -> Field:
@@ -197,8 +200,7 @@ def _both(field: Field, lines: tuple[int, int], both: Sequence[At]) -> At:
     first = both[0]
     texts = []
     for number, at in zip(lines, both, strict=True):
-        quantity = look(at.text).reading.quantity
-        own = quantity is not None and quantity.unit is not None
-        unit = field.units[number] if field.units and not own else None
+        unit = field.units[number] if field.units else None
+        unit = unit if _in_the_cell(at, beside=unit is not None) is None else None
         texts.append(f"{at.text.strip()} {unit.text.strip()}" if unit else at.text.strip())
     return replace(first, cell=replace(first.cell, text="\n".join(texts)))
