@@ -14,6 +14,7 @@ from charts.columns.long_backs import backs_doubted
 from charts.columns.meaning import columns_of
 from charts.columns.nameless import beside_nameless
 from charts.columns.pairs import paired
+from charts.columns.positions import positions_told
 from charts.columns.repeats import without_repeats
 from charts.columns.rows import rows_in_another_unit
 from charts.columns.suspects import suspected
@@ -29,7 +30,8 @@ Group = tuple[str | None, str | None]
 
 def charts_of(around: Surroundings) -> list[Chart]:
     """Every chart that one table holds, without the checks of whole charts."""
-    named = backs_doubted(beside_nameless(columns_of(around), around), around)
+    named = positions_told(beside_nameless(columns_of(around), around), around)
+    named = backs_doubted(named, around)
     columns = with_basis(with_units(named, around), around)
     columns = suspected(columns, around)
     each = rows_in_another_unit([filled(column, around) for column in columns], around)

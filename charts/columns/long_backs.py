@@ -1,5 +1,7 @@
 """A length of the back that no back has: the garment's own, printed under the word for the body's.
 
+Where the words around say that a body was measured it stays the back's, and is asked about too.
+
 The figures are kept and asked about once; as a back's they would be called impossible one by one
 or, worse, some of them be believed.
 """
@@ -16,8 +18,9 @@ from charts.columns.fitting import printed_figures
 from charts.columns.meaning import Column
 from charts.columns.words import Surroundings
 from charts.findings import Candidate
+from charts.headings.whose import whose
 from charts.quantities import Unit, canonical
-from charts.schema import Definition, Dimension
+from charts.schema import Basis, Definition, Dimension
 
 _LEAST_CM: Final = Decimal(58)
 _MOST_CM: Final = Decimal(70)
@@ -54,11 +57,21 @@ def _answered(column: Column, around: Surroundings) -> bool:
 
 def _asked(column: Column, around: Surroundings) -> Column:
     readings = (Dimension.OTHER, Dimension.BACK_LENGTH)
+    of_body = next(
+        (
+            basis
+            for words in around.words
+            if (basis := whose(words.text).basis) is not Basis.UNKNOWN
+        ),
+        None,
+    )
+    if of_body is Basis.BODY:
+        readings = (Dimension.BACK_LENGTH, Dimension.OTHER)
     ident = around.log.add(
         "heading-two-readings",
         column.place,
         candidates=tuple(Candidate(one.value, why="heading-fits-values") for one in readings),
         heading=column.heading,
-        first=Dimension.OTHER.value,
+        first=readings[0].value,
     )
-    return replace(column, dimension=Dimension.OTHER).asking(ident)
+    return replace(column, dimension=readings[0], doubted=True).asking(ident)

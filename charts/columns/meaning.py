@@ -18,6 +18,7 @@ from charts.columns.fitting import (
     too_much_said,
 )
 from charts.columns.named_around import axis_of_heights, named_around, noted
+from charts.columns.scale import bare_unit
 from charts.columns.words import Surroundings, girth_around
 from charts.dimensions import HeadingReading, Role, read_heading
 from charts.findings import Candidate
@@ -187,6 +188,8 @@ def _between_readings(column: Column, around: Surroundings) -> Column:
     if no_height(column.field, around):
         dimensions = [dim for dim in dimensions if dim is not Dimension.HEIGHT] or dimensions
     fitting = [dim for dim in dimensions if fits(column.field, dim, limits=telling)]
+    if len(fitting) > 1 and column.unit is None and (unit := bare_unit(around)):
+        fitting = [dim for dim in fitting if fits(column.field, dim, unit, limits=telling)]
     fitting = fitting or [dim for dim in dimensions if fits(column.field, dim)] or dimensions
     girth = dimensions[:1] in ([Dimension.CHEST], [Dimension.WAIST], [Dimension.HIP])
     half_known = girth and bool(column.field.heading.rest)

@@ -14,11 +14,11 @@ from typing import Final
 from charts.columns.fitting import fits, printed_figures
 from charts.columns.meaning import Column
 from charts.columns.words import Surroundings, family_of, of_family
-from charts.dimensions import find_units, plausible
+from charts.dimensions import Role, find_units, plausible
 from charts.findings import Candidate
 from charts.layout.fields import FieldKind
 from charts.notation import Expected, read_cell
-from charts.quantities import Family, Unit, canonical
+from charts.quantities import FAMILY, Family, Unit, canonical
 from charts.schema import Basis, Dimension, UnitFrom
 
 _TRIED: Final[dict[Family, tuple[Unit, ...]]] = {
@@ -31,6 +31,8 @@ _SYSTEMS: Final = (
     (re.compile(r"\bm[eé]tri(?:c|sch|que|co|ca|sk|czn)", re.IGNORECASE), (Unit.CM, Unit.KG)),
     (re.compile(r"\bimp[eé]ri(?:al|ale|aux)\b|\bzöllig", re.IGNORECASE), (Unit.IN, Unit.LB)),
 )
+_LONGEST_CM: Final = Decimal(250)
+"""No length of a body or a garment is more (common practice, no source)."""
 _IMPERIAL: Final = frozenset({Unit.IN, Unit.LB, Unit.FT, Unit.ST})
 
 
@@ -66,12 +68,24 @@ def _said(column: Column, around: Surroundings) -> Column:
 
 def _can_be(column: Column, unit: Unit) -> bool:
     """Whether the figures can be in ``unit``, those of a garment's width as halves too."""
-    if fits(column.field, column.dimension, unit):
+    if fits(column.field, column.dimension, unit) or _only_unit(column, unit):
         return True
     wide = column.garment_sign or column.basis is Basis.FLAT
     limits = plausible(column.dimension, unit, column.definition) if wide else None
     figures = [value for value, own in printed_figures(column.field) if own is None]
     return limits is not None and all(limits[0] <= 2 * one <= limits[1] for one in figures)
+
+
+def _only_unit(column: Column, unit: Unit) -> bool:
+    """Whether half the figures or more can be in ``unit``, and none in any other."""
+    figures = _bare(column)
+    suited = {
+        one: sum(limits[0] <= value <= limits[1] for value in figures)
+        for one in _TRIED[family_of(column.dimension)]
+        if (limits := plausible(column.dimension, one, column.definition)) is not None
+    }
+    rest = sum(count for one, count in suited.items() if one is not unit)
+    return bool(figures) and 2 * suited.get(unit, 0) >= len(figures) and not rest
 
 
 def _from_the_corner(column: Column, family: Family, around: Surroundings) -> Column:
@@ -225,18 +239,34 @@ def _likeliest(
         if one.number not in numbers
     )
 
-    def rank(unit: Unit) -> tuple[int, bool]:
+    def rank(unit: Unit) -> tuple[bool, int, bool]:
         free = [one for one in known if unit not in _taken(one, columns)]
         suited = sum(fits(one.field, one.dimension, unit) for one in free)
-        return suited, imperial and unit in _IMPERIAL
+        return not _too_long_in(unit, bare), suited, imperial and unit in _IMPERIAL
 
     ranked = sorted(_TRIED[family], key=rank, reverse=True)
-    others = [unit for unit in ranked[1:] if rank(unit)[0] > 0]
+    others = [unit for unit in ranked[1:] if rank(unit)[1] > 0]
     return ranked[0], others or ranked[1:2]
 
 
+def _too_long_in(unit: Unit, bare: Sequence[Column]) -> bool:
+    """Whether named lengths would be longer than anything on a person: 150 in of arm span.
+
+    One figure alone may be a slip.
+    """
+    if FAMILY[unit] is not Family.LENGTH:
+        return False
+    named = [one for one in bare if not one.nameless and one.role is not Role.LABEL]
+    figures = [value for one in named for value in _bare(one)]
+    return sum(canonical(value, unit) > _LONGEST_CM for value in figures) > 1
+
+
+def _bare(column: Column) -> list[Decimal]:
+    return [value for value, own in printed_figures(column.field) if own is None]
+
+
 def _ask(column: Column, unit: Unit, others: Sequence[Unit], around: Surroundings) -> str:
-    figures = [value for value, own in printed_figures(column.field) if own is None]
+    figures = _bare(column)
     sample = figures[:2] if len(figures) > 1 else figures
     return around.log.add(
         "unit-missing",

@@ -106,15 +106,20 @@ def words_around(table: Table, file: str) -> tuple[Words, ...]:
 def title_of(table: Table) -> str | None:
     """The nearest title or caption as printed; the furniture of a page is none.
 
-    What names the table comes before a sentence about it, wherever either stands.
+    What names the table comes before a sentence or a bracket about it, wherever either stands.
     A band alone, "Men", is a title together with the one above it: shorts for men are no jerseys.
     """
     titles = [*(at.text for at in reversed(table.titles)), *_without_tabs(table.sheet.context)]
     titles = [text.strip() for text in titles if text.strip() and not _beside(text)]
-    titles = [text for text in titles if not text.endswith((".", "!", "?"))] or titles
+    titles = [text for text in titles if not _about_it(text)] or titles
     if len(titles) > 1 and _only_a_band(titles[0]):
         return f"{titles[1]} · {titles[0]}"
     return titles[0] if titles else None
+
+
+def _about_it(text: str) -> bool:
+    bracketed = text.startswith("(") and text.find(")") == len(text) - 1
+    return bracketed or text.endswith((".", "!", "?"))
 
 
 def _only_a_band(text: str) -> bool:

@@ -1,0 +1,171 @@
+"""Girths at half of what a body measures: a garment laid flat, which the table does not say.
+
+Nothing is doubled. The question bears on every value of every column that may be halves.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import replace
+from decimal import Decimal
+from typing import Final
+
+from charts.columns.fitting import printed_figures
+from charts.columns.meaning import Column
+from charts.columns.words import Surroundings
+from charts.dimensions import plausible
+from charts.layout.fields import FieldKind
+from charts.layout.looks import look
+from charts.plausible_ranges import half_of_a_girth
+from charts.quantities import canonical
+from charts.schema import Basis, Dimension
+from charts.size_labels import LabelKind
+
+_GIRTHS: Final = frozenset({Dimension.CHEST, Dimension.WAIST, Dimension.HIP})
+_FLAT_CM: Final = (Decimal(36), Decimal(67))
+"""Chest figures in cm of adults' sizes that are halves laid flat."""
+_NO_WHOLE: Final = Decimal("1.4")
+"""A whole waist or hip is more than this times half a chest (common practice, no source)."""
+_SMALLEST: Final = Decimal(52)
+_LARGEST: Final = Decimal(76)
+"""From a half no child's girth reaches to one no grown-up's does (common practice, no source)."""
+_ADULT_HEIGHT_CM: Final = Decimal(150)
+_GROWN: Final = frozenset({"women", "men", "unisex", None})
+
+
+def halves_doubted(columns: Sequence[Column], around: Surroundings) -> list[Column]:
+    """The columns with a question on the girths that are perhaps halves laid flat."""
+    return _beside_flat(_below_any_body(_flat_doubted(columns, around), around), around)
+
+
+def _below_any_body(columns: Sequence[Column], around: Surroundings) -> list[Column]:
+    """Girths that begin below any body's and end among halves: the larger ones are halves too.
+
+    Beside the ages or the heights of children they are asked about one by one.
+    """
+    if any(_of_children(column) for column in columns) or LabelKind.AGE in _labels(around):
+        return list(columns)
+    small = [one for one in columns if _among_halves(one) and not one.laid_flat]
+    if not any(_too_small_for_a_body(one) for one in small):
+        return list(columns)
+    ident = around.log.add(
+        "laid-flat", small[0].place, key=around.table.area, heading=small[0].heading
+    )
+    return [
+        replace(column, laid_flat=True).asking(ident) if column in small else column
+        for column in columns
+    ]
+
+
+def _among_halves(column: Column) -> bool:
+    """Whether every figure of a girth that is not said to lie flat is one of halves."""
+    if column.dimension not in _GIRTHS or column.basis is Basis.FLAT:
+        return False
+    figures = [(value, own or column.unit) for value, own in printed_figures(column.field)]
+    limits = [(value, half_of_a_girth(column.dimension, unit)) for value, unit in figures if unit]
+    return bool(limits) and all(
+        half is not None and half[0] <= value <= half[1] for value, half in limits
+    )
+
+
+def _flat_doubted(columns: Sequence[Column], around: Surroundings) -> list[Column]:
+    """Chests of adults' sizes at half a girth: asked for every girth of the table at once."""
+    halves = [one for one in columns if one.dimension is Dimension.CHEST and _half(one)]
+    if not halves or not _adults(columns, around):
+        return list(columns)
+    ident = around.log.add(
+        "laid-flat", halves[0].place, key=around.table.area, heading=halves[0].heading
+    )
+    return [
+        replace(column, laid_flat=True).asking(ident) if _half(column) else column
+        for column in columns
+    ]
+
+
+def _beside_flat(columns: Sequence[Column], around: Surroundings) -> list[Column]:
+    """Girths without a word beside one that is said to lie flat, and no larger: halves as well."""
+    flat = [one for one in columns if one.dimension in _GIRTHS and one.basis is Basis.FLAT]
+    widest = max((figure for one in flat for figure in _in_cm(one)), default=Decimal(0))
+    doubted = [
+        one
+        for one in columns
+        if one.dimension in _GIRTHS
+        and one.basis in {Basis.UNKNOWN, Basis.FINISHED}
+        and not one.laid_flat
+        and 0 < max(_in_cm(one), default=Decimal(0)) < _NO_WHOLE * widest
+    ]
+    if not doubted:
+        return list(columns)
+    ident = around.log.add(
+        "laid-flat", doubted[0].place, key=around.table.area, heading=doubted[0].heading
+    )
+    return [
+        replace(column, laid_flat=True).asking(ident) if column in doubted else column
+        for column in columns
+    ]
+
+
+def _in_cm(column: Column) -> list[Decimal]:
+    """Every figure of a column of lengths in cm; none where its unit is not known."""
+    return [
+        canonical(value, unit)
+        for value, own in printed_figures(column.field)
+        if (unit := own or column.unit) is not None
+    ]
+
+
+def _half(column: Column) -> bool:
+    """A girth without a word for its basis, all of whose figures are at half an adult's."""
+    if column.dimension not in _GIRTHS or column.basis is Basis.FLAT:
+        return False
+    if column.basis is Basis.BODY and not _too_small_for_a_body(column):
+        return False
+    low, high = _FLAT_CM
+    figures = _in_cm(column)
+    if not figures or min(figures) < low:
+        return False
+    return max(figures) <= high or (min(figures) <= _SMALLEST and max(figures) <= _LARGEST)
+
+
+def _too_small_for_a_body(column: Column) -> bool:
+    """Beside a height a girth is the body's, unless one of its figures can be no body's."""
+    if column.field.heading.basis is Basis.BODY:
+        return False
+    for value, own in printed_figures(column.field):
+        unit = own or column.unit
+        limits = plausible(column.dimension, unit, column.definition) if unit else None
+        if limits is not None and value < limits[0]:
+            return True
+    return False
+
+
+def _adults(columns: Sequence[Column], around: Surroundings) -> bool:
+    """Letters for sizes, no children's band, no heights of children, no ages."""
+    table = around.table
+    letters = _labels(around)
+    if LabelKind.ALPHA not in letters or LabelKind.AGE in letters:
+        return False
+    bands = {look(words.text).band for words in around.words}
+    bands |= {
+        look(cell[0].text).band for f in table.of(FieldKind.LABEL) for cell in f.cells if cell
+    }
+    return bands <= _GROWN and not any(_of_children(column) for column in columns)
+
+
+def _labels(around: Surroundings) -> set[LabelKind]:
+    """The kinds of labels that the sizes of a table have."""
+    return {
+        one.label.kind
+        for field in around.table.of(FieldKind.LABEL)
+        for cell in field.cells
+        if cell and (one := look(cell[0].text)).label is not None
+    }
+
+
+def _of_children(column: Column) -> bool:
+    if column.dimension is Dimension.AGE:
+        return True
+    if column.dimension is not Dimension.HEIGHT or column.unit is None:
+        return False
+    heights = [canonical(value, own or column.unit) for value, own in printed_figures(column.field)]
+    return bool(heights) and max(heights) < _ADULT_HEIGHT_CM

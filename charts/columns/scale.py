@@ -1,0 +1,52 @@
+"""The unit that the bare figures of a table must be in, before any unit is looked for.
+
+A chest of 96 and an arm span of 150 are centimetres; the length of 70 beside them is then no
+height in inches.
+"""
+
+from __future__ import annotations
+
+from decimal import Decimal
+from itertools import islice
+from typing import Final
+
+from charts.columns.fitting import printed_figures
+from charts.columns.words import Surroundings, family_of
+from charts.dimensions import Role, plausible
+from charts.layout.fields import Field, FieldKind
+from charts.quantities import Family, Unit
+from charts.schema import Dimension
+
+_LOOKED_AT: Final = 12
+"""Columns that are enough: a hostile sheet has thousands, and each may ask."""
+_LONGEST: Final = {Unit.IN: Decimal(100), Unit.CM: Decimal(250)}
+"""No length of a body or a garment is more, in either unit (common practice, no source)."""
+
+
+def bare_unit(around: Surroundings) -> Unit | None:
+    """Centimetres, where named lengths of the table without a unit can be in nothing else.
+
+    One figure alone may be a slip.
+    """
+    bare = (one for one in around.table.of(FieldKind.VALUES) if _bare_length(one))
+    found = list(islice(bare, _LOOKED_AT))
+    figures = [(one, value) for one in found for value, own in printed_figures(one) if own is None]
+    if any(value > _LONGEST[Unit.CM] for _, value in figures):
+        return None
+    return Unit.CM if sum(value > _most_inches(one) for one, value in figures) > 1 else None
+
+
+def _bare_length(one: Field) -> bool:
+    heading = one.heading
+    named = heading.role is Role.MEASURE and heading.dimension is not None
+    plain = heading.unit is None and not one.units
+    return named and plain and not heading.candidates and _is_length(heading.dimension)
+
+
+def _is_length(dimension: Dimension | None) -> bool:
+    return family_of(dimension) is Family.LENGTH
+
+
+def _most_inches(one: Field) -> Decimal:
+    limits = plausible(one.heading.dimension or Dimension.OTHER, Unit.IN, one.heading.definition)
+    return limits[1] if limits is not None else _LONGEST[Unit.IN]
