@@ -31,6 +31,7 @@ from charts.blocks_back import turned_back
 from charts.choice import Choice, choice, settled_words, words
 from charts.dimensions import find_units, read_heading
 from charts.findings import DANGER, Candidate, Finding
+from charts.grouping import GROUP
 from charts.quantities import Unit
 from charts.schema import Basis, Definition, Dimension, FileReading
 
@@ -52,7 +53,7 @@ _BASES: Final = (Basis.FINISHED, Basis.BODY, Basis.FLAT)
 
 def choices(finding: Finding, reading: FileReading) -> tuple[Choice, ...]:
     """The acts that may answer ``finding``, the likeliest first; none for what is no question."""
-    if finding.parts:
+    if finding.values.get("case") == GROUP:
         return tuple(_of_a_group(finding, reading))
     if not finding.candidates and finding.values.get("case") == _CELL:
         return tuple(_of_a_cell(finding, reading))
@@ -102,10 +103,15 @@ def _columns(finding: Finding, reading: FileReading) -> dict[str, tuple[str, ...
 
 
 def _as_printed(finding: Finding, reading: FileReading) -> Choice:
-    asked = Question.of(finding)
+    return choice("as-printed", *_of_print(finding, reading))
+
+
+def _of_print(finding: Finding, reading: FileReading) -> Iterator[AsPrinted]:
+    """The print confirmed at the place of the question, or of each of its parts."""
     printed = printed_around(finding, reading)
-    act = AsPrinted(asked.place, asked.code, asked.heading, asked.text, printed)
-    return choice("as-printed", act)
+    for part in finding.parts or (finding,):
+        one = Question.of(part)
+        yield AsPrinted(one.place, one.code, one.heading, one.text, printed)
 
 
 def _taken(finding: Finding, candidate: Candidate) -> Choice:
@@ -150,12 +156,7 @@ def _of_a_group(finding: Finding, reading: FileReading) -> Iterator[Choice]:
         ]
         yield choice("take-all", *acts, candidate=candidate, text=candidate.text)
     if not any(candidate.why == "as-printed" for candidate in finding.candidates):
-        printed = printed_around(finding, reading)
-        asked = [Question.of(part) for part in finding.parts]
-        acts_of_print = [
-            AsPrinted(one.place, one.code, one.heading, one.text, printed) for one in asked
-        ]
-        yield choice("as-printed-all", *acts_of_print)
+        yield choice("as-printed-all", *_of_print(finding, reading))
 
 
 def _like(candidate: Candidate, finding: Finding, part: Finding) -> Candidate:
@@ -214,8 +215,11 @@ def _near(finding: Finding, reading: FileReading) -> Iterator[Choice]:
 
 def _none_of_them(finding: Finding, reading: FileReading) -> Iterator[Choice]:
     yield choice("other-measure", *_meaning(finding, reading, dimension=Dimension.OTHER))
-    heading = finding.values.get("heading", "")
-    yield choice("leave-out-column", LeftOut(Part.COLUMN, finding.place, heading))
+    left = [
+        LeftOut(Part.COLUMN, part.place, part.values.get("heading", ""))
+        for part in finding.parts or (finding,)
+    ]
+    yield choice("leave-out-column", *left)
 
 
 def _basis(finding: Finding, reading: FileReading) -> Iterator[Choice]:

@@ -11,14 +11,16 @@ from dataclasses import dataclass, replace
 from types import MappingProxyType
 from typing import Final
 
-from charts.findings import LEVELS, Finding, Level, listed
-from charts.schema import Chart, FileReading, Range, Size
+from charts.equal_questions import one_of_each, with_ids
+from charts.findings import LEVELS, Finding, Level
+from charts.schema import FileReading
 
 GROUP: Final = "group"
 """The case of a finding's sentence that speaks of several cells."""
 _CELL: Final = "cell"
 _NOTATIONS: Final = frozenset({"feet-or-range", "separator-lost", "double-range"})
 """Ways of writing: whoever writes one cell so writes all of them so."""
+_HALVES: Final = "laid-flat"
 _SLIPS: Final = frozenset({"impossible", "units-disagree", "order-broken"})
 """Slips of single cells, each another: only many alike are one question."""
 _MANY: Final = 3
@@ -34,9 +36,10 @@ class _Kind:
 
 def grouped(reading: FileReading) -> FileReading:
     """The reading with the questions of one kind joined; what is asked once stays as it is."""
+    reading = one_of_each(reading)
     joined: dict[str, Finding] = {}
     for kind in _kinds(reading.findings):
-        least = 2 if kind.parts[0].code in _NOTATIONS else _MANY
+        least = 2 if kind.parts[0].code in _NOTATIONS | {_HALVES} else _MANY
         if len(kind.parts) >= least:
             joined |= dict.fromkeys((part.id for part in kind.parts), _joined(kind))
     if not joined:
@@ -45,7 +48,7 @@ def grouped(reading: FileReading) -> FileReading:
     by_id = {one.id: one for one in reading.findings} | {one.id: one for one in joined.values()}
     return replace(
         reading,
-        charts=tuple(_of_chart(chart, joined) for chart in reading.charts),
+        charts=with_ids(reading.charts, {part: one.id for part, one in joined.items()}),
         findings=tuple(by_id[ident] for ident in findings),
     )
 
@@ -70,7 +73,7 @@ def _kinds(findings: Sequence[Finding]) -> Iterator[_Kind]:
 
 def _of_a_cell(one: Finding) -> bool:
     case = one.values.get("case", "")
-    if one.code in _NOTATIONS:
+    if one.code in _NOTATIONS | {_HALVES}:
         return case == _CELL
     return one.code in _SLIPS and (case == _CELL or (case == "" and "other" in one.values))
 
@@ -91,18 +94,3 @@ def _joined(kind: _Kind) -> Finding:
         candidates=tuple(one for one in first.candidates if one.why in kind.whys),
         parts=tuple(kind.parts),
     )
-
-
-def _of_chart(chart: Chart, joined: dict[str, Finding]) -> Chart:
-    return replace(chart, sizes=tuple(_of_size(size, joined) for size in chart.sizes))
-
-
-def _of_size(size: Size, joined: dict[str, Finding]) -> Size:
-    return replace(size, ranges=tuple(_of_range(one, joined) for one in size.ranges))
-
-
-def _of_range(one: Range, joined: dict[str, Finding]) -> Range:
-    if not any(ident in joined for ident in one.findings):
-        return one
-    ids = (joined[ident].id if ident in joined else ident for ident in one.findings)
-    return replace(one, findings=listed(*ids))

@@ -45,6 +45,11 @@ KINDS = [
         "units-disagree",
         3,
     ),
+    (
+        "Age,Chest,Waist\n0-3 M,39 cm,40 cm\n6-12 M,50 cm,50 cm\n2,53 cm,52 cm\n",
+        "laid-flat",
+        2,
+    ),
 ]
 
 
