@@ -6,8 +6,9 @@ the door; it gives these names too.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from enum import StrEnum
+from typing import NamedTuple
 
 from charts.quantities import Figure, Unit
 from charts.schema import Basis, Definition, Dimension, Kind
@@ -30,18 +31,23 @@ class Expected:
     basis: Basis = Basis.UNKNOWN
     definition: Definition = Definition.UNKNOWN
 
+    _hash: int = field(init=False, repr=False, compare=False)
+
+    def __post_init__(self) -> None:
+        """Work out the hash once: it is asked for with every cell, and this much tells columns."""
+        object.__setattr__(self, "_hash", hash((self.dimension, self.unit, self.second_unit)))
+
     def __hash__(self) -> int:
-        """Enough to tell columns apart: it is asked for with every cell."""
-        return hash((self.dimension, self.unit, self.second_unit))
+        return self._hash
 
 
-@dataclass(frozen=True, slots=True)
-class Quantity:
+class Quantity(NamedTuple):
     """One quantity as printed: a range, an open end or a single value, figures in ``unit``.
 
     Feet and inches come as inches, stones as pounds, months as years. ``unit`` is None when the
     cell prints none and its notation proves none: it is the column's then. ``tolerance`` is in
-    the same unit and never widens ``low`` and ``high``.
+    the same unit and never widens ``low`` and ``high``. A named tuple is made in a quarter of the
+    time of a frozen dataclass, and thousands are made for a file.
     """
 
     kind: Kind
@@ -72,8 +78,7 @@ class Reading(StrEnum):
     UNREAD = "unread"
 
 
-@dataclass(frozen=True, slots=True)
-class CellReading:
+class CellReading(NamedTuple):
     """One cell, read.
 
     ``quantity`` is the metric one when two units are printed, ``also`` the other. ``label`` is

@@ -11,7 +11,7 @@ OPEN_WAVE: Final = "\u2053"
 """The sign that a wave dash with one end only is made: up to 90 in front, from 90 behind it."""
 
 _MAX_LENGTH: Final = 2000
-_PLAIN_SIGN: Final = r"(?:[\w.,+/\"'~>=:-]|<(?=[ =\d]))+"
+_PLAIN_SIGN: Final = r"(?:[\w.,+/\"'~>=:±-]|<(?=[ =\d]))+"
 _PLAIN: Final = re.compile(rf"{_PLAIN_SIGN}(?: {_PLAIN_SIGN})*", re.ASCII)
 
 _VULGAR: Final = {
@@ -93,8 +93,10 @@ def clean(text: str) -> str:
     a cell can sensibly be comes back cut to 2,000 characters.
     """
     text = text[:_MAX_LENGTH]
-    if _PLAIN.fullmatch(text) and "''" not in text:
-        return text
+    # Most cells are plain but for the dash: where nothing else is odd, no other repair bears on it.
+    dashed = text.replace("\u2013", "-")
+    if _PLAIN.fullmatch(dashed) and "''" not in dashed:
+        return dashed
     if "&" in text:
         text = html.unescape(html.unescape(text))
     if not text.isascii():

@@ -6,7 +6,6 @@ The parts stand in ``charts.grammar``, the words in ``resources/vocabulary``.
 
 from __future__ import annotations
 
-from dataclasses import replace
 from functools import lru_cache
 from typing import Final
 
@@ -15,6 +14,7 @@ from charts.cell_text import clean
 from charts.grammar.both_units import Both, both_units
 from charts.grammar.compounds import compound_without_marks
 from charts.grammar.outcome import asked, in_doubt, outcome
+from charts.grammar.plain_forms import plain_form
 from charts.grammar.ranges import quantity
 from charts.grammar.senses import END, NUMBER, blanks
 from charts.grammar.settle import Settled, settle
@@ -57,6 +57,9 @@ def _too_long(text: str) -> CellReading:
 @lru_cache(maxsize=65536)
 def _read(text: str, expected: Expected) -> CellReading:
     plain = clean(text)
+    plainly = _plainly(plain, expected)
+    if plainly is not None:
+        return plainly
     folded = unaccented(plain)
     if folded in blanks():
         return _BLANK
@@ -64,6 +67,15 @@ def _read(text: str, expected: Expected) -> CellReading:
     if NUMBER not in cell.senses:
         return _UNREAD if any(map(str.isdigit, plain)) else _NOTE
     return _whole_cell(cell) or _UNREAD
+
+
+def _plainly(plain: str, expected: Expected) -> CellReading | None:
+    """The reading of a cell that its form alone tells, None for any other cell."""
+    draft = plain_form(plain, decimal_comma=expected.decimal_comma)
+    settled = draft and settle(draft, expected, plain)
+    if settled is None:
+        return None
+    return compound_without_marks(plain, expected) or outcome(settled, expected)
 
 
 def _whole_cell(cell: Cell) -> CellReading | None:
@@ -82,7 +94,7 @@ def _one_quantity(cell: Cell) -> Settled | None:
     parsed = quantity(cell, 0)
     if parsed is None or cell.senses[parsed[1]] != END:
         return None
-    return settle(parsed[0], cell, cell.plain)
+    return settle(parsed[0], cell.expected, cell.plain)
 
 
 def _of_both(both: Both, expected: Expected) -> CellReading:
@@ -92,9 +104,9 @@ def _of_both(both: Both, expected: Expected) -> CellReading:
         if both.other_reading is not None:
             candidates.append((both.other_reading, "as-printed"))
         found = asked(both.doubt.code, both.quantity, tuple(candidates))
-        return replace(found, also=both.also)
+        return found._replace(also=both.also)
     doubted = in_doubt(both.quantity, expected)
     if doubted is not None:
-        return replace(doubted, also=both.also)
+        return doubted._replace(also=both.also)
     notes = (both.note,) if both.note else ()
     return CellReading(Reading.READ, both.quantity, both.also, notes=notes)

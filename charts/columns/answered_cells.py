@@ -53,4 +53,4 @@ def _candidate(reading: CellReading, why: str, text: str | None = None) -> Quant
 
 
 def _read(reading: CellReading, quantity: Quantity) -> CellReading:
-    return replace(reading, reading=Reading.READ, quantity=quantity, code=None, candidates=())
+    return reading._replace(reading=Reading.READ, quantity=quantity, code=None, candidates=())

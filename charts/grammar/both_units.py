@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
 from typing import Final, NamedTuple
 
 from charts.cell_reading import Expected, Quantity
@@ -108,8 +107,8 @@ def _like(left: Draft, right: Draft) -> Draft:
 def _settled_pair(
     cell: Cell, left: Draft, one: tuple[int, int], right: Draft, other: tuple[int, int]
 ) -> tuple[Settled, Settled] | None:
-    first = settle(left, cell, cell.text(*one))
-    second = settle(right, cell, cell.text(*other))
+    first = settle(left, cell.expected, cell.text(*one))
+    second = settle(right, cell.expected, cell.text(*other))
     return None if first is None or second is None else (first, second)
 
 
@@ -254,7 +253,7 @@ def _compared(first: Settled, unit: Unit, second: Settled, other: Unit) -> Both 
     if FAMILY[unit] is not FAMILY[other] or FAMILY[unit] is Family.AGE:
         return None
     how = agreement(first.quantity, unit, second.quantity, other)
-    one, two = replace(first.quantity, unit=unit), replace(second.quantity, unit=other)
+    one, two = first.quantity._replace(unit=unit), second.quantity._replace(unit=other)
     if unit not in METRIC and other in METRIC:
         one, two = two, one
     doubt = first.doubt or second.doubt

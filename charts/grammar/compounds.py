@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from collections.abc import Mapping
 from decimal import Decimal
 from typing import Final, NamedTuple
 
@@ -29,6 +30,11 @@ class _Compound(NamedTuple):
 
 _FEET: Final = _Compound(Unit.IN, INCHES_OF_A_FOOT, 4, 6, "feet-inches")
 _STONES: Final = _Compound(Unit.LB, POUNDS_OF_A_STONE, 4, 30, "stones-pounds")
+_TOLD: Final[Mapping[Unit | None, _Compound]] = {Unit.FT: _FEET, Unit.ST: _STONES}
+_OF_DIMENSION: Final[Mapping[Dimension | None, _Compound]] = {
+    Dimension.HEIGHT: _FEET,
+    Dimension.WEIGHT: _STONES,
+}
 
 
 def compound_without_marks(plain: str, expected: Expected) -> CellReading | None:
@@ -44,13 +50,10 @@ def compound_without_marks(plain: str, expected: Expected) -> CellReading | None
 
 
 def _kind(expected: Expected) -> _Compound | None:
-    if expected.unit is Unit.FT:
-        return _FEET
-    if expected.unit is Unit.ST:
-        return _STONES
-    if expected.dimension is Dimension.HEIGHT:
-        return _FEET
-    return _STONES if expected.dimension is Dimension.WEIGHT and expected.unit is None else None
+    if expected.unit in _TOLD:
+        return _TOLD[expected.unit]
+    kind = _OF_DIMENSION.get(expected.dimension)
+    return None if kind is _STONES and expected.unit is not None else kind
 
 
 def _single(
@@ -59,7 +62,7 @@ def _single(
     big, mark, small = int(match[1]), match[2], int(match[3])
     if not kind.least <= big <= kind.most or small >= kind.small:
         return None
-    told = expected.unit in {Unit.FT, Unit.ST}
+    told = expected.unit in _TOLD
     if mark != "-" and not told:
         return None
     if kind is _STONES and not told and big < small:

@@ -50,7 +50,7 @@ def number(cell: Cell, at: int) -> Found:
         return None
     text = cell.texts[at]
     if not text.isdecimal():
-        read = _decimal(text, cell.expected.decimal_comma)
+        read = bare(text, cell.expected.decimal_comma)
         return (read, at + 1) if read is not None else None
     if len(text) > MOST_DIGITS:
         return None
@@ -60,6 +60,11 @@ def number(cell: Cell, at: int) -> Found:
         if found is not None:
             return found
     return _whole(text), at + 1
+
+
+def bare(text: str, comma_allowed: bool) -> Value | None:
+    """The number that ``text`` is by itself, with no fraction; None when it has too many places."""
+    return _whole(text) if text.isdecimal() else _decimal(text, comma_allowed)
 
 
 def _with_fraction(cell: Cell, at: int) -> Found:

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import re
-from dataclasses import replace
 from decimal import Decimal
 from functools import lru_cache
 from typing import Final
@@ -14,9 +13,13 @@ from charts.grammar.settle import METRES, METRES_STEP, Settled
 from charts.grammar.values import INCHES_OF_A_FOOT, POUNDS_OF_A_STONE
 from charts.plausible_ranges import half_of_a_girth, plausible
 from charts.quantities import FAMILY, Family, Figure, Unit
-from charts.schema import Basis, Definition, Dimension, Kind
+from charts.schema import Basis, Dimension, Kind
 
 Candidates = tuple[tuple[Quantity, str], ...]
+# Asked of every cell, and an enum looks its members up anew at each mention.
+_READ: Final = Reading.READ
+_UNREAD: Final = Kind.UNREAD
+_STONES: Final = Unit.ST
 _TEN: Final = Decimal(10)
 _TWO_NUMBERS: Final = re.compile(r"(\d+),(\d+)")
 _KINDRED: Final = (
@@ -24,6 +27,10 @@ _KINDRED: Final = (
     {Unit.ST, Unit.LB},
     {Unit.M, Unit.CM},
 )
+_FAMILIES: Final = {Dimension.WEIGHT: Family.MASS, Dimension.AGE: Family.AGE}
+"""What is measured otherwise than in lengths."""
+_OF_SOMETHING_ELSE: Final = (Decimal(1), Decimal(0))
+"""The limits in a unit that does not measure the dimension: no figure is between them."""
 _GARMENT_ROOM: Final = Decimal("1.25")
 _OTHER_UNITS: Final = {
     Family.LENGTH: (Unit.CM, Unit.IN, Unit.MM, Unit.M),
@@ -36,18 +43,24 @@ _UNDECIDED: Final = frozenset({"thousands", "comma-between", "decimal-feet"})
 def outcome(settled: Settled, expected: Expected) -> CellReading:
     """The reading of a cell that is one quantity."""
     quantity = settled.quantity
-    if quantity.kind is Kind.UNREAD:
+    if quantity.kind is _UNREAD:
         return CellReading(Reading.TOLERANCE, quantity)
-    pointed = _pointed_stones(settled, expected)
-    if pointed is not None:
-        return pointed
-    if settled.doubt is not None:
-        return _asked(settled, settled.doubt)
+    doubt = settled.doubt
+    if doubt is not None or expected.unit is _STONES:
+        pointed = _pointed_stones(settled, expected)
+        if pointed is not None:
+            return pointed
+    if doubt is not None:
+        return _asked(settled, doubt)
     if quantity.low and quantity.high and quantity.low.value > quantity.high.value:
-        turned = replace(quantity, low=quantity.high, high=quantity.low)
+        turned = quantity._replace(low=quantity.high, high=quantity.low)
         return asked("order-broken", None, ((turned, "ends-turned"),))
-    doubted = in_doubt(quantity, expected) or _like_metres(quantity, expected)
-    return doubted or CellReading(Reading.READ, quantity, notes=_notes(settled, expected))
+    unknown = expected.dimension is None
+    doubted = (_like_metres if unknown else in_doubt)(quantity, expected)
+    if doubted is not None:
+        return doubted
+    notes = _notes(settled, expected) if settled.printed_unit else ()
+    return CellReading(_READ, quantity, notes=notes)
 
 
 def asked(code: str, quantity: Quantity | None, candidates: Candidates = ()) -> CellReading:
@@ -62,12 +75,12 @@ def _like_metres(quantity: Quantity, expected: Expected) -> CellReading | None:
         return None
     if value.step != METRES_STEP or not METRES[0] <= value.value <= METRES[1]:
         return None
-    return asked("unit-missing", quantity, ((replace(quantity, unit=Unit.M), "other-unit"),))
+    return asked("unit-missing", quantity, ((quantity._replace(unit=Unit.M), "other-unit"),))
 
 
 def _notes(settled: Settled, expected: Expected) -> tuple[str, ...]:
     unit = settled.quantity.unit
-    if unit in {None, expected.unit} or expected.unit is None or not settled.printed_unit:
+    if expected.unit is None or unit in {None, expected.unit}:
         return ()
     said = {expected.unit, expected.second_unit}
     kindred = any(unit in pair and expected.unit in pair for pair in _KINDRED)
@@ -100,7 +113,7 @@ def _comma_between(quantity: Quantity) -> Candidates:
     low, high = (Figure(Decimal(half), Decimal(1)) for half in halves.groups())
     if low.value > high.value:
         return ()
-    span = replace(quantity, kind=Kind.RANGE, low=low, high=high, value=None)
+    span = quantity._replace(kind=Kind.RANGE, low=low, high=high, value=None)
     return ((span, "comma-between"),)
 
 
@@ -114,7 +127,7 @@ def _joined(quantity: Quantity) -> Candidates:
     if not digits or int(digits) >= INCHES_OF_A_FOOT:
         return ()
     figure = Figure(Decimal(whole * INCHES_OF_A_FOOT + int(digits)), Decimal(1))
-    return ((replace(quantity, value=figure), "feet-inches"),)
+    return ((quantity._replace(value=figure), "feet-inches"),)
 
 
 def _pointed_stones(settled: Settled, expected: Expected) -> CellReading | None:
@@ -124,18 +137,18 @@ def _pointed_stones(settled: Settled, expected: Expected) -> CellReading | None:
     """
     quantity = settled.quantity
     in_cell = settled.doubt is not None and settled.doubt.evidence == "decimal-stones"
-    if not in_cell and (quantity.unit is not None or expected.unit is not Unit.ST):
+    if not in_cell and (quantity.unit is not None or expected.unit is not _STONES):
         return None
     stones = scaled(quantity, 1 / Decimal(POUNDS_OF_A_STONE)) if in_cell else quantity
     pounds = [_behind_point(one) for one in _figures(stones) if one.step < 1]
     if not pounds or "/" in quantity.text:
         return None
-    plain = replace(stones, unit=Unit.ST)
+    plain = stones._replace(unit=Unit.ST)
     ends = [_in_pounds(one) for one in (stones.low, stones.high, stones.value)]
     if max(pounds) >= POUNDS_OF_A_STONE:
         return asked("feet-or-range", plain, ((plain, "as-printed"),))
     low, high, value = ends
-    joined = replace(stones, low=low, high=high, value=value, unit=Unit.LB)
+    joined = stones._replace(low=low, high=high, value=value, unit=Unit.LB)
     return asked("feet-or-range", joined, ((joined, "stones-pounds"), (plain, "as-printed")))
 
 
@@ -153,13 +166,13 @@ def _in_pounds(figure: Figure | None) -> Figure | None:
 
 def in_doubt(quantity: Quantity, expected: Expected) -> CellReading | None:
     """The question about a quantity that its column makes impossible, or None."""
-    dimension = expected.dimension
     unit = quantity.unit or expected.unit
-    if dimension is None or dimension is Dimension.OTHER or unit is None:
+    if expected.dimension is None or unit is None:
         return None
-    if FAMILY[unit] is not _family(dimension):
+    limits = _limits(unit, expected)
+    if limits is _OF_SOMETHING_ELSE:
         return asked("units-disagree", quantity, ((quantity, "as-printed"),))
-    if _fits(quantity, unit, expected):
+    if _within(limits, quantity):
         return None
     candidates = _instead(quantity, unit, expected)
     code = "impossible"
@@ -168,21 +181,16 @@ def in_doubt(quantity: Quantity, expected: Expected) -> CellReading | None:
     return asked(code, quantity, candidates)
 
 
-def _family(dimension: Dimension) -> Family:
-    if dimension is Dimension.WEIGHT:
-        return Family.MASS
-    return Family.AGE if dimension is Dimension.AGE else Family.LENGTH
-
-
 def _figures(quantity: Quantity) -> list[Figure]:
     ends = (quantity.low, quantity.high, quantity.value)
     return [end for end in ends if end is not None]
 
 
 def _fits(quantity: Quantity, unit: Unit, expected: Expected) -> bool:
-    if expected.dimension is None:
-        return True
-    limits = _limits(expected.dimension, unit, expected.definition, expected.basis)
+    return _within(_limits(unit, expected), quantity)
+
+
+def _within(limits: tuple[Decimal, Decimal] | None, quantity: Quantity) -> bool:
     if limits is None:
         return True
     low, high = limits
@@ -193,16 +201,19 @@ def _fits(quantity: Quantity, unit: Unit, expected: Expected) -> bool:
 
 
 @lru_cache(maxsize=1024)
-def _limits(
-    dimension: Dimension, unit: Unit, definition: Definition, basis: Basis
-) -> tuple[Decimal, Decimal] | None:
+def _limits(unit: Unit, expected: Expected) -> tuple[Decimal, Decimal] | None:
     """Plausible for a body; half of it for what lies flat, more for a finished vest."""
-    limits = plausible(dimension, unit, definition)
+    dimension = expected.dimension
+    if dimension is None or dimension is Dimension.OTHER:
+        return None
+    if FAMILY[unit] is not _FAMILIES.get(dimension, Family.LENGTH):
+        return _OF_SOMETHING_ELSE
+    limits = plausible(dimension, unit, expected.definition)
     if limits is None:
         return None
-    if basis is Basis.FLAT:
+    if expected.basis is Basis.FLAT:
         return limits[0] / 2, limits[1] / 2
-    return limits[0], limits[1] * (_GARMENT_ROOM if basis is Basis.FINISHED else 1)
+    return limits[0], limits[1] * (_GARMENT_ROOM if expected.basis is Basis.FINISHED else 1)
 
 
 def _instead(quantity: Quantity, unit: Unit, expected: Expected) -> Candidates:
@@ -218,7 +229,7 @@ def _instead(quantity: Quantity, unit: Unit, expected: Expected) -> Candidates:
             found.append((thousand, "thousands"))
     if quantity.unit is None or quantity.unit is expected.unit:
         found += [
-            (replace(quantity, unit=other), "other-unit")
+            (quantity._replace(unit=other), "other-unit")
             for other in _OTHER_UNITS[FAMILY[unit]]
             if other is not unit and _fits(quantity, other, expected)
         ]
@@ -236,8 +247,7 @@ def scaled(quantity: Quantity, times: Decimal) -> Quantity:
     def one(figure: Figure | None) -> Figure | None:
         return figure and Figure(figure.value * times, figure.step * times)
 
-    return replace(
-        quantity,
+    return quantity._replace(
         low=one(quantity.low),
         high=one(quantity.high),
         value=one(quantity.value),

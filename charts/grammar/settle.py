@@ -6,9 +6,8 @@ from decimal import Decimal
 from functools import lru_cache
 from typing import Final, NamedTuple
 
-from charts.cell_reading import Quantity
+from charts.cell_reading import Expected, Quantity
 from charts.grammar.numbers import Doubt, Value
-from charts.grammar.tokens import Cell
 from charts.grammar.values import INCHES_OF_A_FOOT, POUNDS_OF_A_STONE
 from charts.plausible_ranges import plausible
 from charts.quantities import Figure, Unit, converted
@@ -23,6 +22,7 @@ _MULTIPLES: Final = {
 _UNITS: Final = {unit.value: unit for unit in Unit} | {
     printed: unit for printed, (unit, _, _) in _MULTIPLES.items()
 }
+_HEIGHT: Final = Dimension.HEIGHT
 METRES: Final = (Decimal("1.2"), Decimal("2.2"))
 """Body heights in metres, as they are told from other figures by their value."""
 METRES_STEP: Final = Decimal("0.01")
@@ -69,43 +69,46 @@ def _tally(draft: Draft) -> _Tally:
     for one in (draft.low, draft.high, draft.value, draft.tolerance):
         if one is None:
             continue
-        if one.unit is None:
+        _, unit, is_whole, inch_notation, doubted = one
+        if unit is None:
             bare = True
-        elif one.unit != printed:
+        elif unit != printed:
             mixed = printed is not None
-            printed = printed or one.unit
-        whole = whole or one.whole
-        fractions = fractions or one.inch_notation
-        doubt = doubt or one.doubt
+            printed = printed or unit
+        whole = whole or is_whole
+        fractions = fractions or inch_notation
+        doubt = doubt or doubted
     return _Tally(printed, mixed, bare, whole, fractions, doubt)
 
 
-def settle(draft: Draft, cell: Cell, text: str) -> Settled | None:
+def settle(draft: Draft, expected: Expected, text: str) -> Settled | None:
     """The quantity of a draft, or None when its units cannot be those of one quantity.
 
     One unit anywhere holds for every figure; two units of one kind are converted to the finer.
     """
     tally = _tally(draft)
-    unit = _unit_of(tally, draft, cell)
+    unit = _unit_of(tally, draft, expected)
     if tally.printed is not None and unit is None:
         return None
-    lone = None if tally.mixed else tally.printed
+    if tally.mixed or tally.printed in _MULTIPLES:
+        draft = _in_one_unit(draft, None if tally.mixed else tally.printed, unit)
+    low, high, value, tolerance = draft.low, draft.high, draft.value, draft.tolerance
     quantity = Quantity(
         draft.kind,
         text,
-        draft.low and _in_unit(draft.low, lone, unit),
-        draft.high and _in_unit(draft.high, lone, unit),
-        draft.value and _in_unit(draft.value, lone, unit),
+        low and low.figure,
+        high and high.figure,
+        value and value.figure,
         unit,
         draft.low_included,
         draft.high_included,
         draft.circa,
-        draft.tolerance and _in_unit(draft.tolerance, lone, unit),
+        tolerance and tolerance.figure,
     )
     return Settled(quantity, tally.doubt, tally.printed is not None)
 
 
-def _unit_of(tally: _Tally, draft: Draft, cell: Cell) -> Unit | None:
+def _unit_of(tally: _Tally, draft: Draft, expected: Expected) -> Unit | None:
     """The one unit of a draft; beside two units, or feet with inches, a bare number has none.
 
     5'4 - 6 is 6 feet or 5 feet 6.
@@ -116,8 +119,8 @@ def _unit_of(tally: _Tally, draft: Draft, cell: Cell) -> Unit | None:
         return _one_unit(_units(draft))
     if tally.printed is not None:
         return _UNITS[tally.printed]
-    if tally.fractions or cell.expected.dimension is Dimension.HEIGHT:
-        return _proven(draft, cell)
+    if tally.fractions or expected.dimension is _HEIGHT:
+        return _proven(draft, expected)
     return None
 
 
@@ -137,6 +140,20 @@ def _one_unit(printed: frozenset[str]) -> Unit | None:
     return None
 
 
+def _in_one_unit(draft: Draft, lone: str | None, unit: Unit | None) -> Draft:
+    """The same draft, its figures in the unit of its quantity."""
+
+    def settled(one: Value | None) -> Value | None:
+        return one and one._replace(figure=_in_unit(one, lone, unit))
+
+    return draft._replace(
+        low=settled(draft.low),
+        high=settled(draft.high),
+        value=settled(draft.value),
+        tolerance=settled(draft.tolerance),
+    )
+
+
 def _in_unit(one: Value, lone: str | None, unit: Unit | None) -> Figure:
     """The figure in the unit of its quantity; ``lone`` is the only unit printed in the cell."""
     printed = one.unit or lone
@@ -151,25 +168,24 @@ def _in_unit(one: Value, lone: str | None, unit: Unit | None) -> Figure:
     return figure
 
 
-def _proven(draft: Draft, cell: Cell) -> Unit | None:
+def _proven(draft: Draft, expected: Expected) -> Unit | None:
     """The unit that the notation proves: inches by fractions, metres by a height of 1 to 2."""
-    expected = cell.expected
     ends = [one for one in (draft.low, draft.high, draft.value) if one is not None]
-    if expected.dimension is Dimension.HEIGHT and ends and all(map(_metre_like, ends)):
+    if expected.dimension is _HEIGHT and ends and all(map(_metre_like, ends)):
         return Unit.M
     for one in ends:
         if one.inch_notation:
-            said = expected.unit is Unit.IN
-            return Unit.IN if said or (expected.unit is None and _inch_like(ends, cell)) else None
+            unsaid = expected.unit is None and _inch_like(ends, expected)
+            return Unit.IN if unsaid or expected.unit is Unit.IN else None
     return None
 
 
-def _inch_like(values: list[Value], cell: Cell) -> bool:
+def _inch_like(values: list[Value], expected: Expected) -> bool:
     """Whether figures with fractions can be inches of what is measured."""
-    dimension = cell.expected.dimension
+    dimension = expected.dimension
     if dimension is None or dimension is Dimension.OTHER:
         return True
-    limits = plausible(dimension, Unit.IN, cell.expected.definition)
+    limits = plausible(dimension, Unit.IN, expected.definition)
     return limits is not None and all(limits[0] <= one.figure.value <= limits[1] for one in values)
 
 

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import re
 from collections.abc import Callable, Iterator
-from dataclasses import replace
 from decimal import Decimal
 from typing import Final
 
@@ -56,7 +55,7 @@ def _lost_plus_minus(cell: Cell) -> CellReading | None:
     parsed = lost_plus_minus(cell, 0)
     if parsed is None or cell.senses[parsed[1]] != END:
         return None
-    settled = settle(parsed[0], cell, cell.plain)
+    settled = settle(parsed[0], cell.expected, cell.plain)
     if settled is None or settled.doubt is None:
         return None
     found = settled.quantity
@@ -107,18 +106,18 @@ def _double_range(cell: Cell) -> CellReading | None:
     second = quantity(cell, first[1] + 1)
     if second is None or cell.senses[second[1]] != END:
         return None
-    lower = settle(first[0], cell, cell.text(0, first[1]))
-    upper = settle(second[0], cell, cell.text(first[1] + 1, second[1]))
+    lower = settle(first[0], cell.expected, cell.text(0, first[1]))
+    upper = settle(second[0], cell.expected, cell.text(first[1] + 1, second[1]))
     if lower is None or upper is None:
         return None
     one, two = lower.quantity, upper.quantity
     unit = one.unit or two.unit
     if one.low is None or two.high is None or {one.unit, two.unit} - {unit, None}:
         return None
-    span = replace(one, text=cell.plain, high=two.high, unit=unit)
+    span = one._replace(text=cell.plain, high=two.high, unit=unit)
     candidates = (
-        (replace(one, unit=unit), "first-range"),
-        (replace(two, unit=unit), "second-range"),
+        (one._replace(unit=unit), "first-range"),
+        (two._replace(unit=unit), "second-range"),
         (span, "whole-span"),
     )
     return asked("double-range", None, candidates)
@@ -129,9 +128,9 @@ def run_on(cell: Cell) -> CellReading | None:
 
     A number of four digits reads as one value too, so this is asked before it is read.
     """
-    first, unit_text = cell.texts[0], cell.units[1]
-    if cell.count > 2 or not cell.senses[0] & NUMBER or not _RUN_ON.fullmatch(first):
+    if cell.count > 2 or not _RUN_ON.fullmatch(cell.texts[0]):
         return None
+    first, unit_text = cell.texts[0], cell.units[1]
     if cell.senses[1] != END and (unit_text is None or cell.senses[2] != END):
         return None
     unit = _unit_of(unit_text) or cell.expected.unit
@@ -197,5 +196,5 @@ def _labelled(cell: Cell, read: Reader) -> CellReading | None:
             continue
         found = read(match["rest"])
         if found.quantity is not None and found.quantity.unit and found.label is None:
-            return replace(found, label=match["label"].strip())
+            return found._replace(label=match["label"].strip())
     return None

@@ -20,12 +20,12 @@ _PIECE: Final = re.compile(
     r"|[^ ]"
 )
 _CAPITAL_UNITS: Final = frozenset({"m", "g", "st", "an", "h"})
+_NUMBER: Final = senses.NUMBER
+_WORD: Final = senses.WORD
 _PAST_THE_END: Final = 6
 _NO_SENSES: Final = [senses.END] * _PAST_THE_END
 _NO_TEXTS: Final = [""] * _PAST_THE_END
 _NO_UNITS: Final = [None] * _PAST_THE_END
-
-
 _SPACELESS: Final = re.compile(f"[{SPACELESS}]")
 
 
@@ -39,11 +39,9 @@ class Cell:
         texts: each piece, folded.
         units: the value of the unit a piece names ("months" too), else None.
         count: how many pieces there are. Six empty ones stand behind them to be looked at.
-        inches: whether inches are expected in this cell.
     """
 
-    __slots__ = ("_folded", "_joined", "count", "expected", "inches", "plain", "senses", "texts",
-                 "units")  # fmt: skip
+    __slots__ = ("_folded", "_joined", "count", "expected", "plain", "senses", "texts", "units")
 
     def __init__(self, plain: str, folded: str, expected: Expected) -> None:
         self.plain = plain if len(folded) == len(plain) else folded
@@ -54,21 +52,24 @@ class Cell:
         if not _to_be_looked_at().isdisjoint(pieces):
             pieces = self._whole_words(pieces)
         known = _senses()
-        self.texts: list[str] = pieces
+        self.count = len(pieces)
         self.senses = [
             # figures end in a digit, words that no list knows hold none
-            known.get(one) or (senses.NUMBER if one[-1].isdecimal() else senses.WORD)
+            known.get(one) or (_NUMBER if one[-1].isdecimal() else _WORD)
             for one in pieces
         ]
-        self.units: list[str | None] = [*map(figure_units().get, pieces)]
-        self.count = len(pieces)
         self.senses += _NO_SENSES
+        self.units: list[str | None] = [*map(figure_units().get, pieces), *_NO_UNITS]
+        self.texts: list[str] = pieces
         self.texts += _NO_TEXTS
-        self.units += _NO_UNITS
-        if not _CAPITAL_UNITS.isdisjoint(pieces):
+        if plain != folded and not _CAPITAL_UNITS.isdisjoint(pieces):
             self._capitals_are_letters()
-        said = expected.unit is Unit.IN or expected.second_unit is Unit.IN
-        self.inches = said or "in" in self.units
+
+    @property
+    def inches(self) -> bool:
+        """Whether inches are expected in this cell."""
+        expected = self.expected
+        return Unit.IN in {expected.unit, expected.second_unit} or "in" in self.units
 
     def spaced(self, at: int) -> bool:
         """Whether a space stands in front of a piece."""

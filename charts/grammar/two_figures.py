@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import re
 from collections.abc import Callable
-from dataclasses import replace
 from decimal import Decimal
 from typing import Final
 
@@ -37,8 +36,8 @@ def two_lines(cell: Cell) -> CellReading | None:
     second = quantity(cell, first[1] + 1)
     if second is None or cell.senses[second[1]] != END:
         return None
-    lower = settle(first[0], cell, cell.text(0, first[1]))
-    upper = settle(second[0], cell, cell.text(first[1] + 1, second[1]))
+    lower = settle(first[0], cell.expected, cell.text(0, first[1]))
+    upper = settle(second[0], cell.expected, cell.text(first[1] + 1, second[1]))
     if lower is None or upper is None or lower.doubt or upper.doubt:
         return None
     span = _span(lower.quantity, upper.quantity, cell.plain)
@@ -67,10 +66,10 @@ def either_or(cell: Cell, read: Reader) -> CellReading | None:
     unit = first.unit or second.unit
     if {first.kind, second.kind} != {Kind.RANGE} or {first.unit, second.unit} - {unit, None}:
         return None
-    span = replace(first, text=cell.plain, high=second.high, unit=unit)
+    span = first._replace(text=cell.plain, high=second.high, unit=unit)
     readings = (
-        (replace(first, unit=unit), "first-range"),
-        (replace(second, unit=unit), "second-range"),
+        (first._replace(unit=unit), "first-range"),
+        (second._replace(unit=unit), "second-range"),
         (span, "whole-span"),
     )
     return asked("double-range", None, readings)

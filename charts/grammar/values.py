@@ -36,7 +36,7 @@ def value(cell: Cell, at: int) -> Found:
         return _metres(cell, figure, after)
     if unit in {MONTHS, "years"} and not _ages_are_expected(cell):
         return None
-    return _with_unit(figure, unit), after + 1
+    return with_unit(figure, unit), after + 1
 
 
 def _ages_are_expected(cell: Cell) -> bool:
@@ -44,7 +44,8 @@ def _ages_are_expected(cell: Cell) -> bool:
     return cell.expected.dimension is Dimension.AGE or cell.expected.unit is Unit.YEARS
 
 
-def _with_unit(read: Value, unit: str) -> Value:
+def with_unit(read: Value, unit: str) -> Value:
+    """A number with a unit behind it that takes no second number: 86 cm, 34 in."""
     if unit == "mm" and read.figure.step == _THOUSANDTH:
         return Value(read.figure, unit, doubt=Doubt("separator-lost", "thousands"))
     return Value(read.figure, unit, False, read.inch_notation and unit == "in", read.doubt)

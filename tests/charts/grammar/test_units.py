@@ -295,3 +295,7 @@ def test_a_waist_over_the_shoulder_may_be_longer_than_a_back() -> None:
 def test_bare_figures_so_small_are_no_kilograms_and_pounds(text: str) -> None:
     assert read_cell(text).reading is Reading.UNREAD
     assert read_cell("34/86").also is not None
+
+
+def test_tolerances_without_a_figure_in_a_unit_of_something_else_are_asked_about() -> None:
+    assert told("+/- 1 kg ± 2 kg", CHEST, CM) == "ask units-disagree ±1 kg"
