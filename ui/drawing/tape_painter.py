@@ -83,10 +83,22 @@ class TapePainter:
             return
         if drawn.winter is not None:
             self._paint_layers(painter, top, drawn.rider, drawn.winter)
-        self._paint_others(painter, top, drawn.bars)
-        for bar in drawn.bars:
+        self.paint_bars(painter, top, drawn.bars, ink)
+        self.paint_meeting(painter, top, scale, drawn, ink)
+
+    def paint_bars(self, painter: QPainter, top: float, bars: Sequence[Bar], ink: Ink) -> None:
+        """The sizes alone: what stays where it is while the rider's line moves."""
+        smooth(painter)
+        self._paint_others(painter, top, bars)
+        for bar in bars:
             if bar.best:
                 self._paint_bar(painter, top, bar, self.colours[ink])
+
+    def paint_meeting(
+        self, painter: QPainter, top: float, scale: Scale, drawn: TapePicture, ink: Ink
+    ) -> None:
+        """The rider's line, and how it meets the best size, over bars that are painted."""
+        smooth(painter)
         self._paint_halo(painter, drawn.rider, top, self.shape.height)
         for bar in drawn.bars:
             if bar.best:

@@ -7,7 +7,6 @@ texts, bars and marks. What moves under the hand is not kept: it is another pict
 
 from __future__ import annotations
 
-from collections import OrderedDict
 from collections.abc import Callable, Hashable
 from typing import Final
 
@@ -16,15 +15,36 @@ from PySide6.QtGui import QPainter, QPixmap
 
 from ui.fitting_page.tape_cells import Spot
 
-_MOST_BYTES: Final = 24_000_000
+_MOST_BYTES: Final = 12_000_000
+"""What one generation may take."""
+
 _BYTES_A_PIXEL: Final = 4
 
 
+class Same:
+    """Stands for one object in what tells a cell's look: hashed and compared by identity.
+
+    A tape holds every size of its model; to compare them all costs as much as to copy the cell.
+    """
+
+    __slots__ = ("it",)
+
+    def __init__(self, it: object) -> None:
+        self.it = it
+
+    def __hash__(self) -> int:
+        return id(self.it)
+
+    def __eq__(self, other: object) -> bool:
+        return isinstance(other, Same) and self.it is other.it
+
+
 class CellPictures:
-    """Cells by what stands in them; those not seen for longest go first."""
+    """Cells by what stands in them, in two generations: those not seen for longest go first."""
 
     def __init__(self) -> None:
-        self._known: OrderedDict[Hashable, QPixmap] = OrderedDict()
+        self._young: dict[Hashable, QPixmap] = {}
+        self._old: dict[Hashable, QPixmap] = {}
         self._bytes = 0
 
     def paint(self, spot: Spot, what: Hashable, painted: Callable[[Spot], None]) -> None:
@@ -39,19 +59,18 @@ class CellPictures:
             painted(spot)
             return
         key = (what, box.width(), box.height(), ratio, spot.chosen, spot.held)
-        picture = self._known.get(key)
+        picture = self._young.get(key)
         if picture is None:
-            picture = self._keep(key, _picture(spot, ratio, painted))
-        else:
-            self._known.move_to_end(key)
+            known = self._old.get(key)
+            picture = self._keep(key, known or _picture(spot, ratio, painted))
         spot.painter.drawPixmap(box.topLeft(), picture)
 
     def _keep(self, key: Hashable, picture: QPixmap) -> QPixmap:
-        self._known[key] = picture
+        """Remember a picture; a full generation takes the place of the one before it."""
+        if self._bytes > _MOST_BYTES:
+            self._old, self._young, self._bytes = self._young, {}, 0
+        self._young[key] = picture
         self._bytes += _bytes(picture)
-        while self._bytes > _MOST_BYTES:
-            _, gone = self._known.popitem(last=False)
-            self._bytes -= _bytes(gone)
         return picture
 
 

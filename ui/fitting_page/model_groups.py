@@ -20,12 +20,13 @@ from harmonizer.offers import model_key
 from harmonizer.range_table import RangeTable
 from harmonizer.states import VERDICTS
 from ui.drawing.tape import SizeSpan
-from ui.fitting_page.rows import BAND_OF, BANDS, TAPES, Band
+from ui.fitting_page.rows import BAND_OF, BANDS, TAPES, Band, TapeCell
 
 Places = npt.NDArray[np.int64]
 
 _BAND_CODES: Final = np.array([BANDS.index(BAND_OF[verdict.value]) for verdict in VERDICTS])
 _NOT_COMPARED: Final = BANDS.index(Band.NOT_COMPARED)
+_MOST_LOOKS: Final = 8192
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -33,7 +34,7 @@ class ModelGroups:
     """The offers of a table by model: ``group_of`` per offer, ``members`` per model.
 
     ``spans`` remembers the sizes drawn on a tape, which stay the same from reading to reading, by
-    signature, tape and best size.
+    signature, tape and best size; ``looks`` the cells as they look.
     """
 
     keys: tuple[str, ...]
@@ -41,6 +42,7 @@ class ModelGroups:
     members: tuple[tuple[int, ...], ...]
     spans: dict[tuple[int, int, int], tuple[SizeSpan, ...]] = field(default_factory=dict)
     signatures: dict[tuple[bytes, bytes], int] = field(default_factory=dict)
+    looks: dict[TapeCell, TapeCell] = field(default_factory=dict)
 
     @classmethod
     def of(cls, table: RangeTable) -> Self:
@@ -59,6 +61,15 @@ class ModelGroups:
             group_of=group_of,
             members=tuple(tuple(one) for one in members),
         )
+
+    def only(self, cell: TapeCell) -> TapeCell:
+        """The one object that stands for all cells that look like ``cell``.
+
+        Painters tell by identity what they have painted: a cell holds every size of its model.
+        """
+        if len(self.looks) >= _MOST_LOOKS:
+            self.looks.clear()
+        return self.looks.setdefault(cell, cell)
 
     def signature(self, sheet: FitSheet) -> int:
         """A number for what decides which sizes can be drawn: equal where the spans are equal."""

@@ -2,17 +2,18 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Collection, Iterator, Sequence
 
 from PySide6.QtCore import QModelIndex, QPersistentModelIndex, QRect, QRectF
 from PySide6.QtGui import QAccessible, QPainter, QPaintEvent
 from PySide6.QtWidgets import QTableView, QWidget
 
+from charts.schema import Dimension
 from ui.dress import Dress
 from ui.fitting_page.cell_painter import CellPainter
 from ui.fitting_page.columns import TAPE_COLUMNS, Column
 from ui.fitting_page.row_painter import Current, RowPainter, Stretch, words_in
-from ui.fitting_page.rows import ModelRow, Sheet
+from ui.fitting_page.rows import BandRow, ModelRow, Sheet
 from ui.fitting_page.table_model import FittingModel
 from ui.words import Words
 
@@ -42,13 +43,19 @@ class PaintedRows(QTableView):
         One stretch a column, from the first to the last of them: a view takes a few large pieces
         faster than many small ones.
         """
-        viewport = self.viewport()
-        rows = list(self._in_sight(viewport.rect()))
-        for column, left, width in self._shown_columns():
-            changed = [one for one in rows if _differs(before, after, one, column)]
-            if changed:
-                top = self.rowViewportPosition(changed[0])
-                end = self.rowViewportPosition(changed[-1]) + self.rowHeight(changed[-1])
+        viewport, columns = self.viewport(), self._shown_columns()
+        viewport.update(self.visualRect(self.currentIndex()))
+        heads = {one for one in after.heads if before.heads[one] != after.heads[one]}
+        ends: dict[Column, tuple[int, int]] = {}
+        for number in self._in_sight(viewport.rect()):
+            for column in changed_in(before.row(number), after.row(number), heads):
+                first, _ = ends.get(column, (number, number))
+                ends[column] = (first, number)
+        for column, left, width in columns:
+            if column in ends:
+                first, last = ends[column]
+                top = self.rowViewportPosition(first)
+                end = self.rowViewportPosition(last) + self.rowHeight(last)
                 viewport.update(QRect(int(left), top, int(width), end - top))
 
     def paintEvent(self, event: QPaintEvent) -> None:
@@ -88,20 +95,21 @@ def _cell(stretch: Stretch, top: int, high: int) -> QRect:
     return QRect(int(left), top, int(width), high)
 
 
-def _differs(before: Sheet, after: Sheet, number: int, column: Column) -> bool:
-    """Whether a cell looks another way now.
+def changed_in(
+    old: ModelRow | BandRow, new: ModelRow | BandRow, heads: Collection[Dimension]
+) -> Iterator[Column]:
+    """The columns in which a row looks another way now; ``heads`` are the tapes that moved.
 
-    An equal tape need not: where the keyboard is it tells more than its one number. So only the
-    very same one counts as unchanged, and an equal one where nothing is drawn.
+    Where the keyboard is a tape tells more than that: that cell is left to whoever asks.
     """
-    old, new = before.row(number), after.row(number)
     if not (isinstance(old, ModelRow) and isinstance(new, ModelRow)):
-        return old != new or column in TAPE_COLUMNS
-    dimension = TAPE_COLUMNS.get(column)
-    if dimension is None:
-        return words_in(old, column) != words_in(new, column) or old.key != new.key
-    if before.heads[dimension] != after.heads[dimension]:
-        return True
-    was, now = old.cells.get(dimension), new.cells.get(dimension)
-    nothing = was is not None and not was.spans
-    return was is not now and not (nothing and was == now)
+        yield from Column if old != new else TAPE_COLUMNS
+        return
+    other = old.key != new.key
+    for column in Column:
+        dimension = TAPE_COLUMNS.get(column)
+        if dimension is None:
+            if other or words_in(old, column) != words_in(new, column):
+                yield column
+        elif dimension in heads or old.cells[dimension] is not new.cells[dimension]:
+            yield column

@@ -17,7 +17,7 @@ from PySide6.QtGui import QPainter
 from charts.schema import Dimension
 from ui.drawing.scale import Scale
 from ui.fitting_page.cell_painter import CellPainter
-from ui.fitting_page.cell_pictures import CellPictures
+from ui.fitting_page.cell_pictures import CellPictures, Same
 from ui.fitting_page.columns import TAPE_COLUMNS, Column
 from ui.fitting_page.rows import BandRow, ModelRow, TapeCell, TapeHead
 from ui.fitting_page.table_model import FittingModel
@@ -114,12 +114,27 @@ class RowPainter:
             self.pictures.paint(spot, words_in(row, column), paint)
             return
         head, cell = sheet.heads[dimension], row.cells.get(dimension)
-        tape = partial(self._paint_tape, column=column, head=head, cell=cell, both=both)
         if head.tried_cm is None:
-            seen = (column, head.centre_cm, head.half_span_cm, head.guess, cell, both)
+            seen = (column, head.centre_cm, head.half_span_cm, head.guess, Same(cell), both)
+            tape = partial(self._paint_tape, column=column, head=head, cell=cell, both=both)
             self.pictures.paint(spot, seen, tape)
         else:
-            tape(spot)
+            self._paint_tried(spot, column, head, cell, both)
+
+    def _paint_tried(
+        self, spot: Spot, column: Column, head: TapeHead, cell: TapeCell | None, both: str
+    ) -> None:
+        """A tape whose line moves: the bars as they were, the line and what it tells anew."""
+        bars = self.cells.tapes.bars_in(head, cell)
+        if cell is None or bars is None:
+            self._paint_tape(spot, column, head, cell, both)
+            return
+        self.pictures.paint(spot, (column, bars), partial(self._paint_bars, column, head, cell))
+        self.cells.tapes.paint_meeting(spot, head, cell, both)
+
+    def _paint_bars(self, column: Column, head: TapeHead, cell: TapeCell, spot: Spot) -> None:
+        self.cells.ground(spot, column)
+        self.cells.tapes.paint_bars(spot, head, cell)
 
     def _paint_tape(
         self, spot: Spot, column: Column, head: TapeHead, cell: TapeCell | None, both: str

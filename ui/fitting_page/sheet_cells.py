@@ -47,14 +47,14 @@ class SheetCells:
                     self._made[tape] = shown._made[tape]
 
     def cell(self, dimension: Dimension, at: int) -> TapeCell:
-        """The cell of the offer ``at``: the very same object as long as it has not changed.
+        """The cell of the offer ``at``; cells that look the same are one object.
 
         Where nothing was compared it is made anew: what is said there depends on more than the
         arrays that ``unchanged`` holds against each other.
         """
         made = self._made[dimension].get(at)
         if made is None:
-            made = self._new(dimension, at)
+            made = self._groups.only(self._new(dimension, at))
             if not np.isnan(self._fit.lower[TAPES.index(dimension), at]):
                 self._made[dimension][at] = made
         return made

@@ -2,14 +2,16 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from collections.abc import Hashable
+from dataclasses import dataclass, replace
 from typing import Final
 
 from PySide6.QtCore import QRectF, Qt
 from PySide6.QtGui import QPainter
 
 from ui.drawing.scale import Scale
-from ui.drawing.tape import TapePicture, estimate_picture, picture, spread_of
+from ui.drawing.tape import Crossing, TapePicture, estimate_picture, picture, spread_of
+from ui.drawing.tape_painter import TapePainter
 from ui.dress import Dress
 from ui.fitting_page.columns import PAD_LEFT, tape_scale
 from ui.fitting_page.rows import TapeCell, TapeHead
@@ -43,7 +45,7 @@ class TapeCells:
         """One tape; ``both`` stands in the place of the one number where the focus is."""
         box = spot.box
         scale = self.scale(head, box.left(), box.width())
-        tape = self.dress.tape_chosen if spot.chosen else self.dress.tape
+        tape = self._tape(spot)
         if scale is None or cell is None or not cell.spans:
             if scale is not None:
                 self.line(spot, head, scale)
@@ -55,9 +57,40 @@ class TapeCells:
             self._size_names(spot, drawn)
         self._number(spot, cell, scale, both)
 
+    def bars_in(self, head: TapeHead, cell: TapeCell | None) -> Hashable | None:
+        """All that ``paint_bars`` draws of a cell; None where the bars are not painted alone.
+
+        Winter layers lie below the bars, and names of sizes make way for the rider's line.
+        """
+        if cell is None or not cell.spans or cell.estimated or cell.layers_cm > 0:
+            return None
+        if head.centre_cm is None or self.dress.shape.names:
+            return None
+        notched = cell.crossing is Crossing.TOO_LONG
+        return cell.spans, cell.ink, notched, head.centre_cm, head.half_span_cm
+
+    def paint_bars(self, spot: Spot, head: TapeHead, cell: TapeCell) -> None:
+        """The sizes of one tape, without the rider."""
+        scale = self.scale(head, spot.box.left(), spot.box.width())
+        if scale is not None:
+            bars = _drawn(head, cell, scale).bars
+            self._tape(spot).paint_bars(spot.painter, spot.box.top(), bars, cell.ink)
+
+    def paint_meeting(self, spot: Spot, head: TapeHead, cell: TapeCell, both: str) -> None:
+        """The rider on a tape whose bars are painted, and the number."""
+        scale = self.scale(head, spot.box.left(), spot.box.width())
+        if scale is not None:
+            best = tuple(span for span in cell.spans if span.best)
+            drawn = _drawn(head, replace(cell, spans=best), scale)
+            self._tape(spot).paint_meeting(spot.painter, spot.box.top(), scale, drawn, cell.ink)
+            self._number(spot, cell, scale, both)
+
+    def _tape(self, spot: Spot) -> TapePainter:
+        return self.dress.tape_chosen if spot.chosen else self.dress.tape
+
     def line(self, spot: Spot, head: TapeHead, scale: Scale) -> None:
         """The rider's line where it passes a row without a picture; in grey what is estimated."""
-        tape = self.dress.tape_chosen if spot.chosen else self.dress.tape
+        tape = self._tape(spot)
         top, height = spot.box.top(), spot.box.height()
         if head.centre_cm is None and head.guess is not None:
             spread = spread_of(scale, (head.guess.low_cm, head.guess.high_cm))

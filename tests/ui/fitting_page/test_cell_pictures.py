@@ -2,10 +2,17 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
+from functools import partial
+
+import pytest
 from PySide6.QtCore import QRectF
 from PySide6.QtGui import QImage, QPainter
 
-from tests.ui.shop import usual_fit
+from charts.schema import Dimension
+from harmonizer.fit import fit
+from harmonizer.rider import Rider
+from tests.ui.shop import rider_of, usual_fit
 from ui.dress import Dress
 from ui.fitting_page.cell_painter import CellPainter
 from ui.fitting_page.cell_pictures import CellPictures
@@ -13,8 +20,8 @@ from ui.fitting_page.columns import Column
 from ui.fitting_page.fit_rows import FittingSheet
 from ui.fitting_page.model_groups import ModelGroups
 from ui.fitting_page.row_painter import words_in
-from ui.fitting_page.rows import ModelRow
-from ui.fitting_page.tape_cells import Spot
+from ui.fitting_page.rows import ModelRow, TapeCell, TapeHead
+from ui.fitting_page.tape_cells import Spot, TapeCells
 from ui.words import Words
 
 BOX = QRectF(7, 5, 140, 32)
@@ -86,3 +93,42 @@ def test_where_pixels_are_a_broken_share_of_ours_each_cell_is_painted(dress: Dre
 def test_cells_of_one_row_are_told_apart() -> None:
     row = some_row()
     assert words_in(row, Column.MODEL) != words_in(row, Column.SIZE)
+
+
+@pytest.mark.parametrize("chest", [82.0, 88.0, 92.0, 92.5, 93.5, 97.0, 103.5])
+def test_a_tape_in_two_parts_looks_like_a_whole_one(dress: Dress, chest: float) -> None:
+    """While the line moves the bars are copied and the rest is painted over them."""
+    table = usual_fit(14).table
+    groups, tapes = ModelGroups.of(table), TapeCells(dress)
+    words = Words("en")
+
+    def rider(of_chest: float) -> Rider:
+        return rider_of(chest=of_chest, waist=76.0, hip=99.0, back_length=43.0)
+
+    first = FittingSheet(fit(rider(92.0), table), groups, words, frozenset())
+    tried = fit(rider(chest), table)
+    sheet = FittingSheet(tried, groups, words, frozenset(), measured=first)
+    head, parted = sheet.heads[Dimension.CHEST], 0
+    for number in range(len(sheet)):
+        row = sheet.row(number)
+        if isinstance(row, ModelRow):
+            cell = row.cells[Dimension.CHEST]
+            whole = painted(partial(tapes.paint, head=head, cell=cell))
+            if tapes.bars_in(head, cell) is not None:
+                parted += 1
+                assert painted(partial(in_two_parts, tapes, head, cell)) == whole
+    assert parted > 5
+
+
+def in_two_parts(tapes: TapeCells, head: TapeHead, cell: TapeCell, spot: Spot) -> None:
+    tapes.paint_bars(spot, head, cell)
+    tapes.paint_meeting(spot, head, cell, "")
+
+
+def painted(paint: Callable[[Spot], None]) -> QImage:
+    image = QImage(160, 48, QImage.Format.Format_RGB32)
+    image.fill(0xFFFFFFFF)
+    painter = QPainter(image)
+    paint(Spot(painter, BOX))
+    painter.end()
+    return image
