@@ -1,4 +1,4 @@
-"""Remembers how cells look: painted once, copied many times.
+"""Remembers how cells look: those seen a second time are copied from then on.
 
 A name, a size and a verdict are the same from reading to reading and from row to row, and so are
 the tapes of the three dimensions that a reading does not concern, while each costs a handful of
@@ -17,6 +17,7 @@ from ui.fitting_page.tape_cells import Spot
 
 _MOST_BYTES: Final = 12_000_000
 """What one generation may take."""
+_MOST_SEEN_ONCE: Final = 4096
 
 _BYTES_A_PIXEL: Final = 4
 
@@ -45,6 +46,7 @@ class CellPictures:
     def __init__(self) -> None:
         self._young: dict[Hashable, QPixmap] = {}
         self._old: dict[Hashable, QPixmap] = {}
+        self._once: set[Hashable] = set()
         self._bytes = 0
 
     def paint(self, spot: Spot, what: Hashable, painted: Callable[[Spot], None]) -> None:
@@ -61,17 +63,31 @@ class CellPictures:
         key = (what, box.width(), box.height(), ratio, spot.chosen, spot.held)
         picture = self._young.get(key)
         if picture is None:
-            known = self._old.get(key)
-            picture = self._keep(key, known or _picture(spot, ratio, painted))
+            picture = self._old.get(key)
+            if picture is None:
+                if self._is_new(key):
+                    painted(spot)
+                    return
+                picture = _picture(spot, ratio, painted)
+            self._keep(key, picture)
         spot.painter.drawPixmap(box.topLeft(), picture)
 
-    def _keep(self, key: Hashable, picture: QPixmap) -> QPixmap:
+    def _is_new(self, key: Hashable) -> bool:
+        """Whether a cell is seen for the first time: many are never seen again."""
+        if key in self._once:
+            self._once.discard(key)
+            return False
+        if len(self._once) >= _MOST_SEEN_ONCE:
+            self._once.clear()
+        self._once.add(key)
+        return True
+
+    def _keep(self, key: Hashable, picture: QPixmap) -> None:
         """Remember a picture; a full generation takes the place of the one before it."""
         if self._bytes > _MOST_BYTES:
             self._old, self._young, self._bytes = self._young, {}, 0
         self._young[key] = picture
         self._bytes += _bytes(picture)
-        return picture
 
 
 def _picture(spot: Spot, ratio: float, painted: Callable[[Spot], None]) -> QPixmap:

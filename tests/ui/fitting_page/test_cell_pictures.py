@@ -70,11 +70,11 @@ def test_a_copied_cell_looks_like_a_painted_one(dress: Dress) -> None:
     assert hand.image(pictures) == hand.image(None)
 
 
-def test_a_cell_is_painted_once_and_copied_after_that(dress: Dress) -> None:
+def test_a_cell_seen_twice_is_copied_after_that(dress: Dress) -> None:
     hand, pictures = Hand(dress), CellPictures()
     for _ in range(5):
         hand.image(pictures)
-    assert hand.painted == 1
+    assert hand.painted == 2
 
 
 def test_a_chosen_row_has_a_picture_of_its_own(dress: Dress) -> None:
