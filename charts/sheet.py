@@ -67,8 +67,10 @@ class Sheet:
     ``cells`` and listed here by their 0-based numbers; ``hidden_cells`` are single cells that the
     source hides, whole or in part. ``hidden`` marks a table that a page keeps
     out of sight until a switch is pressed. ``line_of_row`` gives the source's 1-based line of a
-    row where the two differ, ``line_of_cell`` the line of a single cell. ``inferred`` tells that
-    rows and columns were put together from a text that has none: to be compared with the source.
+    row where the two differ, ``line_of_cell`` the line of a single cell. ``row_widths`` tells how
+    many cells the source gives a row, blank ones included, where it marks each. ``inferred`` tells
+    that rows and columns were put together from a text that has none: to be compared with the
+    source.
     """
 
     name: str
@@ -85,6 +87,7 @@ class Sheet:
     comments: Mapping[tuple[int, int], str] = field(default_factory=dict)
     line_of_row: Mapping[int, int] = field(default_factory=dict)
     line_of_cell: Mapping[tuple[int, int], int] = field(default_factory=dict)
+    row_widths: Mapping[int, int] = field(default_factory=dict)
     inferred: bool = False
     _by_row: Mapping[int, tuple[tuple[int, Cell], ...]] = field(
         init=False, repr=False, compare=False

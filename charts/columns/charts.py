@@ -17,13 +17,15 @@ from charts.columns.pairs import paired
 from charts.columns.positions import positions_told
 from charts.columns.repeats import without_repeats
 from charts.columns.rows import rows_in_another_unit
+from charts.columns.short_rows import short_rows_asked
+from charts.columns.small_weights import weighed_in_grams
 from charts.columns.suspects import suspected
 from charts.columns.units import with_units
 from charts.columns.values import Filled, filled
 from charts.columns.words import Surroundings, notes_of, title_of
 from charts.findings import listed
 from charts.layout.fields import FieldKind
-from charts.schema import Chart, Range, Said, Size
+from charts.schema import Chart, Dimension, Range, Said, Size
 
 Group = tuple[str | None, str | None]
 
@@ -31,11 +33,11 @@ Group = tuple[str | None, str | None]
 def charts_of(around: Surroundings) -> list[Chart]:
     """Every chart that one table holds, without the checks of whole charts."""
     named = positions_told(beside_nameless(columns_of(around), around), around)
-    named = backs_doubted(named, around)
+    named = weighed_in_grams(backs_doubted(named, around))
     columns = with_basis(with_units(named, around), around)
     columns = suspected(columns, around)
     each = rows_in_another_unit([filled(column, around) for column in columns], around)
-    read = paired(each, around)
+    read = paired(short_rows_asked(each, around), around)
     read = without_doubles(read, around)
     say_blanks(read, around)
     read = bounded(with_tolerances(read, around), around)
@@ -50,7 +52,9 @@ def charts_of(around: Surroundings) -> list[Chart]:
 
 def _groups(lines: Sequence[Line], read: Sequence[Filled]) -> list[Group]:
     """The pairs of band and model that the lines and the columns name, in their order."""
-    bands = dict.fromkeys(one.column.band for one in read if one.column.band)
+    bands: dict[str | None, None] = {one.column.band: None for one in read if one.column.band}
+    if any(_of_nobody_named(one, read) for one in read):
+        bands[None] = None
     found: dict[Group, None] = {}
     for line in lines:
         for band in [line.band] if line.band or not bands else bands:
@@ -62,16 +66,55 @@ def _chart(
     group: Group, lines: Sequence[Line], read: Sequence[Filled], around: Surroundings
 ) -> Chart:
     band, model = group
-    own = [line for line in lines if line.group == model and line.band in {None, band}]
-    columns = [one for one in read if one.column.band in {None, band}]
+    own = [line for line in lines if line.group == model and _is_in(band, line, read)]
+    columns = [one for one in read if _is_of(band, one, read)]
     sizes = [size for line in own if (size := _size(line, columns)) is not None]
     return Chart(
         place=around.table.area,
         title=title_of(around.table),
         sizes=tuple(sizes),
         model=Said(model, "column") if model else None,
-        band=band or _in_the_corner(around) or band_around(around),
+        band=band or (None if _beside_others(columns, read) else _band_of_all(around, lines)),
         notes=notes_of(around.table),
+    )
+
+
+def _beside_others(columns: Sequence[Filled], read: Sequence[Filled]) -> bool:
+    """Whether the columns are told from those of named bands, so that no title names theirs."""
+    return any(_of_nobody_named(one, read) for one in columns)
+
+
+def _band_of_all(around: Surroundings, lines: Sequence[Line]) -> str | None:
+    """The band that the words around give; a comment beside some rows says it of those alone."""
+    if any(line.band for line in lines):
+        beside = set(around.table.sheet.comments.values())
+        near = tuple(words for words in around.words if words.text not in beside)
+        around = replace(around, words=near)
+    return _in_the_corner(around) or band_around(around)
+
+
+def _is_in(band: str | None, line: Line, read: Sequence[Filled]) -> bool:
+    """Whether a size is a band's: said of its row, or of the columns that all rows share."""
+    of_columns = any(one.column.band is not None for one in read)
+    return line.band == band or (line.band is None and of_columns)
+
+
+def _is_of(band: str | None, one: Filled, read: Sequence[Filled]) -> bool:
+    """Whether a column is a band's own, or shared by all: a height beside girths for each."""
+    return one.column.band == band or (one.column.band is None and not _of_nobody_named(one, read))
+
+
+def _of_nobody_named(one: Filled, read: Sequence[Filled]) -> bool:
+    """``Women | Girls | Zorbos`` over the same measures: what no known word names is nobody's.
+
+    A column without a band that measures what columns with one measure is not theirs as well.
+    """
+    own = one.column
+    return own.band is None and any(
+        other.column.band is not None
+        and (other.column.dimension, other.column.definition) == (own.dimension, own.definition)
+        and other.column.dimension is not Dimension.OTHER
+        for other in read
     )
 
 

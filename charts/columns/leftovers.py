@@ -6,6 +6,7 @@ from collections.abc import Sequence
 from dataclasses import replace
 
 from charts.columns.meaning import Column
+from charts.columns.short_rows import short_rows
 from charts.columns.values import Filled
 from charts.columns.words import Surroundings, family_of
 from charts.findings import Candidate, listed
@@ -64,11 +65,14 @@ def _agree(first: Filled, second: Filled) -> bool:
 
 def say_blanks(columns: Sequence[Filled], around: Surroundings) -> None:
     """Ask once per table about blank cells that stand below a filled one, and note merged ones."""
+    short = short_rows(around.table)
     for one in columns:
         field = one.column.field
         for line in range(1, len(field.cells)):
             above = field.cells[line - 1]
             blank = not field.cells[line] and above and _line_filled(columns, line)
+            if blank and _row_below(above[0], around) in short:
+                continue  # asked as a whole
             if blank and not around.answers.emptied(_next_place(above[0], around)):
                 _ask_blank(one, field.cells[line - 1][0], around)
                 break
@@ -91,6 +95,10 @@ def _ask_blank(one: Filled, above: At, around: Surroundings) -> None:
         ),
         heading=one.column.heading,
     )
+
+
+def _row_below(above: At, around: Surroundings) -> int:
+    return above.row if around.table.turned else above.row + 1
 
 
 def _next_place(above: At, around: Surroundings) -> str:

@@ -39,6 +39,8 @@ _LEAST_SCORE: Final = 0.12
 _WIDE_BLANK: Final = re.compile(r"\S[ \u00a0]{2,}(?=\S)")
 _LAST_COMMA: Final = re.compile(r",[ \t]*$", re.MULTILINE)
 _DECIMAL_COMMA: Final = re.compile(r"(?<=\d),(?=\d)")
+_TORN_RANGE: Final = re.compile(r"(?<!\d)\d{2,3}, \d\s?[-–]\s?\d{2,3}, \d(?!\d)")
+"""A range whose decimal commas a scan has torn off: ``143, 0-154, 9``; no cell is ``0-154``."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -74,7 +76,7 @@ def separator_of(text: str) -> str | None:
     present = [separator for separator in _SEPARATORS if separator in sample]
     scored = [(_score(_quietly_parsed(sample, one)), one) for one in present]
     best, separator = max(scored, key=lambda pair: pair[0], default=(0.0, ""))
-    if separator == "," and _parted_by_blanks(sample):
+    if separator == "," and (_parted_by_blanks(sample) or len(_TORN_RANGE.findall(sample)) > 1):
         return None
     return separator if best > _LEAST_SCORE else None
 
@@ -174,6 +176,7 @@ def _open(source: Source, log: FindingLog) -> tuple[Sheet, ...]:
             rows=len(rows),
             columns=max((column for _, column in cells), default=-1) + 1,
             line_of_row={number: row.line for number, row in enumerate(rows)},
+            row_widths={number: len(row.fields) for number, row in enumerate(rows)},
         ),
     )
 

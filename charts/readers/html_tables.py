@@ -34,6 +34,14 @@ class _Placed:
     free: dict[int, int] = field(default_factory=dict)
     columns: int = 0
 
+    @property
+    def row_widths(self) -> dict[int, int]:
+        """The cells of each row, those that reach into it from above included."""
+        widths: dict[int, int] = {}
+        for row, column in self.taken:
+            widths[row] = max(widths.get(row, 0), column + 1)
+        return widths
+
     def put(
         self, row: int, made: tuple[Cell, bool], area: tuple[int, int], *, hidden: bool
     ) -> None:
@@ -96,6 +104,7 @@ def grid_of(table: _Element) -> PageTable:
         hidden_cells=frozenset(placed.part_hidden(hidden_rows, hidden_columns)),
         context=tuple(_words_before(table)),
         notes=tuple(_comments_inside(table)),
+        row_widths=placed.row_widths,
     )
 
 

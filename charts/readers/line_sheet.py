@@ -15,12 +15,16 @@ from charts.readers.line_choosing import choosing_table
 from charts.readers.line_columns import column_table
 from charts.readers.line_crossed import crossed_table
 from charts.readers.line_glued import glued_table
+from charts.readers.line_labels_last import labels_last_table
 from charts.readers.line_listed import listed_table
 from charts.readers.line_prose import prose_table
 from charts.readers.line_rows import row_table
+from charts.readers.line_run_on import run_on_table
 from charts.readers.line_runs import run_below_sizes, run_table
 from charts.readers.line_sentences import sentence_table
 from charts.readers.line_series import series_table
+from charts.readers.line_strokes import stroke_table
+from charts.readers.line_told import told_table
 from charts.readers.line_values import is_glued
 from charts.readers.lines import Line, LineTable
 from charts.readers.plain_text import tidy
@@ -29,12 +33,16 @@ from charts.sheet import Cell
 
 _FINDERS: Final[tuple[Callable[[Sequence[Line]], LineTable | None], ...]] = (
     listed_table,
+    stroke_table,
     series_table,
     glued_table,
+    run_on_table,
     prose_table,
     sentence_table,
     choosing_table,
+    told_table,
     barred_table,
+    labels_last_table,
     bar_ended_table,
     separated_table,
     bracket_table,
@@ -63,6 +71,7 @@ class LineSheet:
     cells: dict[tuple[int, int], Cell] = field(default_factory=dict)
     line_of_row: dict[int, int] = field(default_factory=dict)
     line_of_cell: dict[tuple[int, int], int] = field(default_factory=dict)
+    row_widths: dict[int, int] = field(default_factory=dict)
     rows: int = 0
     tables: int = 0
     inferred: bool = False
@@ -80,6 +89,8 @@ class LineSheet:
                 self.cells[self.rows, column] = Cell(text)
                 self.line_of_cell[self.rows, column] = its_line
         self.line_of_row[self.rows] = line
+        if len(texts) > 1:
+            self.row_widths[self.rows] = len(texts)
         self.rows += 1
         if len(self.cells) > MOST_CELLS:
             raise too_many(len(self.cells))
@@ -100,7 +111,10 @@ def laid_out(lines: Sequence[Line]) -> LineSheet:
             continue
         for row in table.rows:
             sheet.add_row([(cell.text, cell.line) for cell in row], row[-1].line)
-        sheet.tables += 1
+        if table.lost:
+            sheet.glued.append(table.rows[0][0].line)
+        else:
+            sheet.tables += 1
         sheet.inferred = sheet.inferred or table.inferred
         at += table.used
     return sheet

@@ -14,6 +14,7 @@ from typing import Final
 
 from charts.findings import FindingLog
 from charts.readers.html_tables import said_in_comment
+from charts.readers.line_values import is_value
 from charts.readers.lines import numbered
 from charts.readers.markdown_blocks import (
     MOST_LINES_OF_BLOCK,
@@ -75,7 +76,10 @@ def _begins_table(lines: Sequence[str], at: int) -> bool:
     heading, rule = lines[at], lines[at + 1] if at + 1 < len(lines) else ""
     if "|" not in heading or "|" not in rule or len(rule) > LONGEST_CELL:
         return False
-    return _ALIGNMENT.fullmatch(rule) is not None and len(_fields(heading)) == len(_fields(rule))
+    names = _fields(heading)
+    if len(names) == 1 and is_value(names[0]):
+        return False  # "33 |" over "- |" begins a range whose hyphen has a cell of its own
+    return _ALIGNMENT.fullmatch(rule) is not None and len(names) == len(_fields(rule))
 
 
 def _outline(lines: Sequence[str]) -> Iterator[Entry]:
@@ -129,17 +133,18 @@ def _words(line: str, underlined: re.Match[str] | None) -> Iterator[Entry]:
 
 def _table(lines: Sequence[str]) -> PageTable:
     cells: dict[tuple[int, int], Cell] = {}
-    columns = 0
+    widths: dict[int, int] = {}
     for row, line in enumerate(lines):
         fields = _fields(line)
-        columns = max(columns, len(fields))
+        widths[row] = len(fields)
         for column, field in enumerate(fields):
             text, struck = shown(field)
             if text:
                 cells[row, column] = Cell(text, heading=row == 0, struck=struck)
         if len(cells) > MOST_CELLS:
             raise too_many(len(cells))
-    return PageTable(cells, len(lines), columns)
+    columns = max(widths.values(), default=0)
+    return PageTable(cells, len(lines), columns, row_widths=widths)
 
 
 def _fields(line: str) -> list[str]:

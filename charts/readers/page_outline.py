@@ -35,6 +35,7 @@ class PageTable:
     context: tuple[str, ...] = ()
     notes: tuple[str, ...] = ()
     inferred: bool = False
+    row_widths: Mapping[int, int] = field(default_factory=dict)
 
 
 class Part(StrEnum):
@@ -103,6 +104,7 @@ def _sheet(
         hidden_cells=table.hidden_cells,
         hidden=entry.hidden,
         inferred=table.inferred,
+        row_widths=table.row_widths,
         comments={at: cell.comment for at, cell in table.cells.items() if cell.comment},
     )
 

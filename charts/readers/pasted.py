@@ -16,8 +16,10 @@ from charts.readers.line_marks import without_marks
 from charts.readers.line_prose import prose_table
 from charts.readers.line_series import series_table
 from charts.readers.line_sheet import LineSheet, laid_out
+from charts.readers.line_told import told_table
 from charts.readers.lines import numbered
 from charts.readers.source import MARKDOWN_ENDINGS, PASTED, TEXT_ENDINGS, Claim, Reader, Source
+from charts.readers.spaced_letters import closed_up
 from charts.readers.value_runs import is_cell_value
 from charts.sheet import Addressing, Sheet
 
@@ -52,12 +54,12 @@ def _holds_prose(text: str) -> bool:
     return any(
         find(lines[at:]) is not None
         for at in range(len(lines))
-        for find in (prose_table, bracket_table, series_table, choosing_table)
+        for find in (prose_table, bracket_table, series_table, choosing_table, told_table)
     )
 
 
 def _open(source: Source, log: FindingLog) -> tuple[Sheet, ...]:
-    text = without_marks(source.opened_text(log))
+    text = closed_up(without_marks(source.opened_text(log)))
     separator = None if _holds_prose(text) else separator_of(text)
     if separator is not None and _has_lone_values(text, separator):
         separator = None  # a second table stands beside the separated one, a cell a line
@@ -76,6 +78,7 @@ def _open(source: Source, log: FindingLog) -> tuple[Sheet, ...]:
             columns=sheet.columns,
             line_of_row=sheet.line_of_row,
             line_of_cell=sheet.line_of_cell,
+            row_widths=sheet.row_widths,
             inferred=sheet.inferred,
         ),
     )

@@ -400,7 +400,8 @@ def test_a_row_may_be_shorter_than_its_heading() -> None:
         """
     )
     assert values(reading) == {key: ends for key, ends in GIRLS.items() if key != "M waist"}
-    assert questions(reading) == ["blank-inside"]
+    assert questions(reading) == ["columns-shifted"]
+    assert asked_at(reading, "columns-shifted") == ["B3"]  # it may as well be the waist
 
 
 def test_a_running_number_and_a_step_column_are_no_measures() -> None:
