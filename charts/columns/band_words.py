@@ -9,6 +9,7 @@ from __future__ import annotations
 import re
 from typing import Final
 
+from charts.columns.band_scope import in_scope
 from charts.columns.words import Surroundings, Words, is_sentence
 from charts.headings.bands import names_adults
 from charts.layout.looks import look
@@ -41,11 +42,15 @@ _CHILDREN: Final = frozenset({"girls", "boys"})
 def band_around(around: Surroundings) -> str | None:
     """The band that the words around a table give: names before sentences, the nearest first.
 
-    "Girls" above a tab for children is the narrower of the two and holds.
+    "Girls" above a tab for children is the narrower of the two and holds. A name of the table
+    that is like those that name bands ends what stands farther off.
     """
-    named = [words for words in around.words if look(words.text).band and _names(words)]
+    sheet = around.table.sheet
+    over = (Words(a.text, UnitFrom.TITLE, sheet.place(a.row, a.column)) for a in around.table.over)
+    near = (*over, *in_scope(around))
+    named = [words for words in near if look(words.text).band and _names(words)]
     named.sort(key=lambda words: is_sentence(words.text))
-    if any(words.kind is UnitFrom.TITLE and names_adults(words.text) for words in around.words):
+    if any(words.kind is UnitFrom.TITLE and names_adults(words.text) for words in near):
         # A file for children and grown-ups names neither for the table of the grown-ups.
         named = [words for words in named if words.kind is not UnitFrom.SHEET]
     found = [look(words.text).band for words in named]

@@ -13,6 +13,7 @@ from dataclasses import replace
 from typing import Final
 
 from charts.answers import Meaning, Scope
+from charts.columns.flat_refuted import flat_refuted
 from charts.columns.meaning import Column
 from charts.columns.said_basis import Said, opposed, said_around
 from charts.columns.words import Surroundings
@@ -44,8 +45,13 @@ def with_basis(columns: Sequence[Column], around: Surroundings) -> list[Column]:
     if not beside and _of_a_garment(columns):
         columns = [_in_doubt(column, around) for column in columns]
     found = []
+    flat = ""
     for column in columns:
         said = said_around(column, around)
+        if _answered(column, around) and column.basis is not Basis.UNKNOWN:
+            found.append(column)  # no words around are believed more than a person
+            continue
+        flat = said.words if said.basis is Basis.FLAT else flat
         resolved = _resolved(column, said, beside=beside, toleranced=toleranced)
         if _left_open(column, said, outright, around):
             found.append(_asked(resolved, around, said.words))
@@ -53,7 +59,7 @@ def with_basis(columns: Sequence[Column], around: Surroundings) -> list[Column]:
             found.append(_asked(resolved, around))
         else:
             found.append(resolved)
-    return found
+    return flat_refuted(found, flat, around) if flat else found
 
 
 def _of_a_garment(columns: Sequence[Column]) -> bool:

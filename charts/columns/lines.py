@@ -8,9 +8,11 @@ from dataclasses import dataclass, replace
 from typing import Final
 
 from charts.cell_text import clean
+from charts.columns.band_scope import ends_bands
 from charts.columns.words import Surroundings
 from charts.dimensions import Role
 from charts.findings import Candidate
+from charts.identity import own_words
 from charts.layout.fields import Field, FieldKind
 from charts.layout.looks import look
 from charts.layout.view import At
@@ -62,7 +64,7 @@ def lines_of(around: Surroundings) -> list[Line]:
         replace(_line(number, key, lengths, others), findings=lost) for number in range(table.lines)
     ]
     found = [
-        replace(line, band=_band(band), group=group)
+        replace(line, band=_band(band) or _band_alone(group), group=group)
         for line, band, group in zip(lines, bands, groups, strict=True)
     ]
     pattern = sum(_mistyped(line) is not None for line in found) > 1
@@ -109,16 +111,21 @@ def _mistyped(line: Line) -> str | None:
 
 
 def _bands_in_comments(around: Surroundings) -> list[str | None]:
-    """A comment that names a band at one size holds for the sizes down to the next such comment."""
+    """A comment that names a band at one size holds for the sizes down to the next such comment.
+
+    One that is like it but for a word nobody knows ends it as well.
+    """
     table = around.table
-    said = {place: text for place, text in table.sheet.comments.items() if _band(text)}
+    said = dict(table.sheet.comments)
     said |= {
         (at.row, at.column): at.cell.comment
         for field in table.fields
         for cell in field.cells
         for at in cell
-        if at.cell.comment and _band(at.cell.comment)
+        if at.cell.comment
     }
+    texts = tuple(said.values())
+    said = {at: text for at, text in said.items() if _band(text) or ends_bands(text, texts)}
     held: str | None = None
     found: list[str | None] = []
     for line in range(table.lines):
@@ -130,6 +137,11 @@ def _bands_in_comments(around: Surroundings) -> list[str | None]:
 
 def _band(text: str | None) -> str | None:
     return look(text).band if text else None
+
+
+def _band_alone(group: str | None) -> str | None:
+    """The band of a group that is called by nothing else: ``Women``, and no ``Lady Zorbo``."""
+    return _band(group) if group and not own_words(group) else None
 
 
 def _line(

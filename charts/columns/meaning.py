@@ -18,7 +18,9 @@ from charts.columns.fitting import (
     too_much_said,
 )
 from charts.columns.named_around import axis_of_heights, named_around, noted
+from charts.columns.nameless_ends import between_heights
 from charts.columns.scale import bare_unit
+from charts.columns.small_bodies import may_be_a_childs
 from charts.columns.words import Surroundings, girth_around
 from charts.dimensions import HeadingReading, Role, read_heading
 from charts.findings import Candidate
@@ -193,7 +195,10 @@ def _between_readings(column: Column, around: Surroundings) -> Column:
     fitting = fitting or [dim for dim in dimensions if fits(column.field, dim)] or dimensions
     girth = dimensions[:1] in ([Dimension.CHEST], [Dimension.WAIST], [Dimension.HIP])
     half_known = girth and bool(column.field.heading.rest)
-    if fitting == [Dimension.OTHER] and (half_known or _may_be_small_children(column, around)):
+    if fitting == [Dimension.OTHER] and may_be_a_childs(column.field, around):
+        childs = replace(column, dimension=Dimension.HEIGHT, doubted=True)
+        return _asked(childs, [Dimension.HEIGHT, Dimension.OTHER], around)
+    if fitting == [Dimension.OTHER] and half_known:
         fitting = dimensions  # an unknown word beside a girth is for a person to judge
     chosen = replace(column, dimension=fitting[0]) if fitting else column
     if _perhaps_the_back(chosen, around):
@@ -219,14 +224,6 @@ def _perhaps_the_back(column: Column, around: Surroundings) -> bool:
     return doubtful and Dimension.BACK_LENGTH not in given and is_back(column.field)
 
 
-def _may_be_small_children(column: Column, around: Surroundings) -> bool:
-    """A word for height beside ages, where the figures can be a body's, if no adult's."""
-    aged = any(one.heading.dimension is Dimension.AGE for one in around.table.fields)
-    candidates = column.field.heading.candidates
-    high = (Role.MEASURE, Dimension.HEIGHT) in candidates
-    return aged and high and fits(column.field, Dimension.HEIGHT)
-
-
 def _size_over_measures(column: Column, around: Surroundings) -> Column:
     """A word for size over measurements: body height where the figures say so, asked always.
 
@@ -246,10 +243,13 @@ def _lettered(around: Surroundings) -> bool:
     return all(look(text).wordy_label for text in texts)
 
 
-def _asked(column: Column, fitting: Sequence[Dimension], around: Surroundings) -> Column:
+def _asked(
+    column: Column, fitting: Sequence[Dimension], around: Surroundings, key: str | None = None
+) -> Column:
     ident = around.log.add(
         "heading-two-readings",
         column.place,
+        key=key,
         candidates=tuple(Candidate(dim.value, why="heading-fits-values") for dim in fitting),
         heading=column.heading,
         first=fitting[0].value if fitting else Dimension.OTHER.value,
@@ -266,6 +266,9 @@ def _unnamed(column: Column, around: Surroundings) -> Column:
     united = column.role is Role.UNIT and column.unit in {Unit.KG, Unit.LB, Unit.ST}
     if united or (not column.heading and all_masses(column.field)):
         return replace(column, dimension=Dimension.WEIGHT)
+    if between_heights(column.field, around):
+        heights = replace(column, dimension=Dimension.HEIGHT)
+        return _asked(heights, [Dimension.HEIGHT, Dimension.OTHER], around, around.table.area)
     titled = named_around(around) if lone and _silent(column) else None
     alone = len(around.table.of(FieldKind.VALUES)) == 1
     other = noted(around) or (alone and titled)

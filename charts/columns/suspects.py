@@ -5,7 +5,7 @@ Nothing is converted silently: the reading taken carries a question on every val
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import replace
 from typing import Final
 
@@ -36,7 +36,25 @@ def suspected(columns: Sequence[Column], around: Surroundings) -> list[Column]:
     swapped = units_exchanged(columns, around)
     if columns and swapped == list(columns) and slipped(around.table.fields):
         return _slipped_headings(columns, around)
-    return halves_doubted([_unit_doubted(column, around) for column in swapped], around)
+    found = halves_doubted([_unit_doubted(column, around) for column in swapped], around)
+    return _asked_as_halves(found, around)
+
+
+def _asked_as_halves(columns: Sequence[Column], around: Surroundings) -> list[Column]:
+    """Whose measure a half is, is asked with the half: who says what it is says both."""
+    asked = {one.id: one.code for one in around.log.findings if one.settled is None}
+    found = [_of_halves(column, asked) for column in columns]
+    borne = {ident for column in found for ident in column.findings}
+    for ident in {ident for column in columns for ident in column.findings} - borne:
+        around.log.withdraw(ident)
+    return found
+
+
+def _of_halves(column: Column, asked: Mapping[str, str]) -> Column:
+    if "laid-flat" not in {asked.get(ident) for ident in column.findings}:
+        return column
+    kept = (one for one in column.findings if asked.get(one) != "basis-doubtful")
+    return replace(column, findings=tuple(kept))
 
 
 def _slipped_headings(columns: Sequence[Column], around: Surroundings) -> list[Column]:

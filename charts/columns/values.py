@@ -50,8 +50,7 @@ def _asked_once(column: Column, ranges: dict[int, Range], around: Surroundings) 
 
 
 def _instead(one: Range, ids: set[str], whole: str) -> Range:
-    if not ids & set(one.findings):
-        return one
+    """The range under the column's question: what happens to fit a wrong heading is no righter."""
     kept = (ident for ident in one.findings if ident not in ids)
     return replace(one, findings=listed(*kept, whole))
 

@@ -61,8 +61,8 @@ class Surroundings:
 
     ``far`` are titles and notes of the sheet's other tables: a unit said there holds here too when
     nothing nearer says one. ``page`` are sentences about all measures beside the other tables of
-    the source. ``dates`` are the cells that a spreadsheet program had turned into
-    dates. ``answers`` are what a person has said of this file already.
+    the source. ``titles`` are the names of all its tables. ``dates`` are the cells that a
+    spreadsheet program had turned into dates. ``answers`` are what a person has said already.
     """
 
     table: Table
@@ -71,6 +71,7 @@ class Surroundings:
     log: FindingLog
     far: tuple[Words, ...] = ()
     page: tuple[Words, ...] = ()
+    titles: tuple[str, ...] = ()
     dates: Mapping[tuple[int, int], Undone] = field(default_factory=dict)
     answers: Answering = field(default_factory=Answering)
 

@@ -166,6 +166,8 @@ def _without_measure(hits: Sequence[Hit], *, capitals: bool) -> Meant:
         if _refused(hits) and first.entry.columns[0].role is not Role.OTHER:
             return Meant(Role.OTHER, used=frozenset(hit.phrase for hit in hits))
         role = _role_of(first, capitals=capitals)
+        if role is Role.OTHER and _is(first, "filler") and _of_a_garment(hits):
+            return Meant(Role.UNKNOWN)
         ends = _both_ends(named)
         return Meant(Role.UNKNOWN if ends else role, used=frozenset({first.phrase}))
     for part, role in (*_KEPT_APART.items(), *_ENDS.items()):
@@ -174,6 +176,11 @@ def _without_measure(hits: Sequence[Hit], *, capitals: bool) -> Meant:
     if any(_is(hit, "refuse") for hit in hits):
         return Meant(Role.OTHER)
     return Meant(Role.BAND if any(hit.entry and hit.entry.bands for hit in hits) else Role.UNKNOWN)
+
+
+def _of_a_garment(hits: Sequence[Hit]) -> bool:
+    """Whether words say that a garment was measured: "finished measurement" does not say where."""
+    return any(_is(hit, "finished") or _is(hit, "flat") for hit in hits)
 
 
 def _role_of(hit: Hit, *, capitals: bool) -> Role:

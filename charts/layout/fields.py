@@ -56,6 +56,7 @@ class Table:
 
     ``uneven`` are the lines of a grid whose cells fill no rectangle. ``turned`` says that the
     sizes run across in the source, ``gridded`` that they stand in the crossings of two axes.
+    ``over`` are the titles of a table right above, from which no row parts this one.
     """
 
     sheet: Sheet
@@ -67,6 +68,7 @@ class Table:
     uneven: frozenset[int] = frozenset()
     turned: bool = False
     gridded: bool = False
+    over: tuple[At, ...] = ()
 
     def of(self, kind: FieldKind) -> tuple[Field, ...]:
         """The fields of one kind, from left to right."""

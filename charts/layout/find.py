@@ -43,6 +43,7 @@ class _Search:
     pending: tuple[int, ...] = ()
     loose: list[At] = field(default_factory=list)
     gap: bool = False
+    joined: bool = False  # no row stands between this run and the table before
 
 
 def find_tables(sheet: Sheet) -> Found:
@@ -88,7 +89,8 @@ def _find_in(view: View) -> Found:
             case Lone(at):
                 _take_lone(search, at)
             case Run(rows):
-                for part in split_run(view.with_rows(rows)):
+                for number, part in enumerate(split_run(view.with_rows(rows))):
+                    search.joined = number > 0
                     _take_run(search, part)
                 search.gap = False
     _leave(search)
@@ -182,7 +184,11 @@ def _continue(search: _Search, together: Frame, view: View) -> None:
 
 def _add(search: _Search, frame: Frame) -> None:
     search.frames.append(frame)
-    search.tables.append(frame.table(tuple(search.titles), ()))
+    table = frame.table(tuple(search.titles), ())
+    if search.joined and search.tables and not search.titles:
+        above = search.tables[-1]
+        table = replace(table, over=above.titles or above.over)
+    search.tables.append(table)
     search.titles, search.over_unread = [], 0
     search.pending = ()
 

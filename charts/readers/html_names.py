@@ -45,13 +45,17 @@ class TableNames:
             if element.get("role") == "tablist" or _TAB_WORD.search(element.get("class") or ""):
                 self._name_panels(element)
 
-    def of(self, table: _Element) -> list[str]:
-        """The names of the boxes around ``table``, outermost first."""
+    def of(self, table: _Element, heading: str = "") -> list[str]:
+        """The names of the boxes around ``table``, outermost first.
+
+        ``heading`` stands right above it. For whom it is, that tells before any box's id does,
+        which often is a copy of the box before.
+        """
         around = (*reversed(list(table.iterancestors())), table)
         names = [name for element in around for name in self._names(element)]
         band = next((word for one in reversed(around) if (word := _band_word(one))), None)
         unit = next((word for one in reversed(around) if (word := _unit_word(one))), None)
-        if band is not None and not any(read_band(name) for name in names):
+        if band is not None and not any(read_band(name) for name in (*names, heading)):
             names.append(band)
         if unit is not None and not any(find_units(name) for name in names):
             names.insert(0, unit)
@@ -106,6 +110,11 @@ def _unit_word(element: _Element) -> str | None:
 
 
 def _band_word(element: _Element) -> str | None:
-    """A word for whom it is in the id or the classes of a box: ``sizes-women``."""
+    """A word for whom it is in the id or the classes of a box: ``sizes-women``.
+
+    A box that names several, ``women-and-men``, holds tables of each and says it of none.
+    """
     said = f"{element.get('id') or ''} {element.get('class') or ''}"
-    return next((word for word in _WORD.findall(said) if read_band(word)), None)
+    named = [word for word in _WORD.findall(said) if read_band(word)]
+    both = " ".join(named)
+    return both if (both and read_band(both) != "unisex") or len(named) == 1 else None

@@ -145,7 +145,7 @@ class _Walk:
         if element not in self._grids and _only_lays_out(element, grid):
             return False
         said = {one.text for one in self.entries}
-        for words in self._names.of(element):
+        for words in self._names.of(element, self._heading_above()):
             if words not in said:
                 self._add(Entry(Part.WORDS, words, hidden=bool(self._hidden)))
         self._add(Entry(Part.TABLE, hidden=bool(self._hidden), table=grid))
@@ -155,6 +155,15 @@ class _Walk:
                 if len(inner.cells) > 1:
                     self._add(Entry(Part.TABLE, hidden=bool(self._hidden), table=inner))
         return True
+
+    def _heading_above(self) -> str:
+        """The nearest heading below the table before, "" where none stands there."""
+        for entry in reversed(self.entries):
+            if entry.part is Part.TABLE:
+                break
+            if entry.part is Part.HEADING and entry.level:
+                return entry.text
+        return ""
 
     def _add(self, entry: Entry) -> None:
         self.entries.append(entry)

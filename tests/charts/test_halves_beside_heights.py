@@ -22,3 +22,9 @@ def test_every_figure_of_the_column_carries_the_question() -> None:
 
 def test_whole_girths_beside_a_height_are_not_asked_about() -> None:
     assert questions(table(HALVES.format("33", "36", "39"))) == []
+
+
+def test_whose_measure_a_half_is_is_asked_with_the_half() -> None:
+    rows = "S | 46 | 155-160\nM | 48 | 160-165\nL | 50 | 165-170"
+    reading = table(f"尺码 | 胸宽(cm) | 身高(cm)\n{rows}")
+    assert questions(reading) == ["laid-flat"]

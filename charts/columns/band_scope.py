@@ -1,0 +1,105 @@
+"""How far a word for whom a table is reaches: until the next name of the same kind.
+
+``WOMEN'S SIZES`` over one table and ``ZORBOS' SIZES`` over the next, in a file for women: the
+second name is like the first but for a word that nobody knows. Whoever that is, it may not be the
+women, and no words farther off are taken for it.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Sequence
+from functools import lru_cache
+from typing import Final
+
+from charts.columns.words import Surroundings, Words, is_sentence
+from charts.dimensions import read_band
+from charts.identity import own_words
+from charts.layout.fields import Table
+from charts.layout.looks import look
+from charts.schema import UnitFrom
+from charts.sheet import Sheet
+
+_WORD: Final = re.compile(r"[^\W\d_]+(?:['’]s?)?|\d+")
+_POSSESSIVE: Final = re.compile(r".+(?:['’]s|s['’])", re.IGNORECASE)
+_WHOSE: Final = "whose"
+_WHO: Final = "who"
+_NAMES_READ: Final = 12  # of one sheet, the nearest to its table
+
+
+def names_of_sheets(sheets: Sequence[Sheet]) -> tuple[str, ...]:
+    """What stands above the tables of a source: captions, and the first cell of each sheet."""
+    found = [text for sheet in sheets for text in sheet.context[-_NAMES_READ:]]
+    found += [next(iter(sheet.cells.values())).text for sheet in sheets if sheet.cells]
+    return tuple(dict.fromkeys(found))
+
+
+def names_of_tables(tables: Sequence[Table]) -> tuple[str, ...]:
+    """The titles of the tables of one sheet."""
+    return tuple(at.text for table in tables for at in table.titles)
+
+
+def in_scope(around: Surroundings) -> tuple[Words, ...]:
+    """The words around a table that may say for whom it is, the nearest first.
+
+    What is farther than a name that ends the scope of bands is left out, notes excepted: they
+    are the table's own.
+    """
+    own = {at.text for at in around.table.titles}
+    for number, words in enumerate(around.words):
+        if words.kind is UnitFrom.TITLE and ends_bands(
+            words.text, around.titles, alone=words.text in own
+        ):
+            later = around.words[number + 1 :]
+            notes = tuple(one for one in later if one.kind is UnitFrom.NOTE)
+            return (*around.words[: number + 1], *notes)
+    return around.words
+
+
+def ends_bands(text: str, titles: Sequence[str], *, alone: bool = True) -> bool:
+    """Whether a name is like one of ``titles`` that names a band, and names none itself.
+
+    ``alone``: whether a single word, "Zorbos", is like the single word "Women". It is as a title
+    within the table's sheet; as a caption it may be the model under a heading for all of them.
+    """
+    if is_sentence(text) or read_band(text) is not None or not own_words(text):
+        return False
+    words = _words(text)
+    return any(
+        _alike(words, _framed(title), alone=alone)
+        for title in titles
+        if read_band(title) is not None and not is_sentence(title)
+    )
+
+
+def _alike(words: Sequence[str], frame: Sequence[str], *, alone: bool) -> bool:
+    """Whether ``words`` have an unknown word wherever ``frame`` has whom it is for."""
+    if len(words) != len(frame) or not {_WHO, _WHOSE} & set(frame):
+        return False
+    if len(frame) == 1 and frame[0] == _WHO and not alone:
+        return False
+    return all(
+        _unknown(word) if part in {_WHO, _WHOSE} else word == part
+        for word, part in zip(words, frame, strict=True)
+    )
+
+
+def _unknown(word: str) -> bool:
+    """A word that could be a person's: none that any chart has, no size and no figure."""
+    one = look(word)
+    return bool(own_words(word)) and not one.sure_label and not one.value
+
+
+@lru_cache(maxsize=4096)
+def _framed(title: str) -> tuple[str, ...]:
+    """The words of a name, with the place of those for whom it is; one place for several."""
+    parts = []
+    for word in _words(title):
+        band = read_band(word) is not None
+        whose = band and _POSSESSIVE.fullmatch(word) is not None
+        parts.append(_WHOSE if whose else _WHO if band else word)
+    return tuple(parts)
+
+
+def _words(text: str) -> tuple[str, ...]:
+    return tuple(word.replace("’", "'") for word in _WORD.findall(text.lower()))

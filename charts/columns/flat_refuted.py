@@ -1,0 +1,79 @@
+"""Words that say "taken flat" over figures that can only be whole girths.
+
+Half of a vest laid flat is never as wide as a girth of the largest bodies. The words and the
+figures contradict each other, so that neither is believed: the figures are kept as printed, and
+one question bears on every value of every girth that the words speak of.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from dataclasses import replace
+from decimal import Decimal
+from typing import Final
+
+from charts.columns.fitting import printed_figures
+from charts.columns.meaning import Column
+from charts.columns.words import Surroundings
+from charts.dimensions import plausible
+from charts.findings import Candidate
+from charts.quantities import canonical
+from charts.schema import Basis, Dimension
+
+_GIRTHS: Final = frozenset({Dimension.CHEST, Dimension.WAIST, Dimension.HIP})
+_ROOM: Final = Decimal("1.25")
+"""How much more than the largest body the largest vest measures (common practice, no source)."""
+_Figures = list[tuple[Decimal, Decimal, Decimal]]
+
+
+def flat_refuted(columns: Sequence[Column], said: str, around: Surroundings) -> list[Column]:
+    """The columns with one question where ``said`` makes halves of figures that are none.
+
+    A column whose own heading says that it lies flat is not meant: it may be the one that does.
+    """
+    told = [one for one in columns if _flat_by_words(one)]
+    figures = [figure for one in told for figure in _figures(one)]
+    wide = sum(2 * value > high for value, _, high in figures)
+    whole = sum(low <= value <= high * _ROOM for value, low, high in figures)
+    if not told or 2 * wide <= len(figures) or whole < len(figures):
+        return list(columns)
+    ident = around.log.add(
+        "basis-doubtful",
+        told[0].place,
+        key=around.table.area,
+        candidates=tuple(_readings(told[0])),
+        case="refuted",
+        heading=told[0].heading,
+        text=said,
+    )
+    return [
+        replace(one, basis=Basis.UNKNOWN, doubted=True).asking(ident) if one in told else one
+        for one in columns
+    ]
+
+
+def _flat_by_words(column: Column) -> bool:
+    own = column.field.heading.basis
+    return column.dimension in _GIRTHS and column.basis is Basis.FLAT and own is not Basis.FLAT
+
+
+def _figures(column: Column) -> _Figures:
+    """Each figure of a girth in cm with the least and the most that a body measures there."""
+    found = []
+    for value, own in printed_figures(column.field):
+        unit = own or column.unit
+        limits = plausible(column.dimension, unit, column.definition) if unit else None
+        if unit is not None and limits is not None:
+            found.append((value, limits[0], limits[1]))
+    return found
+
+
+def _readings(column: Column) -> Iterator[Candidate]:
+    """The first figure as it is printed, and as the half of what goes round."""
+    value, own = printed_figures(column.field)[0]
+    unit = own or column.unit
+    if unit is None:
+        return
+    text = f"{value:f} {unit.value}"
+    yield Candidate(text, "cm", value=canonical(value, unit), why="as-printed")
+    yield Candidate(text, "cm", value=canonical(value, unit), why="half-girth")

@@ -1,0 +1,145 @@
+"""How far a word for whom a table is reaches: titles, captions, boxes, columns and comments."""
+
+from __future__ import annotations
+
+import io
+
+import pytest
+
+from charts.dimensions import read_band
+from charts.importer import read_bytes
+from charts.schema import FileReading
+from tests.charts.read_text import table, values
+
+SIZES = "Size | Chest (cm) | Waist (cm)\n"
+SMALL = "S | 84-88 | 66-70\nM | 88-92 | 70-74\n"
+LARGE = "S | 94-98 | 76-80\nM | 98-102 | 80-84\n"
+HIPS = "Size | Hip (cm) | Back (cm)\nS | 90-94 | 40\nM | 94-98 | 41\n"
+ROWS = {
+    "small": "<tr><td>S</td><td>84-88</td></tr><tr><td>M</td><td>88-92</td></tr>",
+    "large": "<tr><td>S</td><td>94-98</td></tr><tr><td>M</td><td>98-102</td></tr>",
+}
+
+
+def web_table(rows: str, attributes: str = "") -> str:
+    return f"<table {attributes}><tr><th>Size</th><th>Chest (cm)</th></tr>{ROWS[rows]}</table>"
+
+
+def bands(reading: FileReading) -> list[str | None]:
+    return [chart.band for chart in reading.charts]
+
+
+@pytest.mark.parametrize(
+    ("text", "band"),
+    [
+        ("GUYS' SIZING", "men"),
+        ("Fellas", "men"),
+        ("Guys and gals", "unisex"),
+        ("Mesdames", "women"),
+        ("Muchachas", "girls"),
+        ("Garotos", "boys"),
+        ("Для мальчикам", "boys"),
+        ("Lads' sizes", None),
+    ],
+)
+def test_words_for_whom_a_table_is(text: str, band: str | None) -> None:
+    assert read_band(text) == band
+
+
+@pytest.mark.parametrize(
+    ("first", "second"),
+    [
+        ("WOMEN'S SIZING", "ZORBOS' SIZING"),
+        ("Women", "Zorbos"),
+        ("Size chart for women", "Size chart for zorbos"),
+        ("Damen Größen", "Zorben Größen"),
+    ],
+)
+def test_a_file_for_women_says_nothing_of_a_title_like_theirs(first: str, second: str) -> None:
+    text = f"{first}\n{SIZES}{SMALL}\n{second}\n{SIZES}{LARGE}"
+    assert bands(table(text, "womens_sizes.csv")) == ["women", None]
+
+
+@pytest.mark.parametrize("second", ["Back lengths", "Vests in short sizes", "Women's vests"])
+def test_a_file_for_women_holds_for_a_title_of_another_kind(second: str) -> None:
+    text = f"Women's sizing\n{SIZES}{SMALL}\n{second}\n{SIZES}{LARGE}"
+    assert bands(table(text, "womens_sizes.csv")) == ["women", "women"]
+
+
+def test_a_heading_for_women_ends_at_a_caption_like_it() -> None:
+    page = f"<h2>Women's sizing</h2>{web_table('small')}<p>Zorbos' sizing</p>{web_table('large')}"
+    assert bands(read_bytes(page.encode(), "page.html")) == ["women", None]
+
+
+def test_a_heading_for_women_holds_over_the_models_under_it() -> None:
+    page = f"<h2>Women</h2>{web_table('small')}<h3>Zorbo</h3>{web_table('large')}"
+    assert bands(read_bytes(page.encode(), "page.html")) == ["women", "women"]
+
+
+def test_the_heading_above_a_table_beats_the_id_of_its_box() -> None:
+    page = f"<h3>Men's sizes of all our vests</h3>{web_table('large', 'class=womens-size')}"
+    assert bands(read_bytes(page.encode(), "page.html")) == ["men"]
+
+
+def test_the_heading_of_the_table_before_and_the_id_of_this_one_name_nobody() -> None:
+    page = f"<h3>Men</h3>{web_table('large')}{web_table('small', 'class=womens-size')}"
+    assert bands(read_bytes(page.encode(), "page.html")) == ["men", None]
+
+
+def test_a_box_that_names_men_and_women_says_it_of_no_table() -> None:
+    page = f'<div class="womens-and-mens"><h3>Vest</h3>{web_table("large")}</div>'
+    assert bands(read_bytes(page.encode(), "page.html")) == [None]
+
+
+def test_columns_of_nobody_known_are_nobodys_who_is_known() -> None:
+    head = "".join(f"<th colspan=2>{who}</th>" for who in ("Women", "Girls", "Zorbos"))
+    names = "<th>Chest (cm)</th><th>Waist (cm)</th>" * 3
+    row = "<td>84-88</td><td>66-70</td><td>74-78</td><td>60-64</td><td>94-98</td><td>76-80</td>"
+    page = (
+        f"<table><tr><th>Size</th>{head}<th>Height (cm)</th></tr><tr><th></th>{names}<th></th></tr>"
+        f"<tr><td>S</td>{row}<td>160-170</td></tr></table>"
+    )
+    found = values(read_bytes(page.encode(), "page.html"))
+    assert found["women S chest"] == (84, 88)
+    assert found["S chest"] == (94, 98)
+    assert found["girls S height"] == (160, 170)
+
+
+def test_a_comment_like_one_for_women_ends_their_rows() -> None:
+    from openpyxl import Workbook
+    from openpyxl.comments import Comment
+
+    book = Workbook()
+    sheet = book.active
+    assert sheet is not None
+    for row in (["Size", "Chest (cm)"], ["XS", "80-84"], ["S", "84-88"], ["L", "94-98"]):
+        sheet.append(row)
+    sheet["A2"].comment = Comment("Women", "shop")
+    sheet["A4"].comment = Comment("Zorbos", "shop")
+    out = io.BytesIO()
+    book.save(out)
+    found = values(read_bytes(out.getvalue(), "chart.xlsx"))
+    assert list(found) == ["women XS chest", "women S chest", "L chest"]
+
+
+def test_rows_for_nobody_known_are_not_in_the_chart_of_the_women() -> None:
+    found = values(
+        table(
+            "Gender | Size | Chest (cm)\n"
+            "Women | S | 84-88\n | M | 88-92\nZorbos | S | 94-98\n | M | 98-102"
+        )
+    )
+    assert found["women S chest"] == (84, 88)
+    assert found["S chest"] == (94, 98)
+    assert found["women M chest"] == (88, 92)
+    assert len(found) == 4
+
+
+def test_a_band_holds_for_a_table_right_below_without_a_name() -> None:
+    text = f"Girls' sizes\n{SIZES}{SMALL}{HIPS}"
+    assert set(bands(table(text))) == {"girls"}
+
+
+def test_a_band_does_not_hold_over_a_blank_row() -> None:
+    text = f"Girls' sizes\n{SIZES}{SMALL}\n{HIPS}"
+    assert bands(table(text)) == ["girls", None]

@@ -1,0 +1,50 @@
+"""Headings that do not say what is measured: two ends of a height, a finished measurement."""
+
+from __future__ import annotations
+
+from charts.dimensions import Role, read_heading
+from charts.schema import Basis
+from tests.charts.read_text import asked_at, questions, ranges, table, values
+
+ENDS = """
+Size | From FT / CM | To FT / CM
+00 | 4' / 122 | 4'4" / 132
+0 | 4'4" / 132 | 4'6" / 137
+1 | 4'6" / 137 | 4'9" / 144.8
+"""
+CHESTS = """
+Size | From (cm) | To (cm)
+S | 84 | 88
+M | 88 | 92
+"""
+
+
+def test_two_nameless_ends_of_heights_are_asked_about_once() -> None:
+    reading = table(ENDS)
+    assert questions(reading) == ["heading-two-readings"]
+    assert values(reading)["0 height"] == (132, 137)
+    assert asked_at(reading, "heading-two-readings") == ["B2:C2", "B3:C3", "B4:C4"]
+
+
+def test_nameless_ends_that_no_height_has_stay_unknown() -> None:
+    reading = table(CHESTS)
+    assert "S height" not in values(reading)
+    assert "heading-unknown" in questions(reading)
+
+
+def test_a_finished_measurement_that_does_not_say_where_is_kept_and_asked_about() -> None:
+    text = "Size | To fit chest (cm) | Finished measurement (cm)\nS | 81-86 | 108\nM | 91-96 | 118"
+    reading = table(text)
+    assert questions(reading) == ["heading-unknown"]
+    assert [one.basis for one in ranges(reading)] == [Basis.BODY, Basis.FINISHED] * 2
+
+
+def test_the_length_of_yarn_is_no_measure() -> None:
+    assert read_heading("metres of yarn required").role is Role.OTHER
+    text = "Size | Chest (cm) | Metres of yarn required\nS | 81-86 | 427\nM | 91-96 | 461"
+    assert list(values(table(text))) == ["S chest", "M chest"]
+
+
+def test_countries_over_numbers_are_systems_of_sizes() -> None:
+    for word in ("欧洲", "美国", "韩国", "한국", "США", "Germany", "EE.UU."):
+        assert read_heading(word).role is Role.LABEL

@@ -1,0 +1,57 @@
+"""A word for a length beside what only a child has: a small weight, the girth of a head, an age."""
+
+from __future__ import annotations
+
+from charts.schema import Dimension, Kind
+from tests.charts.read_text import asked_at, questions, ranges, table, values
+
+PRETERM = """
+Weeks | Gewicht | Lengte | Hoofdomtrek
+25 | 750 gr | 33 cm | 23 cm
+30 | 1150 gr | 40 cm | 28 cm
+34 | 2000 gr | 45 cm | 32 cm
+"""
+GARMENT = """
+Size | Weight (kg) | Length (cm) | Chest (cm)
+S | 50-60 | 58 | 84-88
+M | 60-70 | 60 | 88-92
+L | 70-80 | 62 | 92-96
+"""
+
+
+def test_a_length_beside_a_small_weight_is_the_childs_and_asked_about() -> None:
+    reading = table(PRETERM)
+    found = values(reading)
+    assert found["25 height"] == 33
+    assert found["34 weight"] == 2
+    assert {"C2", "C3", "C4"} <= set(asked_at(reading, "heading-two-readings"))
+
+
+def test_weights_in_grams_are_part_of_the_same_question() -> None:
+    reading = table(PRETERM)
+    weights = [one for one in ranges(reading) if one.dimension is Dimension.WEIGHT]
+    assert [one.kind for one in weights] == [Kind.SINGLE] * 3
+    assert {one.findings for one in weights} == {ranges(reading)[1].findings}
+
+
+def test_grams_of_something_for_sale_are_no_riders_weight() -> None:
+    reading = table("Size | Gewicht | Chest (cm)\nS | 500 g | 84-88\nM | 800 gr | 88-92")
+    weights = [one for one in ranges(reading) if one.dimension is Dimension.WEIGHT]
+    assert [one.kind for one in weights] == [Kind.UNREAD] * 2
+    assert all(one.findings for one in weights)
+
+
+def test_a_length_beside_the_girth_of_a_head_is_asked_about() -> None:
+    reading = table("Size | Length (cm) | Head girth (cm)\nA | 50 | 34\nB | 56 | 38\nC | 62 | 41")
+    assert asked_at(reading, "heading-two-readings") == ["B2", "B3", "B4"]
+
+
+def test_a_garments_length_beside_the_weight_of_grown_ups_is_not_asked_about() -> None:
+    assert questions(table(GARMENT)) == []
+
+
+def test_a_length_beside_a_height_is_the_garments() -> None:
+    text = (
+        "Size | Height (cm) | Weight (kg) | Length (cm)\nA | 86-92 | 12 | 40\nB | 98-104 | 15 | 44"
+    )
+    assert asked_at(table(text), "heading-two-readings") == []
