@@ -10,20 +10,25 @@ from collections.abc import Sequence
 from dataclasses import replace
 from decimal import Decimal
 from itertools import pairwise
+from typing import Final
 
 from charts.checks.doubt import Column, Doubt, steps
 from charts.schema import Chart
 from charts.size_labels import read_label
 
+_FEWEST_BESIDE_UNKNOWN: Final = 4
+
 
 def label_direction(chart: Chart) -> int:
-    """1 when the labels rise from first to last, -1 when they fall, 0 when neither is certain."""
-    orders = []
-    for size in chart.sizes:
-        label = read_label(size.label) if size.label is not None else None
-        if label is None:
-            return 0
-        orders.append(label.order)
+    """1 when the labels rise from first to last, -1 when they fall, 0 when neither is certain.
+
+    One label that nobody knows among four others does not hide which way these go.
+    """
+    read = [read_label(size.label) if size.label is not None else None for size in chart.sizes]
+    orders = [label.order for label in read if label is not None]
+    unknown = len(read) - len(orders)
+    if unknown > 1 or (unknown and len(orders) < _FEWEST_BESIDE_UNKNOWN):
+        return 0
     kinds = {order[0] for order in orders if order}
     if len(orders) < 3 or len(kinds) > 1:
         return 0

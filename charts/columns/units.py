@@ -26,7 +26,10 @@ _TRIED: Final[dict[Family, tuple[Unit, ...]]] = {
     Family.MASS: (Unit.KG, Unit.LB),
     Family.AGE: (Unit.YEARS,),
 }
-_FIGURE_WITH_UNIT: Final = re.compile(r"\d[\d.,/ –-]*(?:[\"'”’″′]|[^\W\d_]{1,6}\b)?")
+_FIGURE_WITH_UNIT: Final = re.compile(
+    r"\d[\d.,/ –-]*(?:[\"'”’″′]|[^\W\d_]{1,6}\b|[cz]ent[ií]m\w+|millim\w+|kilogr\w+)?",
+    re.IGNORECASE,
+)
 _SYSTEMS: Final = (
     (re.compile(r"\bm[eé]tri(?:c|sch|que|co|ca|sk|czn)", re.IGNORECASE), (Unit.CM, Unit.KG)),
     (re.compile(r"\bimp[eé]ri(?:al|ale|aux)\b|\bzöllig", re.IGNORECASE), (Unit.IN, Unit.LB)),

@@ -11,6 +11,7 @@ from charts.dimensions import Role, read_heading
 from charts.layout.fields import Field, FieldKind
 from charts.layout.kinds import Content
 from charts.layout.looks import look
+from charts.layout.numbers_beside_letters import numbers_beside_letters
 from charts.layout.prefixed import named_bands, prefixed
 from charts.plausible_ranges import usual
 from charts.quantities import Unit
@@ -39,7 +40,7 @@ def settled(fields: Sequence[Field]) -> list[Field]:
     fields = [_measure_under_size(field, fields) for field in fields]
     fields = [_band_under_size(field, fields) for field in fields]
     fields = [_figures_beside_sizes(field, fields) for field in fields]
-    fields = _named_below_groups(fields)
+    fields = numbers_beside_letters(_named_below_groups(fields))
     if any(field.kind in _LABELLING for field in fields):
         return fields
     for choose in _CHOICES:

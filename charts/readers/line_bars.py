@@ -71,9 +71,9 @@ def _in_columns(texts: Sequence[str], width: int) -> bool:
 
 def bar_ended_table(lines: Sequence[Line]) -> LineTable | None:
     """The table of cells each of which ends in a bar; a cell may be broken over lines."""
-    if not _ends_in_bar(lines[0].text):
+    if not ends_in_bar(lines[0].text):
         return None
-    cells, _ = _cells([part for line in lines for part in _bar_apart(line)])
+    cells = cells_before_bars(lines)
     table = stream_table(cells, inferred=False) if len(cells) > _FEWEST_BARS else None
     if table is None:
         return None
@@ -82,7 +82,13 @@ def bar_ended_table(lines: Sequence[Line]) -> LineTable | None:
     return LineTable(table.rows, used, inferred=table.inferred)
 
 
-def _ends_in_bar(text: str) -> bool:
+def cells_before_bars(lines: Sequence[Line]) -> list[Line]:
+    """The cells that end in a bar, at the end of their line or on one of its own."""
+    cells, _ = _cells([part for line in lines for part in _bar_apart(line)])
+    return cells
+
+
+def ends_in_bar(text: str) -> bool:
     """Whether a text and one bar at its end stand here."""
     bar = text.find(_BAR)
     return bool(text[:bar].strip()) and bar == len(text.rstrip()) - 1
@@ -90,7 +96,7 @@ def _ends_in_bar(text: str) -> bool:
 
 def _bar_apart(line: Line) -> tuple[Line, ...]:
     """The text of a line and the bar at its end, as two lines."""
-    if not _ends_in_bar(line.text):
+    if not ends_in_bar(line.text):
         return (line,)
     return Line(line.text.rstrip()[:-1], line.number), Line(_BAR, line.number)
 

@@ -35,12 +35,12 @@ _BULLET: Final = re.compile(r"\A\s*(?:[•▪◦●○·*‣»>✓–-]\s+)?")
 _LONGEST_LINE: Final = 300
 _FEWEST_WORDS: Final = 4
 _WORDS_OF_A_NAME: Final = 4
-_WORN: Final = re.compile(
+WORN: Final = re.compile(
     r"model\w*|mannequin|wear\w*|wore|trägt|porte|lleva|viste|indossa|veste|draagt|nosi",
     re.IGNORECASE,
 )
 """What the model in a picture measures and wears is no size chart."""
-_OPEN: Final = re.compile(
+OPEN_ENDED: Final = re.compile(
     r"less|more|under|over|above|below|up|smaller|larger|moins|plus|menos|más|weniger|mehr|meno|più"
     r"|mindre|mer|minder|meer|mniej|więcej",
     re.IGNORECASE,
@@ -76,7 +76,7 @@ def _words(text: str) -> list[str]:
     if len(text) > _LONGEST_LINE or not any(map(str.isdigit, text)):
         return []
     words = [found[0] for found in _TOKEN.finditer(_BULLET.sub("", text, count=1))]
-    if len(words) < _FEWEST_WORDS or any(map(_WORN.fullmatch, words)):
+    if len(words) < _FEWEST_WORDS or any(map(WORN.fullmatch, words)):
         return []
     return words if any(map(_UNITED.search, words)) else []
 
@@ -108,7 +108,7 @@ def _slots(said: Sequence[Sequence[str]]) -> _Slots | None:
         return None
     keys = [at for at in sizes if rises(columns[at])]
     if len(keys) != 1 or any(
-        _OPEN.fullmatch(w) for at in figures for w in said[0][at + 1 : at + 4]
+        OPEN_ENDED.fullmatch(w) for at in figures for w in said[0][at + 1 : at + 4]
     ):
         return None
     return _Slots(tuple(figures), (keys[0], *(at for at in sizes if at != keys[0])))

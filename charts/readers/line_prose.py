@@ -37,6 +37,11 @@ _IN_BRACKETS: Final = re.compile(
     re.IGNORECASE,
 )
 """A size and, with its unit, what it is for: ``L (80kg to 105kg / 176-231lbs)``."""
+_NAMED_IN_BRACKETS: Final = re.compile(
+    r"(?P<label>[^\W\d_][^\d()]{0,18}?|\d?X{1,4}[SL])\s*"
+    r"\((?P<name>[^\d()<>≤≥~]{3,30}?)\s*(?P<value>[<>≤≥~]?\s*\d[^()]*)\)\.?"
+)
+"""A size and a named measure of it: ``Small (Height < 5'4")``."""
 _MONEY: Final = re.compile(r"[€$£¥]|\b(?:EUR|USD|GBP|CHF|PLN|SEK|DKK|NOK)\b|\d{5}")
 """Prices, and numbers of pieces or articles: no chart's figures are so long."""
 _MASS: Final = re.compile(r"\d\s*(?:kgs?|lbs?|pounds?|kilos?|кг)\b", re.IGNORECASE)
@@ -205,6 +210,8 @@ def _taken_apart(line: Line) -> _Said | None:
     whole = _IN_BRACKETS.fullmatch(text)
     if whole is not None and is_size(whole["label"]) and is_value(whole["value"]):
         return _Said(whole["label"], (("", whole["value"].strip()),), line.number)
+    if (said := _named_in_brackets(text, line.number)) is not None:
+        return said
     for end in _LABEL_END.finditer(text):
         label = text[: end.start()].strip()
         run = (named_values(text) or sized_values(text)) if label[-1:].isdigit() else None
@@ -217,6 +224,16 @@ def _taken_apart(line: Line) -> _Said | None:
         if pairs and len(pairs) == len(parts) and len({name for name, _ in pairs}) == len(pairs):
             return _Said(label, tuple(pairs), line.number)
     return None
+
+
+def _named_in_brackets(text: str, number: int) -> _Said | None:
+    found = _NAMED_IN_BRACKETS.fullmatch(text)
+    if found is None or not is_size(found["label"]) or not is_value(found["value"]):
+        return None
+    name, limit = without_limit(found["name"].strip(" :="))
+    if read_heading(name).role is not Role.MEASURE:
+        return None
+    return _Said(found["label"], ((name, limit + found["value"].strip()),), number)
 
 
 def _pair(part: str) -> tuple[str, str] | None:

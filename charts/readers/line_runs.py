@@ -276,7 +276,7 @@ def _printed_unit(text: str) -> Unit | None:
 
 
 def _add(walk: _Walk, name: str, line: Line, cells: list[LineCell]) -> None:
-    walk.inferred = walk.inferred or len(walk.names) > 1
+    walk.inferred = walk.inferred or (len(walk.names) > 1 and not _said_twice(walk.names))
     head = LineCell(name, line.number)
     if walk.names:
         head = LineCell(" ".join(one.text.strip() for one in walk.names), walk.names[0].number)
@@ -285,6 +285,15 @@ def _add(walk: _Walk, name: str, line: Line, cells: list[LineCell]) -> None:
     walk.rows.append([head, *cells])
     walk.names = []
     walk.valued += 1
+
+
+def _said_twice(names: Sequence[Line]) -> bool:
+    """``Tour de taille (cm)`` over ``Waist size``: one measure named whole in two languages."""
+    headings = [read_heading(one.text.strip()) for one in names]
+    plain = all(
+        one.role is Role.MEASURE and not one.candidates and not one.rest for one in headings
+    )
+    return len(names) == 2 and plain and len({one.dimension for one in headings}) == 1
 
 
 def _other_unit(before: Sequence[LineCell], cells: Sequence[LineCell]) -> bool:

@@ -40,6 +40,11 @@ _LABEL_AND_FIGURES: Final = re.compile(
 _FIGURES_TOGETHER: Final = re.compile(
     r"[^\W\d_]{2,}\d{2,3}(?:[.,]\d+)?[\"”″]\d{2,3}|\d ?(?:cm|kg|lbs|in)\d{2,3}\b"
 )
+_RAN_ON: Final = re.compile(
+    r"^[^\W\d_][^\d]{1,60}(?:[^\W\d_]|[)\].:])\d{2,3}(?:[.,]\d{1,2})?"
+    r"\s*[-–]\s*(?P<end>\d{2,3}(?:[.,]\d{1,2})?)(?P=end)\s*[-–]\s*\d"
+)
+"""A range behind its name that begins again with its own end: ``Chest (in.)26.5 - 2727 - 28``."""
 
 
 def is_value(text: str) -> bool:
@@ -67,5 +72,5 @@ def is_glued(text: str) -> bool:
     compact = text[:_LOOKED_AT].strip()
     return any(
         pattern.search(compact)
-        for pattern in (_RUN_OF_SIZES, _LABEL_AND_FIGURES, _FIGURES_TOGETHER)
+        for pattern in (_RUN_OF_SIZES, _LABEL_AND_FIGURES, _FIGURES_TOGETHER, _RAN_ON)
     )

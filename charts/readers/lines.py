@@ -27,12 +27,14 @@ class LineCell:
 class LineTable:
     """Rows of cells found at the beginning of some lines, and how many lines they used up.
 
-    ``inferred`` marks a table whose rows and columns a person should compare with the source.
+    ``inferred`` marks a table whose rows and columns a person should compare with the source,
+    ``lost`` lines whose fields ran together for good.
     """
 
     rows: list[list[LineCell]]
     used: int
     inferred: bool = False
+    lost: bool = False
 
 
 def numbered(text: str) -> list[Line]:

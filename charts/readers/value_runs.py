@@ -46,6 +46,9 @@ _SPLIT_WORDS: Final = re.compile(
 )
 _KEPT: Final = "\N{NO-BREAK SPACE}"
 _WORDY: Final = (LabelKind.ALPHA, LabelKind.COMBINED)
+_SMALL: Final = ("CH", "XCH")
+_BEHIND_SMALL: Final = {"M", "G"}
+"""``CH`` (chico) is a size before M and G only: elsewhere it is a chest, or a country."""
 _ROW: Final = re.compile(r"\S\s{3,}\S")
 _LONGEST_NAME: Final = 60
 _MOST_WORDS: Final = 4
@@ -128,6 +131,8 @@ def labels_in(text: str) -> Named | None:
     words = _words(text)
     first = len(words)
     while first and is_size(words[first - 1]):
+        first -= 1
+    if first and words[first - 1].upper() in _SMALL and {*words[first:]} >= _BEHIND_SMALL:
         first -= 1
     name, labels = " ".join(words[:first]), tuple(words[first:])
     if len(labels) < 2 or first > _MOST_WORDS or len(set(labels)) < len(labels):

@@ -12,6 +12,7 @@ from charts.readers.line_listed import listed_table
 from charts.readers.line_prose import prose_table
 from charts.readers.line_runs import run_table
 from charts.readers.line_sentences import sentence_table
+from charts.readers.line_strokes import stroke_table
 from charts.readers.lines import Line, LineTable
 from charts.readers.page_outline import Entry, PageTable, Part, sheets_of
 from charts.readers.plain_text import tidy
@@ -52,7 +53,7 @@ def _replaced(entries: Sequence[Entry], *, bare: bool) -> Iterator[Entry]:
     while at < len(entries):
         run = lines[at : min(ends[at], at + _LINES_AHEAD)]
         table = listed_table(run) or prose_table(run) or sentence_table(run)
-        table = table or choosing_table(run)
+        table = table or choosing_table(run) or stroke_table(run)
         if table is None and bare:
             table = run_table(run) or cell_table(run) or streamed_table(run)
         if table is None:

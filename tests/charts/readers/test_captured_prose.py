@@ -190,3 +190,13 @@ def test_rows_of_one_line_may_have_a_title_before_and_a_note_behind() -> None:
         ["A guide only.", ""],
     ]
     assert paste(f"{text[:-1]}, up to 38 inches.").codes == ["no-table"]
+
+
+def test_a_measure_named_in_brackets_behind_the_size_is_a_column() -> None:
+    found = paste("Robe sizes\n\nSmall (Height < 5'4\")\nMedium (Height 5'4\" - 5'9\")\n")
+    assert found.rows()[1:] == [
+        ["", "Height"],
+        ["Small", "< 5'4\""],
+        ["Medium", "5'4\" - 5'9\""],
+    ]
+    assert paste("Small (Order 54)\nMedium (Order 59)\n").codes == ["no-table"]

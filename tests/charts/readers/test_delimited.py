@@ -45,6 +45,12 @@ def test_the_separator_that_a_file_names_is_taken_and_its_line_is_no_row() -> No
     assert found.sheet.place(2, 1) == "B3"
 
 
+def test_decimal_commas_that_a_scan_tore_off_separate_nothing() -> None:
+    torn = "Height\n146, 152\n\n143, 0-154, 9\n88, 92\n\n86, 0-93, 9\n96, 100\n\n94, 0-101, 9\n"
+    assert separator_of(torn) is None
+    assert separator_of("Size, Chest\nS, 86-90\nM, 90-94\n") == ","
+
+
 def test_several_tables_with_blank_lines_between_keep_their_places() -> None:
     found = read("Men\nSize,Chest\nS,36-38\n\nWomen\nSize,Chest\nS,34-35\n").sheet
     assert found.filled_rows == (0, 1, 2, 4, 5, 6)

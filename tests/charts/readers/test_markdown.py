@@ -115,3 +115,8 @@ def test_a_block_of_code_with_columns_is_a_table(block: str) -> None:
     ]
     assert sheet.context == ("Vest",)
     assert sheet.notes == ("On the body.",)
+
+
+def test_a_hyphen_in_a_cell_of_its_own_is_no_rule_below_a_heading() -> None:
+    assert read("33 |\n- |\n35 |\n", "chart.txt").codes == ["no-table"]
+    assert read("Chest |\n- |\n86 cm |\n", "chart.txt").rows() == [["Chest"], ["86 cm"]]
