@@ -58,6 +58,7 @@ def test_a_tolerance_in_brackets_does_not_silence_the_words_around_it() -> None:
 PHRASES = {
     "finished": """
         Garment measurements in cm; Product measurements; Finished garment measurements;
+        All measurements are of the garment; Measurements are of the finished vest;
         Fertigmaße in cm; Maße am fertigen Teil; Kleidungsmaße; Maße des Kleidungsstücks;
         Produktmaße (cm); Mesures du vêtement; Mesures produit fini en cm;
         Dimensions du gilet fini; Maten van het kledingstuk; Productmaten in cm;
