@@ -21,8 +21,10 @@ _NO_HEADING: Final = HeadingReading(Role.UNKNOWN)
 _HEADING_ROLES: Final = frozenset(Role) - {Role.UNKNOWN, Role.BAND, Role.NOTE}
 _REFERENCE: Final = re.compile(r"^\s*[A-Z]\s*[:.)]\s+")
 """A letter that refers to a drawing: ``A: Chest``."""
-_NUMBERED: Final = re.compile(r"\d{1,2}\s*(?://|[.):])\s*(?:[^\W\d_]{2,}[^\d\w]*)+")
-"""A name with its number before it: ``03 // Total length``, ``4. Collar``."""
+_NUMBERED: Final = re.compile(
+    r"(?:\d{1,2}\s*(?://|[.):])|½|1/2)\s*(?:[^\W\d_]{2,}+[^\d\w]*+)+(?:[^\W\d_]\d{1,2})?"
+)
+"""A name with its number or a half before it: ``03 // Total length``, ``1/2 hem sweep H4``."""
 _SIZE_COMPOUND: Final = re.compile(
     r"(?!körper|koerper|kopf|lichaams|kropps|kropp)([^\W\d_]{3,})-?"
     r"(?:größen?|grössen?|groessen?|maat|maten|storlek|størrelse)",

@@ -14,6 +14,7 @@ from typing import Final
 from charts.dimensions import Role, read_heading
 from charts.readers.lines import Line, LineCell, LineTable
 from charts.readers.value_runs import is_size, rises
+from charts.size_labels import LabelKind, read_label
 
 _FEWEST: Final = 3
 _LINES_BETWEEN: Final = 8
@@ -28,9 +29,11 @@ _SERIES: Final = rf"{_VALUE}{_BRACKET}(?:{_BRACKET}|(?:[,;]?\s+|(?<=[)\]])){_VAL
 _UNIT: Final = r"\s*(?:cm\b|mm\b|in(?:ch(?:es)?)?\b|kg\b|lbs?\b|[\"”″])"
 _ROW: Final = re.compile(
     rf"\s*(?P<name>[^\d:]{{0,70}}?)\s*:?\s*(?P<first>{_SERIES})(?P<unit>{_UNIT})?"
-    rf"(?:\s*/\s*(?P<second>{_SERIES})(?P<other>{_UNIT}))?\s*[.;]?(?=\s|\Z)",
+    rf"(?:\s*/\s*(?P<second>{_SERIES})(?P<other>{_UNIT}))?\s*[.;]?(?=\s|\Z|,\s*[^\W\d_])",
     re.IGNORECASE,
 )
+_NOTE: Final = re.compile(r"\s*,\s*[^\W\d_][^\d()]{2,80}|\s*\([^\W\d_][^\d()]{2,80}\)\.?")
+_YEARS: Final = re.compile(r"\d{1,2}(?:[-–/]\d{1,2})?")
 _ONE: Final = re.compile(_VALUE)
 _LIKE_A_ROW: Final = re.compile(r"\d\s*[(\[]\s*\d")
 
@@ -68,12 +71,22 @@ def _sizes(line: Line) -> list[LineCell] | None:
     if found is None or not _BRACKETS.search(found["labels"]):
         return None
     name = found["name"].strip()
-    labels = [part for part in _PARTS.split(found["labels"]) if part]
+    labels = _aged([part for part in _PARTS.split(found["labels"]) if part])
     if name and read_heading(name).role is not Role.LABEL:
         return None
     if len(labels) < _FEWEST or not all(map(is_size, labels)) or not rises(labels):
         return None
     return [LineCell(text, line.number) for text in (name, *labels)]
+
+
+def _aged(labels: list[str]) -> list[str]:
+    """``1-2 (2-3) 3-4 years``: the word behind all sizes belongs to each of them."""
+    if len(labels) <= _FEWEST or not labels[-1].isalpha() or is_size(labels[-1]):
+        return labels
+    aged = [f"{one} {labels[-1]}" for one in labels[:-1]]
+    read = [read_label(one) for one in aged if _YEARS.fullmatch(one.split()[0])]
+    ages = [one for one in read if one is not None and one.kind is LabelKind.AGE]
+    return aged if len(ages) == len(aged) else labels
 
 
 def _step(walk: _Walk, line: Line, at: int) -> bool:
@@ -96,14 +109,17 @@ def _step(walk: _Walk, line: Line, at: int) -> bool:
 
 
 def _rows(text: str) -> list[re.Match[str]]:
-    """The measures in a line with their figures; none where anything else stands in it."""
+    """The measures in a line with their figures; none where anything else stands in it.
+
+    Words behind a comma or in brackets may end the line: they tell how one measure is taken.
+    """
     found: list[re.Match[str]] = []
     end = 0
     text = text.strip()
     while end < len(text) <= _LONGEST_LINE:
         one = _ROW.match(text, end)
         if one is None:
-            return []
+            return found if len(found) == 1 and _NOTE.fullmatch(text, end) else []
         found.append(one)
         end = one.end()
     return found
@@ -120,10 +136,11 @@ def _add(walk: _Walk, found: Sequence[re.Match[str]], line: Line, at: int) -> bo
     if counts != {walk.count} or nameless or (walk.name is not None and len(found) > 1):
         walk.uneven = True
         return False
+    note = line.text.strip()[found[-1].end() :] if len(found) == 1 else ""
     for one in found:
-        name = LineCell(one["name"].strip(), line.number)
+        name = LineCell(f"{one['name'].strip()}{note}", line.number)
         if walk.name is not None:
-            name = LineCell(walk.name.text.strip().rstrip(":"), walk.name.number)
+            name = LineCell(f"{walk.name.text.strip().rstrip(':')}{note}", walk.name.number)
         walk.rows.append([name, *(LineCell(text, line.number) for text in _cells(one))])
     walk.name, walk.used = None, at
     return True

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterator, Sequence
 from dataclasses import replace
 from itertools import pairwise
@@ -20,6 +21,8 @@ _FEWEST_CELLS: Final = 6
 _LINES_TO_A_FIGURE: Final = 60
 _LINES_OF_TITLES: Final = 12
 _MOST_TITLES: Final = 3
+_FEWEST_BRACKETS: Final = 2
+_BRACKET: Final = re.compile(r"\([^\W\d_][^()\d]{0,20}\)")
 
 
 def cell_table(lines: Sequence[Line]) -> LineTable | None:
@@ -36,12 +39,32 @@ def streamed_table(lines: Sequence[Line]) -> LineTable | None:
     filled = [replace(line, text=line.text.strip()) for line in lines if line.text.strip()]
     if len(filled) < _FEWEST_CELLS:
         return None
-    table = None if _block_ahead(lines) else stream_table(filled)
+    ahead = _block_ahead(lines)
+    joined = [] if ahead else _with_brackets(filled)
+    table = stream_table(joined) if joined else None
+    if table is None or not next(row for row in table.rows if len(row) > 1)[0].text:
+        joined, table = filled, None if ahead else stream_table(filled)
     if table is None or not _rows_keep_together(table, lines):
         return None
-    last = filled[table.used - 1].number
+    last = joined[table.used - 1].number
     used = next(at for at, line in enumerate(lines, start=1) if line.number == last)
     return LineTable(table.rows, used, inferred=table.inferred)
+
+
+def _with_brackets(cells: Sequence[Line]) -> list[Line]:
+    """The cells with ``(in cm)`` joined to the heading before it; none where fewer than two are.
+
+    A heading broken before its bracket is one heading: as two it would move all that follow.
+    """
+    lead = next((at for at, one in enumerate(cells) if is_cell_value(one.text)), 0)
+    found: list[Line] = []
+    for at, one in enumerate(cells):
+        bracket = 0 < at < lead and _BRACKET.fullmatch(one.text) is not None
+        if bracket and _BRACKET.fullmatch(cells[at - 1].text) is None:
+            found[-1] = replace(found[-1], text=f"{found[-1].text} {one.text}")
+        else:
+            found.append(one)
+    return found if len(cells) - len(found) >= _FEWEST_BRACKETS else []
 
 
 def _figure_near(lines: Sequence[Line]) -> bool:

@@ -14,7 +14,7 @@ from typing import Final
 
 from charts.dimensions import Role, read_heading
 from charts.readers.line_sentences import measure_among
-from charts.readers.line_values import is_value, without_limit
+from charts.readers.line_values import OPEN_ENDED, is_value, without_limit
 from charts.readers.lines import Line, LineCell, LineTable
 from charts.readers.value_runs import is_size, rises
 
@@ -40,12 +40,6 @@ WORN: Final = re.compile(
     re.IGNORECASE,
 )
 """What the model in a picture measures and wears is no size chart."""
-OPEN_ENDED: Final = re.compile(
-    r"less|more|under|over|above|below|up|smaller|larger|moins|plus|menos|más|weniger|mehr|meno|più"
-    r"|mindre|mer|minder|meer|mniej|więcej",
-    re.IGNORECASE,
-)
-"""Words behind a figure that leave an end open: "90 cm or less" is not 90 cm."""
 
 
 @dataclass(frozen=True, slots=True)

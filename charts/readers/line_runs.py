@@ -16,6 +16,8 @@ from charts.quantities import Unit
 from charts.readers.lines import Line, LineCell, LineTable
 from charts.readers.value_runs import (
     Named,
+    counted_values,
+    holds_place,
     is_size,
     labels_in,
     named_values,
@@ -126,12 +128,12 @@ def _numbers_first(lines: Sequence[Line]) -> Named | None:
     The word before them is unknown, or there is none and only names of measures stand below.
     """
     filled = [line for line in lines[:_LINES_LOOKED_AT] if line.text.strip()][:3]
-    found = [named_values(line.text) for line in filled]
-    first = found[0] if len(found) > 2 else None
+    first = named_values(filled[0].text) if len(filled) > 2 else None
     if first is None or len(first.parts) < 3:
         return None
-    below = [one for one in found[1:] if one is not None and one.name]
-    even = len(below) == 2 and all(len(one.parts) == len(first.parts) for one in below)
+    found = [counted_values(line.text, len(first.parts)) for line in filled[1:]]
+    below = [one for one in found if one is not None and one.name]
+    even = len(below) == 2
     numbers = all(one.isdigit() for one in first.parts) and rises(first.parts)
     if not even or not numbers:
         return None
@@ -218,11 +220,12 @@ def _is_last(lines: Sequence[Line], number: int) -> bool:
 
 
 def _values_of_line(walk: _Walk, line: Line) -> int:
-    found = named_values(line.text)
-    if found is None or len(found.parts) != walk.count:
+    found = counted_values(line.text, walk.count)
+    if found is None:
         return 0
     if found.name:
         _end_names(walk)
+    walk.inferred = walk.inferred or holds_place(found.name)
     _add(walk, found.name, line, [LineCell(text, line.number) for text in found.parts])
     return 1
 

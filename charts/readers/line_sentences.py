@@ -11,10 +11,12 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from typing import Final
 
-from charts.dimensions import Role, read_heading
+from charts.dimensions import Role, find_units, read_heading
 from charts.readers.line_prose import common_head
-from charts.readers.line_values import is_value, without_limit
+from charts.readers.line_values import OPEN_ENDED, is_value, without_limit
 from charts.readers.lines import Line, LineCell, LineTable
+from charts.readers.value_runs import is_size, rises
+from charts.size_labels import LabelKind, read_label
 
 _NUMBER: Final = r"\d[\d.,½¼¾]*(?:\s\d/\d{1,2})?"
 _UNIT: Final = (
@@ -27,6 +29,8 @@ _VALUE: Final = re.compile(
 )
 _WORD: Final = re.compile(r"[^\W\d_]+(?:-[^\W\d_]+)*")
 _FROM: Final = ("", "from", "von", "de", "desde", "da", "van", "fra", "från", "od")
+_BULLET: Final = re.compile(r"(?:[•▪◦●○·*‣–—-]\s+)?")
+_FEWEST_NUMBERED: Final = 2
 _YEAR: Final = re.compile(r"(?:19|20)\d\d")
 _LONGEST_LINE: Final = 400
 _LONGEST_LABEL: Final = 28
@@ -54,7 +58,7 @@ def sentence_table(lines: Sequence[Line]) -> LineTable | None:
         same.append(other)
     heads = _without_common_end([one.words[0] for one in same])
     if heads is None:
-        return None
+        return _numbered_table(same)
     labels, common = heads
     names = [measure_among(words) for words in (common, *first.words[1:-1])]
     if any(name is None for name in names):
@@ -66,6 +70,7 @@ def _cut(line: Line) -> _Sentence | None:
     text = line.text.strip()
     if len(text) > _LONGEST_LINE:
         return None
+    text = _BULLET.sub("", text, count=1).rstrip(" ;")
     values = [found[0].strip().rstrip(".") for found in _VALUE.finditer(text)]
     words = [" ".join(piece.split()) for piece in _VALUE.split(text)]
     if not values or not words[0] or not all(is_value(value) for value in values):
@@ -116,6 +121,50 @@ def _table(
         values = [_limited(limit, value) for limit, value in zip(limits, one.values, strict=True)]
         rows.append([LineCell(text, one.line) for text in (label, *values)])
     return LineTable(rows, len(same))
+
+
+def _numbered_table(same: Sequence[_Sentence]) -> LineTable | None:
+    """``Size 62 for a height of 56-61 cm and 6-8 kg of weight``: the first figure is the size.
+
+    All words are the same, the last before the first figure is one for sizes, the sizes rise, and
+    every other figure prints its unit: without one it could be anything.
+    """
+    word, *between = same[0].words[:-1]
+    named = word.split()[-1]
+    if any(
+        OPEN_ENDED.fullmatch(said) for words in same[0].words[2:] for said in _WORD.findall(words)
+    ):
+        return None
+    if len(same) < _FEWEST_NUMBERED or len({one.words[0] for one in same}) > 1 or not between:
+        return None
+    labels = [one.values[0] for one in same]
+    if read_heading(named).role is not Role.LABEL or not all(map(is_size, labels)):
+        return None
+    names = [measure_among(words) for words in between]
+    units = [_unit_before(words) for words in same[0].words[2:]]
+    rows = [[f"{a}{b}" for a, b in zip(one.values[1:], units, strict=True)] for one in same]
+    if not rises(labels) or None in names or len(set(names)) < len(names):
+        return None
+    if not all(_prints_unit(value) for row in rows for value in row):
+        return None
+    limits = [without_limit(words)[1] for words in between]
+    table = [[LineCell(text, same[0].line) for text in (named, *(name or "" for name in names))]]
+    for one, label, row in zip(same, labels, rows, strict=True):
+        values = [_limited(limit, value) for limit, value in zip(limits, row, strict=True)]
+        table.append([LineCell(text, one.line) for text in (label, *values)])
+    return LineTable(table, len(same))
+
+
+def _unit_before(words: str) -> str:
+    """The unit that a figure's next word is, where no sign or short word of it stood there."""
+    word = words.split(maxsplit=1)[0].rstrip(".,;") if words else ""
+    return f" {word}" if word and _prints_unit(f"2 {word}") else ""
+
+
+def _prints_unit(value: str) -> bool:
+    """Whether the value tells its unit, which may be one of an age."""
+    label = read_label(value)
+    return bool(find_units(value)) or (label is not None and label.kind is LabelKind.AGE)
 
 
 def _limited(limit: str, value: str) -> str:

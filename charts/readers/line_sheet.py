@@ -7,6 +7,7 @@ from collections.abc import Callable, Sequence
 from dataclasses import dataclass, field
 from typing import Final
 
+from charts.readers.line_bar_runs import bar_run_table
 from charts.readers.line_bars import bar_ended_table, barred_table, separated_table
 from charts.readers.line_blocks import block_table
 from charts.readers.line_brackets import bracket_table
@@ -37,15 +38,16 @@ _FINDERS: Final[tuple[Callable[[Sequence[Line]], LineTable | None], ...]] = (
     series_table,
     glued_table,
     run_on_table,
+    bracket_table,
     prose_table,
     sentence_table,
     choosing_table,
     told_table,
     barred_table,
+    bar_run_table,
     labels_last_table,
     bar_ended_table,
     separated_table,
-    bracket_table,
     crossed_table,
     run_table,
     column_table,

@@ -13,10 +13,10 @@ from dataclasses import dataclass
 from typing import Final
 
 from charts.dimensions import Role, read_heading
-from charts.readers.line_choosing import OPEN_ENDED, WORN
+from charts.readers.line_choosing import WORN
 from charts.readers.line_prose import common_head
 from charts.readers.line_sentences import measure_among
-from charts.readers.line_values import without_limit
+from charts.readers.line_values import OPEN_ENDED, without_limit
 from charts.readers.lines import Line, LineCell, LineTable
 from charts.readers.value_runs import is_size
 

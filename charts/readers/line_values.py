@@ -31,6 +31,13 @@ _LETTERS: Final = re.compile(
 _LIMIT_LAST: Final = re.compile(rf"(?:^|\s)((?:{_LIMITS})\s*)\Z", re.IGNORECASE)
 _BLANK: Final = re.compile(r"[-‐‑‒–—―−]+|n\.?/?a\.?|k\.\s?A\.|tbc|x|/|\.{3}|…", re.IGNORECASE)
 
+OPEN_ENDED: Final = re.compile(
+    r"less|more|under|over|above|below|up|smaller|larger|moins|plus|menos|más|weniger|mehr|meno|più"
+    r"|mindre|mer|minder|meer|mniej|więcej",
+    re.IGNORECASE,
+)
+"""Words behind a figure that leave an end open: "90 cm or less" is not 90 cm."""
+
 _SIZE_WORDS: Final = r"x*-?(?:small|large)|medium|x+[sl]"
 _LOOKED_AT: Final = 400
 _RUN_OF_SIZES: Final = re.compile(rf"(?:{_SIZE_WORDS}){{3,}}", re.IGNORECASE)

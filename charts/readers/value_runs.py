@@ -54,6 +54,15 @@ _LONGEST_NAME: Final = 60
 _MOST_WORDS: Final = 4
 _MOST_SIZE_WORDS: Final = 2
 _LONGEST_LINE: Final = 400
+_HALF_NAMED: Final = re.compile(r"(?:½|1/2)\s*[^\W\d_].*")
+_INNER_FIGURE: Final = re.compile(
+    r"(?:(?:½|1/2)\s*)?[^\W\d_][^\d½¼¾]*?[\s(]\d{1,2}(?:[.,]\d)?(?P<unit>\s?(?:cm|mm|[\"”″]))"
+    r"\s(?:[^\d½¼¾]*[\s(])?[^\W\d_](?:[^\d½¼¾]*\d?)\)?"
+)
+"""``Chest 2 cm below the armhole``: one figure with its unit, and the place that it tells."""
+_SLASHED: Final = re.compile(r"(?P<low>\d{2,3})/(?P<high>\d{2,3})")
+_WIDEST: Final = 5
+"""How far the ends of ``37/38`` lie apart at most: sizes by girth and length differ by more."""
 
 
 class Named(NamedTuple):
@@ -95,6 +104,52 @@ def named_values(text: str) -> Named | None:
     name = text[: begin.start()].strip().rstrip(":").strip()
     values = values_in(text[begin.start() :])
     return Named(name, values) if values else None
+
+
+def counted_values(text: str, count: int) -> Named | None:
+    """A name and ``count`` values behind it; the name may hold a figure of its own.
+
+    ``½ waist 36 38``, ``1/2 chest 2 cm below armhole H1 54 57``, ``Neck 37/38 39/40``.
+    """
+    named = named_values(text)
+    if named is not None:
+        return named if len(named.parts) == count else None
+    text = text.strip()
+    starts = [one.start() for one in _BEGIN.finditer(text[:_LONGEST_LINE])]
+    for start in starts:
+        if start > _LONGEST_NAME or not _starts_word(text, start):
+            continue
+        values = values_in(text[start:]) or _slashed_values(text[start:])
+        name = text[:start].strip().rstrip(":").strip()
+        if values:
+            return Named(name, values) if len(values) == count and _may_name(name) else None
+    return None
+
+
+def holds_place(name: str) -> bool:
+    """Whether a name tells a place by a figure: ``Chest 2 cm below the armhole``."""
+    return _INNER_FIGURE.fullmatch(name) is not None
+
+
+def _may_name(name: str) -> bool:
+    """Whether the figures in a name can be no values that belong to the row."""
+    begin = _BEGIN.search(name)
+    bare = begin is None or not _starts_word(name, begin.start())
+    if bare:
+        return bool(name)
+    rest = _HALF_NAMED.fullmatch(name)
+    inner = [one.start() for one in _BEGIN.finditer(name) if _starts_word(name, one.start())]
+    return (rest is not None and inner == [0]) or holds_place(name)
+
+
+def _slashed_values(text: str) -> tuple[str, ...]:
+    """``37/38 39/40``: neighbouring sizes of collars, each pair one value; else none."""
+    words = text.split()
+    for word in words:
+        found = _SLASHED.fullmatch(word)
+        if found is None or not 0 < int(found["high"]) - int(found["low"]) <= _WIDEST:
+            return ()
+    return tuple(words)
 
 
 def sized_values(text: str) -> Named | None:

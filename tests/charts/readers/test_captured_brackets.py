@@ -85,3 +85,36 @@ def test_each_figure_comes_to_the_size_in_its_place(figures: list[int], unit: st
     table = bracket_table(numbered(f"S (M) L\nBust: {first} ({second}) {third} {unit}\n"))
     assert table is not None
     assert [cell.text.split()[0] for cell in table.rows[-1][1:]] == [str(one) for one in figures]
+
+
+_AGED = dedent("""\
+    Sizes: 1-2 (2-3) 3-4 (4-5) years
+    Bust: 73 (75) 79 (83) cm
+    Length: 36 (38) 42 (43) cm, taken at the middle of the back
+    Gauge: 20 stitches = 10 cm
+    """)
+
+
+def test_years_behind_all_sizes_belong_to_each_and_words_behind_a_row_to_its_name() -> None:
+    rows = paste(_AGED).rows()
+    assert rows[0] == ["Sizes", "1-2 years", "2-3 years", "3-4 years", "4-5 years"]
+    assert rows[1] == ["Bust", "73 cm", "75 cm", "79 cm", "83 cm"]
+    assert rows[2][0] == "Length, taken at the middle of the back"
+    assert rows[2][1:] == ["36 cm", "38 cm", "42 cm", "43 cm"]
+
+
+@pytest.mark.parametrize(
+    ("old", "new"),
+    [
+        ("years", "stitches"),
+        ("3-4 (4-5)", "3-4 (XL)"),
+        ("73 (75)", "73"),
+        (" (83) cm", " (83) cm or 2 more"),
+    ],
+)
+def test_brackets_that_are_no_sizes_or_not_even_give_no_value_silently(old: str, new: str) -> None:
+    reading = read_pasted(_AGED.replace(old, new))
+    values = [one for chart in reading.charts for size in chart.sizes for one in size.ranges]
+    kept = [one for one in values if one.dimension is Dimension.CHEST and one.value is not None]
+    assert not kept
+    assert reading.findings

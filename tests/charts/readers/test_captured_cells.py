@@ -260,3 +260,26 @@ def test_bars_on_lines_of_their_own_may_part_columns_of_words_too() -> None:
 def test_bars_that_keep_no_columns_apart_are_no_table() -> None:
     cells = ["Size", "Like", "Chest", "CS", "Girls' 4-6", '28-31"', "CL", '33-36"', "N/A", "AS"]
     assert paste("\n|\n".join([*cells, "N/A", "35-41", "end"])).codes == ["no-table"]
+
+
+_BROKEN_HEADS = [
+    *("A guide", "Size", "(in cm)", "Chest (A)", "(in cm)", "Waist (B)", "(in cm)", "Age"),
+    *("(to order)", "102", "56", "52", "4", "114", "59", "54", "6", "126", "64", "58", "8"),
+]
+
+
+def test_headings_broken_before_their_bracket_are_whole_again() -> None:
+    found = paste("\n".join(_BROKEN_HEADS) + "\n")
+    assert found.rows()[1:3] == [
+        ["Size (in cm)", "Chest (A) (in cm)", "Waist (B) (in cm)", "Age (to order)"],
+        ["102", "56", "52", "4"],
+    ]
+    assert found.sheet.inferred
+
+
+def test_one_bracket_on_a_line_may_be_a_heading_of_its_own() -> None:
+    cells = ["Size", "(European)", "Chest", "Waist", "S", "36", "84", "66", "M", "38", "88", "70"]
+    table = stream_table([Line(text, at) for at, text in enumerate(cells, start=1)])
+    assert table is not None
+    read = paste("\n".join(cells) + "\n")
+    assert read.rows() == [[cell.text for cell in row] for row in table.rows]
