@@ -25,16 +25,16 @@ _PARTS: Final = re.compile(r"[\s,;:()\[\]]+")
 _FIGURE: Final = r"\d{1,6}(?:[.,]\d{1,3})?(?:\s?[½¼¾⅛⅜⅝⅞])?"
 _VALUE: Final = rf"(?>{_FIGURE}(?:\s?[-–]\s?{_FIGURE})?)"  # whole, never cut to make a line fit
 _BRACKET: Final = rf"\s*[(\[]\s*{_VALUE}(?:\s*[,;:]\s+{_VALUE})*\s*[)\]]"
-_SERIES: Final = rf"{_VALUE}{_BRACKET}(?:{_BRACKET}|(?:[,;]?\s+|(?<=[)\]])){_VALUE})*"
-_UNIT: Final = r"\s*(?:cm\b|mm\b|in(?:ch(?:es)?)?\b|kg\b|lbs?\b|[\"”″])"
+SERIES: Final = rf"{_VALUE}{_BRACKET}(?:{_BRACKET}|(?:[,;]?\s+|(?<=[)\]])){_VALUE})*"
+UNIT: Final = r"\s*(?:cm\b|mm\b|in(?:ch(?:es)?)?\b|kg\b|lbs?\b|[\"”″])"
 _ROW: Final = re.compile(
-    rf"\s*(?P<name>[^\d:]{{0,70}}?)\s*:?\s*(?P<first>{_SERIES})(?P<unit>{_UNIT})?"
-    rf"(?:\s*/\s*(?P<second>{_SERIES})(?P<other>{_UNIT}))?\s*[.;]?(?=\s|\Z|,\s*[^\W\d_])",
+    rf"\s*(?P<name>[^\d:]{{0,70}}?)\s*:?\s*(?P<first>{SERIES})(?P<unit>{UNIT})?"
+    rf"(?:\s*/\s*(?P<second>{SERIES})(?P<other>{UNIT}))?\s*[.;]?(?=\s|\Z|,\s*[^\W\d_])",
     re.IGNORECASE,
 )
 _NOTE: Final = re.compile(r"\s*,\s*[^\W\d_][^\d()]{2,80}|\s*\([^\W\d_][^\d()]{2,80}\)\.?")
 _YEARS: Final = re.compile(r"\d{1,2}(?:[-–/]\d{1,2})?")
-_ONE: Final = re.compile(_VALUE)
+ONE: Final = re.compile(_VALUE)
 _LIKE_A_ROW: Final = re.compile(r"\d\s*[(\[]\s*\d")
 
 
@@ -71,12 +71,19 @@ def _sizes(line: Line) -> list[LineCell] | None:
     if found is None or not _BRACKETS.search(found["labels"]):
         return None
     name = found["name"].strip()
-    labels = _aged([part for part in _PARTS.split(found["labels"]) if part])
+    labels = bracketed_labels(found["labels"])
     if name and read_heading(name).role is not Role.LABEL:
         return None
-    if len(labels) < _FEWEST or not all(map(is_size, labels)) or not rises(labels):
+    if not labels:
         return None
     return [LineCell(text, line.number) for text in (name, *labels)]
+
+
+def bracketed_labels(text: str) -> list[str]:
+    """The sizes that ``text`` lists with some in brackets; none where anything else is there."""
+    labels = _aged([part for part in _PARTS.split(text) if part])
+    sizes = len(labels) >= _FEWEST and all(map(is_size, labels)) and rises(labels)
+    return labels if sizes else []
 
 
 def _aged(labels: list[str]) -> list[str]:
@@ -94,7 +101,7 @@ def _step(walk: _Walk, line: Line, at: int) -> bool:
     found = _rows(line.text)
     if found:
         return _add(walk, found, line, at)
-    many = len(_ONE.findall(line.text)) >= walk.count
+    many = len(ONE.findall(line.text)) >= walk.count
     walk.uneven = walk.uneven or (many and _LIKE_A_ROW.search(line.text) is not None)
     if walk.name is not None:
         walk.before += [] if walk.rows else [walk.name]
@@ -127,7 +134,7 @@ def _rows(text: str) -> list[re.Match[str]]:
 
 def _add(walk: _Walk, found: Sequence[re.Match[str]], line: Line, at: int) -> bool:
     counts = {
-        len(_ONE.findall(series))
+        len(ONE.findall(series))
         for one in found
         for series in (one["first"], one["second"])
         if series
@@ -148,8 +155,8 @@ def _add(walk: _Walk, found: Sequence[re.Match[str]], line: Line, at: int) -> bo
 
 def _cells(found: re.Match[str]) -> list[str]:
     """Each figure with the unit that stands once behind all, and in its second unit."""
-    first = [f"{text}{found['unit'] or ''}" for text in _ONE.findall(found["first"])]
+    first = [f"{text}{found['unit'] or ''}" for text in ONE.findall(found["first"])]
     if not found["second"]:
         return first
-    second = [f"{text}{found['other']}" for text in _ONE.findall(found["second"])]
+    second = [f"{text}{found['other']}" for text in ONE.findall(found["second"])]
     return [f"{one} / {other}" for one, other in zip(first, second, strict=True)]

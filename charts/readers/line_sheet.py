@@ -10,6 +10,7 @@ from typing import Final
 from charts.readers.line_bar_runs import bar_run_table
 from charts.readers.line_bars import bar_ended_table, barred_table, separated_table
 from charts.readers.line_blocks import block_table
+from charts.readers.line_bracket_sentence import bracket_sentence_table
 from charts.readers.line_brackets import bracket_table
 from charts.readers.line_cells import cell_table, streamed_table
 from charts.readers.line_choosing import choosing_table
@@ -39,6 +40,7 @@ _FINDERS: Final[tuple[Callable[[Sequence[Line]], LineTable | None], ...]] = (
     glued_table,
     run_on_table,
     bracket_table,
+    bracket_sentence_table,
     prose_table,
     sentence_table,
     choosing_table,
