@@ -28,7 +28,7 @@ _LIMIT: Final = (
     r"|tot|vanaf|op til|do|od|до|от)\s+)?"
 )
 _ONE: Final = rf"(?:{_FEET}|{_FIGURE}{_UNIT})"
-_WHOLE: Final = rf"{_LIMIT}{_ONE}(?:{_JOINT}{_ONE})?\+?"
+_WHOLE: Final = rf"{_LIMIT}{_ONE}(?:{_JOINT}{_ONE})?(?:\+|\s\+(?=\s*\Z))?"
 _METRIC: Final = rf"{_LIMIT}{_FIGURE}(?:{_JOINT}{_FIGURE})?\s?(?:cm|kg)"
 _IMPERIAL: Final = rf"{_LIMIT}{_FIGURE}(?:{_JOINT}{_FIGURE})?\s?(?:''|’’|′′|[\"”″“]|in\b|lbs?\b)"
 _SAME: Final = rf"(?:{_METRIC}\s?/\s?{_IMPERIAL}|{_IMPERIAL}\s?/\s?{_METRIC})"
@@ -61,8 +61,8 @@ _INNER_FIGURE: Final = re.compile(
 )
 """``Chest 2 cm below the armhole``: one figure with its unit, and the place that it tells."""
 _SLASHED: Final = re.compile(r"(?P<low>\d{2,3})/(?P<high>\d{2,3})")
-_WIDEST: Final = 5
-"""How far the ends of ``37/38`` lie apart at most: sizes by girth and length differ by more."""
+_WIDEST: Final = 6
+"""How far the ends of ``98/104`` lie apart at most: children's heights go up by so much."""
 
 
 class Named(NamedTuple):
@@ -119,8 +119,8 @@ def counted_values(text: str, count: int) -> Named | None:
     for start in starts:
         if start > _LONGEST_NAME or not _starts_word(text, start):
             continue
-        values = values_in(text[start:]) or _slashed_values(text[start:])
         name = text[:start].strip().rstrip(":").strip()
+        values = values_in(text[start:]) or _slashed_values(name, text[start:])
         if values:
             return Named(name, values) if len(values) == count and _may_name(name) else None
     return None
@@ -142,9 +142,9 @@ def _may_name(name: str) -> bool:
     return (rest is not None and inner == [0]) or holds_place(name)
 
 
-def _slashed_values(text: str) -> tuple[str, ...]:
-    """``37/38 39/40``: neighbouring sizes of collars, each pair one value; else none."""
-    words = text.split()
+def _slashed_values(name: str, text: str) -> tuple[str, ...]:
+    """``37/38 39/40`` behind the name of a measure, each pair one value; else none."""
+    words = text.split() if read_heading(name).role is Role.MEASURE else []
     for word in words:
         found = _SLASHED.fullmatch(word)
         if found is None or not 0 < int(found["high"]) - int(found["low"]) <= _WIDEST:

@@ -39,6 +39,7 @@ _TROUSERS = dedent("""\
         ("Chest 2 cm below armhole 54 57 60", 3, "Chest 2 cm below armhole"),
         ("1/2 chest (2,5 cm below armhole) 54 57 60", 3, "1/2 chest (2,5 cm below armhole)"),
         ("Neck 37/38 39/40", 2, "Neck"),
+        ("Height 98/104 110/116", 2, "Height"),
     ],
 )
 def test_a_half_or_a_place_before_the_values_belongs_to_the_name(
@@ -57,9 +58,9 @@ def test_a_half_or_a_place_before_the_values_belongs_to_the_name(
         ("Chest 54 57 (new) 60 63", 2),
         ("Chest 54 cm tall 57 60", 3),
         ("Chest 12 worn 57 60", 2),
-        ("Inseam 30/32 32/34 34/36", 2),
         ("Size 32/30 34/32", 2),
-        ("Ratio 28/34 30/36", 2),
+        ("Ratio 28/30 30/32", 2),
+        ("Chest 84/92 92/100", 2),
     ],
 )
 def test_figures_that_may_be_values_are_not_lost_in_a_name(text: str, count: int) -> None:
