@@ -28,6 +28,12 @@ _UPPER: Final = re.compile(
     r"|\bmaksim|\bmaksym|\bnejvýš|\bnajwyż|\bpasuje do|\bdo podane",
     re.IGNORECASE,
 )
+_SPAN: Final = re.compile(
+    r"\d[\d.,]*\s*(?:cm|mm|in|kg)?\s*"
+    r"(?:up to|bis(?: zu)?|tot|do|til|till|à|hasta|fino a|até|op til|upp till)\s+\d",
+    re.IGNORECASE,
+)
+"""From one figure to another, "tailles 36 à 44": a span of sizes, and no upper limit."""
 _FIGURE_ABOVE: Final = re.compile(
     r"(?:above|over|larger than|bigger than|greater than|higher than|more than)"
     r" (?:your|you|the body|the wearer|the rider)"
@@ -125,7 +131,7 @@ def _says(words: Words) -> Kind | None:
         return None
     if _FIGURE_ABOVE.search(text):
         return Kind.AT_MOST
-    upper, lower = _UPPER.search(text), _LOWER.search(text)
+    upper, lower = _UPPER.search(_SPAN.sub(" ", text)), _LOWER.search(text)
     if upper is None:
         return Kind.AT_LEAST if lower else None
     return Kind.AT_MOST if lower is None else None

@@ -10,10 +10,11 @@ from dataclasses import replace
 from decimal import Decimal
 from typing import Final
 
+from charts.columns.band_words import band_around
 from charts.columns.fitting import printed_figures
 from charts.columns.meaning import Column
 from charts.columns.words import Surroundings
-from charts.dimensions import plausible
+from charts.dimensions import Role, plausible
 from charts.layout.fields import FieldKind
 from charts.layout.looks import look
 from charts.plausible_ranges import half_of_a_girth
@@ -26,16 +27,73 @@ _FLAT_CM: Final = (Decimal(36), Decimal(67))
 """Chest figures in cm of adults' sizes that are halves laid flat."""
 _NO_WHOLE: Final = Decimal("1.4")
 """A whole waist or hip is more than this times half a chest (common practice, no source)."""
+_WIDEST: Final = Decimal(80)
+"""Half of a chest is never more, however large the garment (common practice, no source)."""
 _SMALLEST: Final = Decimal(52)
 _LARGEST: Final = Decimal(76)
 """From a half no child's girth reaches to one no grown-up's does (common practice, no source)."""
 _ADULT_HEIGHT_CM: Final = Decimal(150)
 _GROWN: Final = frozenset({"women", "men", "unisex", None})
+_SAID_GROWN: Final = frozenset({"women", "men"})
 
 
 def halves_doubted(columns: Sequence[Column], around: Surroundings) -> list[Column]:
     """The columns with a question on the girths that are perhaps halves laid flat."""
-    return _beside_flat(_below_any_body(_flat_doubted(columns, around), around), around)
+    doubted = _below_any_body(_flat_doubted(columns, around), around)
+    return _beside_flat(_longer_than_round(doubted, around), around)
+
+
+def _longer_than_round(columns: Sequence[Column], around: Surroundings) -> list[Column]:
+    """Chests in every size no larger than the garment is long: halves of a grown-up's vest.
+
+    What is worn on the body goes round more than it is long, unless it is a dress or a coat.
+    """
+    if not _may_be_adults(columns, around):
+        return list(columns)
+    lengths = [figures for one in columns if _a_garments_length(one) and (figures := _in_cm(one))]
+    chests = [one for one in columns if _narrow(one, lengths)]
+    if not chests:
+        return list(columns)
+    widest = max(figure for one in chests for figure in _in_cm(one))
+    ident = around.log.add(
+        "laid-flat", chests[0].place, key=around.table.area, heading=chests[0].heading
+    )
+    return [
+        replace(column, laid_flat=True).asking(ident) if _no_wider(column, widest) else column
+        for column in columns
+    ]
+
+
+def _narrow(column: Column, lengths: Sequence[Sequence[Decimal]]) -> bool:
+    """Whether a chest of unsaid basis can be a half, and is no larger than a length beside it."""
+    if column.dimension is not Dimension.CHEST or not _unsaid(column):
+        return False
+    figures = _in_cm(column)
+    if not figures or min(figures) < _FLAT_CM[0] or max(figures) > _WIDEST:
+        return False
+    return any(
+        len(beside) == len(figures)
+        and all(round_it <= long for round_it, long in zip(figures, beside, strict=True))
+        for beside in lengths
+    )
+
+
+def _unsaid(column: Column) -> bool:
+    return column.basis in {Basis.UNKNOWN, Basis.FINISHED} and not column.laid_flat
+
+
+def _no_wider(column: Column, widest: Decimal) -> bool:
+    """A girth of unsaid basis that is no whole one beside half a chest."""
+    figures = _in_cm(column) if column.dimension in _GIRTHS and _unsaid(column) else []
+    return bool(figures) and max(figures) < _NO_WHOLE * widest
+
+
+def _a_garments_length(column: Column) -> bool:
+    """A length of the garment itself: ``Length``, ``Comprimento``, ``Body length``."""
+    if column.dimension is not Dimension.OTHER or column.nameless:
+        return False
+    may_be_an_axis = (Role.LENGTH_AXIS, None) in column.field.heading.candidates
+    return column.garment_sign or may_be_an_axis
 
 
 def _below_any_body(columns: Sequence[Column], around: Surroundings) -> list[Column]:
@@ -45,7 +103,7 @@ def _below_any_body(columns: Sequence[Column], around: Surroundings) -> list[Col
     """
     if any(_of_children(column) for column in columns) or LabelKind.AGE in _labels(around):
         return list(columns)
-    small = [one for one in columns if _among_halves(one) and not one.laid_flat]
+    small = [one for one in columns if among_halves(one) and not one.laid_flat]
     if not any(_too_small_for_a_body(one) for one in small):
         return list(columns)
     ident = around.log.add(
@@ -57,7 +115,7 @@ def _below_any_body(columns: Sequence[Column], around: Surroundings) -> list[Col
     ]
 
 
-def _among_halves(column: Column) -> bool:
+def among_halves(column: Column) -> bool:
     """Whether every figure of a girth that is not said to lie flat is one of halves."""
     if column.dimension not in _GIRTHS or column.basis is Basis.FLAT:
         return False
@@ -140,10 +198,15 @@ def _too_small_for_a_body(column: Column) -> bool:
 
 
 def _adults(columns: Sequence[Column], around: Surroundings) -> bool:
-    """Letters for sizes, no children's band, no heights of children, no ages."""
+    """Letters for sizes or a band of grown-ups, and nothing of children."""
+    named = LabelKind.ALPHA in _labels(around) or band_around(around) in _SAID_GROWN
+    return named and _may_be_adults(columns, around)
+
+
+def _may_be_adults(columns: Sequence[Column], around: Surroundings) -> bool:
+    """No children's band, no heights of children, no ages."""
     table = around.table
-    letters = _labels(around)
-    if LabelKind.ALPHA not in letters or LabelKind.AGE in letters:
+    if LabelKind.AGE in _labels(around):
         return False
     bands = {look(words.text).band for words in around.words}
     bands |= {

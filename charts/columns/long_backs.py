@@ -15,6 +15,7 @@ from typing import Final
 
 from charts.answers import Meaning
 from charts.columns.fitting import printed_figures
+from charts.columns.loose_backs import says_too_little
 from charts.columns.meaning import Column
 from charts.columns.words import Surroundings
 from charts.findings import Candidate
@@ -28,10 +29,14 @@ _MOST_CM: Final = Decimal(70)
 
 
 def backs_doubted(columns: Sequence[Column], around: Surroundings) -> list[Column]:
-    """The columns with back lengths as long as a shirt taken for the garment's, and asked."""
+    """The columns with back lengths as long as a shirt taken for the garment's, and asked.
+
+    Asked as well: a word for the back that may mean its width.
+    """
+    doubtful = [_too_long(one) or says_too_little(one, columns, around) for one in columns]
     return [
-        _asked(column, around) if _too_long(column) and not _answered(column, around) else column
-        for column in columns
+        _asked(one, around) if doubt and not _answered(one, around) else one
+        for one, doubt in zip(columns, doubtful, strict=True)
     ]
 
 

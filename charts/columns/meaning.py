@@ -27,6 +27,7 @@ from charts.findings import Candidate
 from charts.layout.cups import CUP_GIRTHS
 from charts.layout.fields import Field, FieldKind
 from charts.layout.looks import look
+from charts.layout.sizes_with_units import only_names
 from charts.quantities import Unit
 from charts.schema import Basis, Definition, Dimension, UnitFrom
 
@@ -103,6 +104,8 @@ def _in_labels(around: Surroundings) -> list[Field]:
     """Columns of labels with figures and a unit: ``L (bis 60 kg)``, or under ``Height (cm)``."""
     found = []
     for one in around.table.of(FieldKind.LABEL):
+        if only_names(one, around.table.fields):
+            continue
         readings = [look(cell[0].text).reading for cell in one.cells if cell]
         carried = [reading for reading in readings if reading.quantity]
         united = bool(carried) and all(r.quantity and r.quantity.unit for r in carried)

@@ -11,7 +11,7 @@ from typing import Final
 
 from charts.columns.exchanged import units_exchanged
 from charts.columns.fitting import fits, printed_figures
-from charts.columns.halves import halves_doubted
+from charts.columns.halves import among_halves, halves_doubted
 from charts.columns.meaning import Column
 from charts.columns.slipped import slipped
 from charts.columns.units import needs_unit
@@ -36,8 +36,23 @@ def suspected(columns: Sequence[Column], around: Surroundings) -> list[Column]:
     swapped = units_exchanged(columns, around)
     if columns and swapped == list(columns) and slipped(around.table.fields):
         return _slipped_headings(columns, around)
-    found = halves_doubted([_unit_doubted(column, around) for column in swapped], around)
+    found = [
+        column if _half_beside_halves(column, swapped) else _unit_doubted(column, around)
+        for column in swapped
+    ]
+    found = halves_doubted(found, around)
     return _asked_as_halves(found, around)
+
+
+def _half_beside_halves(column: Column, columns: Sequence[Column]) -> bool:
+    """Whether a girth too small for its printed unit is a half, as a girth beside it may be."""
+    return among_halves(column) and any(
+        one is not column
+        and one.unit is column.unit is not None
+        and among_halves(one)
+        and not _mostly_impossible(one, column.unit)
+        for one in columns
+    )
 
 
 def _asked_as_halves(columns: Sequence[Column], around: Surroundings) -> list[Column]:

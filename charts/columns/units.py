@@ -244,12 +244,21 @@ def _likeliest(
 
     def rank(unit: Unit) -> tuple[bool, int, bool]:
         free = [one for one in known if unit not in _taken(one, columns)]
-        suited = sum(fits(one.field, one.dimension, unit) for one in free)
+        suited = sum(_suits(one, unit) for one in free)
         return not _too_long_in(unit, bare), suited, imperial and unit in _IMPERIAL
 
     ranked = sorted(_TRIED[family], key=rank, reverse=True)
     others = [unit for unit in ranked[1:] if rank(unit)[1] > 0]
     return ranked[0], others or ranked[1:2]
+
+
+def _suits(column: Column, unit: Unit) -> bool:
+    """Whether the figures can be in ``unit``; those said to be halves are halves of a girth."""
+    if column.basis is not Basis.FLAT:
+        return fits(column.field, column.dimension, unit)
+    limits = plausible(column.dimension, unit, column.definition)
+    figures = _bare(column)
+    return limits is None or all(limits[0] <= 2 * one <= limits[1] for one in figures)
 
 
 def _too_long_in(unit: Unit, bare: Sequence[Column]) -> bool:

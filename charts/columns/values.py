@@ -15,6 +15,7 @@ from charts.columns.words import Surroundings
 from charts.findings import listed
 from charts.layout.unit_columns import unit_at
 from charts.layout.view import At
+from charts.notation import Reading, read_cell
 from charts.schema import Kind, Range, UnitFrom
 
 
@@ -46,7 +47,16 @@ def _asked_once(column: Column, ranges: dict[int, Range], around: Surroundings) 
     for ident in ids:
         around.log.withdraw(ident)
     whole = around.log.add("impossible", column.place, case="column", heading=column.heading)
-    return {line: _instead(one, ids, whole) for line, one in ranges.items()}
+    spelled = any(_unreadable(one.values.get("text", "")) for one in own)
+    return {
+        line: one if spelled and ids.isdisjoint(one.findings) else _instead(one, ids, whole)
+        for line, one in ranges.items()
+    }
+
+
+def _unreadable(text: str) -> bool:
+    """Whether a cell is asked about for how it is written, which says nothing of the others."""
+    return read_cell(text).reading is Reading.UNREAD
 
 
 def _instead(one: Range, ids: set[str], whole: str) -> Range:

@@ -35,10 +35,13 @@ from charts.grammar.senses import (
 )
 from charts.grammar.settle import Draft
 from charts.grammar.tokens import Cell
-from charts.grammar.values import value
+from charts.grammar.values import value, with_unit
 from charts.schema import Kind
+from charts.unit_words import MONTHS
 
 Parsed = tuple[Draft, int] | None
+_TAKING_MORE: Final = frozenset({"ft", "st", "m", "years", MONTHS})
+"""Units behind which a second number may follow, and ages, which are labels as often."""
 _SLASH_LEAST: Final = Decimal(20)
 _SLASH_MOST: Final = Decimal(1000)
 
@@ -77,12 +80,20 @@ def _after_value(cell: Cell, first: Value, at: int) -> Parsed:
     if sense & PLUS_MINUS:
         return _with_tolerance(cell, first, at)
     if sense & PLUS and value(cell, at + 1) is None:
-        return Draft(Kind.AT_LEAST, low=first), at + 1
+        return _with_plus(cell, first, at + 1)
     if sense & OR_MORE:
         return Draft(Kind.AT_LEAST, low=first, low_included=not sense & ABOVE), at + 1
     if sense & OR_LESS:
         return Draft(Kind.AT_MOST, high=first, high_included=not sense & BELOW), at + 1
     return Draft(Kind.SINGLE, value=first), at
+
+
+def _with_plus(cell: Cell, first: Value, at: int) -> Parsed:
+    """95+ and 95+ kg: the unit may stand behind the sign."""
+    unit = cell.units[at]
+    if unit is None or unit in _TAKING_MORE or first.unit is not None or first.whole:
+        return Draft(Kind.AT_LEAST, low=first), at
+    return Draft(Kind.AT_LEAST, low=with_unit(first, unit)), at + 1
 
 
 def _to_second(cell: Cell, first: Value, at: int) -> Parsed:

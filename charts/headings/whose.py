@@ -11,7 +11,8 @@ from collections.abc import Iterable, Iterator, Sequence
 from functools import cache, lru_cache
 from typing import Final, NamedTuple
 
-from charts.schema import Basis
+from charts.headings.parts import Hit, hits_of
+from charts.schema import Basis, Dimension
 from charts.vocabulary import FURTHER, MAIN, SPACELESS, normal, spellings, tables
 
 _DENIES: Final = re.compile(
@@ -26,6 +27,13 @@ _MEASURE: Final = re.compile(
     r"\b(?:measure|compare|messen|vergleich\w*|miss|mesure[rz]|compare[rz]|meet|vergelijk\w*|misura\w*"
     r"|confronta\w*|mida|mide|medir|compar[ae]\w*|meca|medi[rt]\w*|mat|jamfor\w*|mal|sammenlign\w*"
     r"|zmierz\w*|porownaj\w*|zmerte|porovnejte)\b"
+)
+_MEASURES: Final = re.compile(
+    r"\b(?:measure\w*|dimension\w*|masse?n?|abmessung\w*|mesures?|mensuration\w*|maat|maten"
+    r"|afmeting\w*|misur[ae]|medidas?|matt(?:et|en)?|mal(?:et|ene)?|wymiar\w*|rozmer\w*|miry|mir)\b"
+)
+_GIRTHS: Final = frozenset(
+    {Dimension.CHEST, Dimension.WAIST, Dimension.HIP, Dimension.UNDERBUST, Dimension.NECK}
 )
 _SPACELESS: Final = re.compile(f"[{SPACELESS}]")
 _KINDS: Final = {"body": Basis.BODY, "finished": Basis.FINISHED, "flat": Basis.FLAT}
@@ -44,7 +52,9 @@ def whose(text: str) -> Whose:
     words = " | ".join(normal(part) for part in _APART.split(text))
     said, denied = set[Basis](), set[Basis]()
     for kind, basis in _KINDS.items():
-        for found in _pattern(kind).finditer(words):
+        itself = _of_itself(words) if basis is Basis.FINISHED else ()
+        plain = (one for one in _pattern(kind).finditer(words) if not _within(one, itself))
+        for found in (*plain, *itself):
             near = words[: found.start()].rpartition("|")[2].split()[-_BEFORE:]
             (denied if _DENIES.search(" ".join(near)) else said).add(basis)
         for found in _further(kind).finditer(words):
@@ -82,6 +92,37 @@ def _further(kind: str) -> re.Pattern[str]:
 def _any_of(phrases: Iterable[str]) -> re.Pattern[str]:
     ordered = sorted(phrases, key=lambda one: (-len(one), one))
     return re.compile("|".join(ordered) if ordered else r"(?!)")
+
+
+def _within(found: re.Match[str], longer: Sequence[re.Match[str]]) -> bool:
+    return any(one.start() <= found.start() and found.end() <= one.end() for one in longer)
+
+
+def _of_itself(words: str) -> Sequence[re.Match[str]]:
+    """Phrases that speak of the garment itself, in a text about measures: not about its colour."""
+    found = [*_any_itself().finditer(words)]
+    measured = found and (_MEASURES.search(words) or any(map(_is_girth, hits_of(words))))
+    return found if measured else ()
+
+
+def _is_girth(hit: Hit) -> bool:
+    if hit.entry is None:
+        return False
+    return "body" in hit.entry.parts or any(one.dimension in _GIRTHS for one in hit.entry.columns)
+
+
+@cache
+def _any_itself() -> re.Pattern[str]:
+    phrases = [normal(phrase) for phrase in _itself(MAIN)]
+    return _any_of(rf"\b{phrase}\b" for phrase in phrases)
+
+
+def _itself(languages: Sequence[str]) -> Iterator[str]:
+    """Phrases like "of the sweater itself", one for each garment of their language."""
+    for language, phrases in tables("basis", "itself", among=languages):
+        for own, garments in tables("basis", "garments", among=languages):
+            if own == language:
+                yield from (one.format(garment) for one in phrases for garment in garments)
 
 
 def _phrases(kind: str, languages: Sequence[str]) -> Iterator[str]:

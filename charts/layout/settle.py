@@ -13,6 +13,7 @@ from charts.layout.kinds import Content
 from charts.layout.looks import look
 from charts.layout.numbers_beside_letters import numbers_beside_letters
 from charts.layout.prefixed import named_bands, prefixed
+from charts.layout.sizes_with_units import sizes_with_units
 from charts.plausible_ranges import usual
 from charts.quantities import Unit
 from charts.schema import Dimension, Kind
@@ -33,7 +34,7 @@ _OF_NO_SIZE: Final = {
 
 def settled(fields: Sequence[Field]) -> list[Field]:
     """The fields with one named as the sizes, where anything can name them."""
-    fields = [_named_size(field) for field in fields]
+    fields = [_named_size(field) for field in sizes_with_units(fields)]
     fields = [_article_beside_sizes(field, fields) for field in fields]
     fields = [_measured_sizes(field, fields) for field in fields]
     fields = [_in_its_language(field, fields) for field in fields]

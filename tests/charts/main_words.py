@@ -11,6 +11,9 @@ from charts.labels.words import known_words, length_words, letter_words, rank_wo
 from charts.unit_words import figure_units
 from charts.vocabulary import MAIN, vocabulary
 
+HALVES_OF_PHRASES = {"garments", "itself"}
+"""Lists whose words are only read together: "of the {} itself" with each garment."""
+
 
 def main_headings() -> list[str]:
     """Every heading word of the main languages, alone, in capitals and as it is printed."""
@@ -25,7 +28,8 @@ def main_headings() -> list[str]:
         word
         for name in MAIN
         for key in ("part", "bands", "basis", "lengths", "labels")
-        for listed in vocabulary(name).get(key, {}).values()
+        for part, listed in vocabulary(name).get(key, {}).items()
+        if part not in HALVES_OF_PHRASES
         for word in listed
     ]
     forms = [form for word in words for form in (word, word.upper(), f"{word} (cm)")]

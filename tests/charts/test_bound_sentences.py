@@ -133,3 +133,13 @@ def test_what_a_body_between_two_sizes_takes_says_nothing_of_the_figures(sentenc
 @pytest.mark.parametrize("sentence", BETWEEN[:3])
 def test_ranges_need_no_such_sentence(sentence: str) -> None:
     assert questions(table(f"{SPANS}{sentence}")) == []
+
+
+@pytest.mark.parametrize(
+    "words",
+    ["Tableau des tailles 84 à 96", "Größen 84 bis 96 im Überblick", "Maten 84 tot 96",
+     "Tabla de tallas 84 hasta 96", "Rozmiary 84 do 96"],
+)  # fmt: skip
+def test_a_span_of_sizes_in_a_title_is_no_limit(words: str) -> None:
+    found = ranges(table(f"{words}\n{SINGLES}"))
+    assert {one.kind for one in found} == {Kind.SINGLE}

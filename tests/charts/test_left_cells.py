@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from charts.importer import read_bytes
-from tests.charts.read_text import questions, table, values
+from tests.charts.read_text import questions, ranges, table, values
 
 
 def _page(*tables: str) -> bytes:
@@ -112,3 +112,12 @@ def test_a_table_in_a_list_of_terms_is_a_table() -> None:
     first = _page("Size | Chest (cm)\nS | 84-88\nM | 88-92")
     page = b"<dl><dt>Vests</dt><dd>" + first.replace(b"<h1>Vests</h1>", b"") + b"</dd></dl>"
     assert sorted(values(read_bytes(page, "page.html"))) == ["M chest", "S chest"]
+
+
+def test_ways_of_writing_that_cannot_be_read_say_nothing_of_the_other_cells() -> None:
+    rows = "XS | -82\nS | 83-87\nM | 88-92 or 35-36\nL | 93<98\nXL | 99-105"
+    reading = table(f"Size | Chest (cm)\n{rows}")
+    assert questions(reading) == ["impossible"]
+    found = {one.published: bool(one.findings) for one in ranges(reading)}
+    assert found["83-87"] is found["99-105"] is False
+    assert found["88-92 or 35-36"] is found["93<98"] is True

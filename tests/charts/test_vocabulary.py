@@ -17,7 +17,8 @@ BANDS = {"women", "men", "girls", "boys", "kids", "baby", "unisex", "adult"}
 CELL_LISTS = {"to", "from", "between", "and", "circa", "at_most", "below", "at_least", "above",
               "or_less", "or_more", "filler", "blank"}  # fmt: skip
 PARTS = {"filler", "body", "finished", "flat", "garment", "low_end", "high_end", "tolerance",
-         "step", "location", "thing", "refuse", "position"}  # fmt: skip
+         "step", "location", "thing", "refuse", "position",
+         "bare_back", "back_measure"}  # fmt: skip
 
 
 @pytest.mark.parametrize("name", LANGUAGES)

@@ -243,3 +243,34 @@ def test_an_unknown_word_beside_a_measure_is_asked_about_and_makes_it_no_other_m
 def test_two_measures_and_an_unknown_word_in_one_heading_are_asked_about() -> None:
     text = "Størrelse | Kropslængde u.arm til sk. (cm)\nS | 35\nM | 36\nL | 37\n"
     assert questions(table(text)) == ["heading-two-readings"]
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "The chest is the girth of the hoodie itself.",
+        "All measurements are of the garment itself",
+        "Brustumfang ist der Umfang des Kleidungsstücks selbst.",
+        "Die Maße des Pullovers selbst",
+        "Borstomvang is de omtrek van de sweater zelf, gemeten net onder de oksels.",
+        "Le tour de poitrine est celui du vêtement lui-même.",
+        "El contorno es el de la prenda misma.",
+        "La circonferenza del capo stesso",
+        "O contorno é da própria peça",
+        "Bröstvidden är måttet på själva plagget",
+        "Mål af selve trøjen",
+        "Obwód samej bluzy",
+        "Obvod samotné mikiny",
+    ],
+)
+def test_measures_of_the_garment_itself_are_finished(text: str) -> None:
+    assert whose(text).basis is Basis.FINISHED
+
+
+def test_a_garment_itself_beside_no_measure_says_nothing() -> None:
+    assert whose("The colour of the product itself may vary.").basis is Basis.UNKNOWN
+
+
+def test_a_denied_garment_itself_is_the_body() -> None:
+    said = whose("Not the girth of the garment itself but of the wearer")
+    assert said.basis is Basis.BODY

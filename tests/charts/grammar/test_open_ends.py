@@ -176,3 +176,8 @@ def test_a_size_in_front_of_an_open_end_is_its_label() -> None:
     assert told("L (bis 60 kg)") == "L: [.., 60] kg"
     assert told("S bis 20 kg") == "S: [.., 20] kg"
     assert told("XL (über 60 kg)", Dimension.WEIGHT) == "XL: (60, ..] kg"
+
+
+@pytest.mark.parametrize("text", ["82+ cm", "82 + cm", "82 cm+", "82cm +"])
+def test_the_unit_stands_before_or_behind_the_plus(text: str) -> None:
+    assert told(text) == "[82, ..] cm"
