@@ -15,14 +15,15 @@ from typing import Final
 from charts.answers import Meaning, Scope
 from charts.columns.flat_refuted import flat_refuted
 from charts.columns.meaning import Column
-from charts.columns.said_basis import Said, opposed, said_around
+from charts.columns.said_basis import Said, opposed, said_around, table_of_the_body
 from charts.columns.words import Surroundings
 from charts.layout.fields import FieldKind
 from charts.schema import Basis, Dimension
 
 _OF_THE_BODY: Final = frozenset({Dimension.HEIGHT, Dimension.WEIGHT, Dimension.AGE})
 _BODY_OUTRIGHT: Final = re.compile(
-    r"\bbody\b|\bto fit\b|\bfits\b|\bkörper|\bcorps\b|corporel|lichaam|\bcorpo\b|cuerpo|corporal"
+    r"\bbody\b|\bto fit\b|^\s*fits\b|\bfits\s+(?:a|an|the|up|from|chest|bust|waist|hips?|\d)"
+    r"|\bkörper|\bcorps\b|corporel|lichaam|\bcorpo\b|cuerpo|corporal"
     r"|\bkropp|\bkrop|\bciała\b|\btěl|passend für",
     re.IGNORECASE,
 )
@@ -44,10 +45,13 @@ def with_basis(columns: Sequence[Column], around: Surroundings) -> list[Column]:
     outright = {_outright(column) for column in columns}
     if not beside and _of_a_garment(columns):
         columns = [_in_doubt(column, around) for column in columns]
+    beside_a_body = table_of_the_body(around)
     found = []
     flat = ""
     for column in columns:
         said = said_around(column, around)
+        if beside_a_body and said.words == around.file:
+            said = Said()  # what a file of several tables is called holds for one of them at least
         if _answered(column, around) and column.basis is not Basis.UNKNOWN:
             found.append(column)  # no words around are believed more than a person
             continue
@@ -57,6 +61,8 @@ def with_basis(columns: Sequence[Column], around: Surroundings) -> list[Column]:
             found.append(_asked(resolved, around, said.words))
         elif resolved.basis is Basis.UNKNOWN and resolved.garment_sign:
             found.append(_asked(resolved, around))
+        elif resolved.basis is Basis.UNKNOWN and column.dimension in _GIRTHS and beside_a_body:
+            found.append(_asked(resolved, around, beside_a_body))
         else:
             found.append(resolved)
     return flat_refuted(found, flat, around) if flat else found
@@ -93,6 +99,8 @@ def _resolved(column: Column, said: Said, *, beside: bool, toleranced: bool) -> 
         return replace(column, basis=Basis.BODY)
     if said.basis is Basis.FLAT and column.dimension in _NOT_HALVED:
         return replace(column, basis=Basis.FINISHED)
+    if said.basis is Basis.BODY and column.garment_sign and column.dimension is Dimension.OTHER:
+        return column  # "measure your body" makes no sleeve and no breadth of a shirt the body's
     if said.basis is not Basis.UNKNOWN:
         return replace(column, basis=said.basis)
     # Body measures never carry a tolerance: a doubtful heading beside one is the vest's own.

@@ -10,7 +10,7 @@ import re
 from typing import Final, NamedTuple
 
 from charts.columns.meaning import Column
-from charts.columns.words import Surroundings, Words, is_sentence
+from charts.columns.words import Surroundings, Words, is_sentence, title_of
 from charts.dimensions import HeadingReading, read_heading
 from charts.headings.whose import whose
 from charts.schema import Basis, Dimension
@@ -27,7 +27,8 @@ _OUTRIGHT: Final = re.compile(
     re.IGNORECASE,
 )
 _ON_THE_BODY: Final = re.compile(
-    r"\bbody|\bto fit\b|\bfits\b|körper|\bcorps\b|corporel|lichaam|\bcorpo\b|cuerpo|corporal"
+    r"\bbody|\bto fit\b|^\s*fits\b|\bfits\s+(?:a|an|the|up|from|chest|bust|waist|hips?|\d)"
+    r"|körper|\bcorps\b|corporel|lichaam|\bcorpo\b|cuerpo|corporal"
     r"|\bkropp|\bkrop|\bciał|\btěl",
     re.IGNORECASE,
 )
@@ -66,6 +67,18 @@ def said_around(column: Column, around: Surroundings) -> Said:
         told = around.answers.basis
         return Said(told) if told is not Basis.UNKNOWN else _of_the_page(around)
     return found
+
+
+def table_of_the_body(around: Surroundings) -> str:
+    """The title of another table beside this one that alone says it is the body's; "" for none.
+
+    Where one table is headed "To fit" and another "Specifications", the other may be the vest's.
+    """
+    own = title_of(around.table)
+    if own is None or read_heading(own).band is not None or _ON_THE_BODY.search(own):
+        return ""
+    others = (one for one in around.titles if one != own and not is_sentence(one))
+    return next((one for one in others if _ON_THE_BODY.search(one)), "")
 
 
 def _of_the_page(around: Surroundings) -> Said:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from datetime import date
+from typing import Final
 
 import pytest
 
@@ -274,3 +275,46 @@ def test_a_garment_itself_beside_no_measure_says_nothing() -> None:
 def test_a_denied_garment_itself_is_the_body() -> None:
     said = whose("Not the girth of the garment itself but of the wearer")
     assert said.basis is Basis.BODY
+
+
+SPECIFICATIONS: Final = """Specifications,,,
+Stretch Slim Fits,,,
+Size (cm),6,8,10
+Bust,91,96,101
+Waist,76,81,86
+,,,
+To Fit Guide,,,
+Size (cm),6,8,10
+Bust,81,86,91
+Waist,71,76,81
+"""
+
+
+@pytest.mark.parametrize("name", ["guide.csv", "to_fit_guide.csv"])
+def test_beside_a_table_to_fit_another_one_is_asked_about(name: str) -> None:
+    reading = read_bytes(SPECIFICATIONS.encode(), name)
+    first, second = reading.charts
+    doubtful = {one.id for one in reading.findings if one.code == "basis-doubtful"}
+    assert doubtful
+    for size in first.sizes:
+        assert all(doubtful & set(one.findings) for one in size.ranges)
+    for size in second.sizes:
+        assert {one.basis for one in size.ranges} == {Basis.BODY}
+        assert not any(doubtful & set(one.findings) for one in size.ranges)
+
+
+def test_a_cut_that_is_called_a_fit_says_nothing_of_the_body() -> None:
+    text = "Stretch Slim Fits,,\nSize (cm),S,M\nBust,91,96\nWaist,76,81\n"
+    (chart,) = read_bytes(text.encode(), "cut.csv").charts
+    assert {one.basis for size in chart.sizes for one in size.ranges} == {Basis.UNKNOWN}
+
+
+def test_measure_your_body_makes_no_breadth_of_a_shirt_the_bodys() -> None:
+    text = (
+        "Meça seu corpo e compare com a tabela.\n"
+        "Tamanho|Busto (cm)|Largura (cm)\nP|84-88|49\nM|88-96|52\nG|96-104|56\n"
+    )
+    (chart,) = read_bytes(text.encode(), "camisetas.txt").charts
+    bases = {one.dimension: one.basis for size in chart.sizes for one in size.ranges}
+    assert bases[Dimension.CHEST] is Basis.BODY
+    assert bases[Dimension.OTHER] is not Basis.BODY

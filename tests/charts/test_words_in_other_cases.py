@@ -28,3 +28,18 @@ def test_an_upper_thigh_is_a_place_and_no_limit() -> None:
     reading = table("Size|Waist (in)|Upper thigh (in)\nSmall|29-31|23.5\nMedium|31-33|25\n")
     assert values(reading)["Small other"] == 59.69
     assert "heading-unknown" not in questions(reading)
+
+
+@pytest.mark.parametrize(
+    ("title", "band"),
+    [
+        ("Таблица женских размеров одежды", "women"),
+        ("Таблица мужских размеров одежды", "men"),
+        ("Размеры детской одежды", "kids"),
+        ("Таблиця жіночих розмірів", "women"),
+        ("Таблиця чоловічих розмірів", "men"),
+        ("Tabela ženskih velikosti", "women"),
+    ],
+)
+def test_bands_are_known_in_the_cases_of_a_title(title: str, band: str) -> None:
+    assert read_heading(title).band == band
