@@ -9,6 +9,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator, Sequence
 from typing import Final
 
+from charts.checks.left_over import rows_left
 from charts.dimensions import Role
 from charts.findings import FindingLog
 from charts.layout.fields import FieldKind, Table
@@ -43,7 +44,9 @@ def say_left_cells(sheet: Sheet, tables: Sequence[Table], log: FindingLog) -> No
         and not _named_otherwise(sheet, place)
         and not any(cell.text.strip() in text for text in joined)
     ]
-    if len(left) >= _FEWEST:
+    rows = rows_left(sheet, tables)
+    left = sorted({*rows, *(left if len(left) >= _FEWEST else ())})
+    if left:
         text = sheet.text(*left[0]).strip()
         log.add("text-order", _around(sheet, left), case="left", text=text)
 

@@ -12,6 +12,7 @@ from typing import Final
 from charts.findings import FindingLog
 from charts.layout.fields import FieldKind, Table
 from charts.layout.looks import look
+from charts.readers.line_values import is_glued
 from charts.readers.value_runs import figures_among, named_values
 from charts.schema import Chart
 from charts.sheet import Addressing, Sheet
@@ -23,6 +24,10 @@ _FEWEST_AMONG: Final = 2
 """Figures of a line that begins with a size or holds words between: ``2T 1-2 33-35``."""
 _LONG_NUMBER: Final = re.compile(r"\d{4}|\d[.:/]\d+[.:/]\d")
 """Years, telephone numbers, dates: no girths."""
+_PARTING: Final = re.compile(r"[|\t;]")
+"""What parts the fields of a line that was not cut there."""
+_TWO: Final = re.compile(r"\d\d")
+"""A measure has two figures at least: ``Page 1 of 2`` has none."""
 
 
 def say_left_over(
@@ -31,18 +36,33 @@ def say_left_over(
     """Ask once a text about figures that came into none of its charts, at the first of them."""
     if sheet.addressing is not Addressing.LINE:
         return
-    used = set(_cells_of(tables))
-    left = [
-        (at, count)
-        for at, cell in sorted(sheet.cells.items())
-        if at not in used and cell.shared_from is None and (count := _figures(cell.text))
-    ]
-    left = _without_marks(sheet, left)
+    left = _without_marks(sheet, _left(sheet, tables))
     if len(left) < _FEWEST_CELLS and sum(count for _, count in left) < _FEWEST:
         left = [(at, 1) for at in sorted(_dropped(sheet, tables, charts))]
     if len(left) >= _FEWEST_CELLS or sum(count for _, count in left) >= _FEWEST:
         place = sheet.place(*left[0][0])
         log.add("text-order", place, case="left", text=sheet.text(*left[0][0]).strip())
+
+
+def rows_left(sheet: Sheet, tables: Sequence[Table]) -> list[tuple[int, int]]:
+    """Cells that hold a whole row of figures each and came into no field; none for a few figures.
+
+    Of several charts in one file only one may have the separator that the file was parted by:
+    the rows of the others stand whole in their first cells, as titles or notes at best.
+    """
+    left = _left(sheet, tables)
+    rows = [(at, count) for at, count in left if count > 1 and _TWO.search(sheet.text(*at))]
+    return [at for at, _ in rows] if sum(count for _, count in rows) >= _FEWEST else []
+
+
+def _left(sheet: Sheet, tables: Sequence[Table]) -> list[tuple[tuple[int, int], int]]:
+    """The cells with figures of measures that are in no field, and how many each has."""
+    used = set(_cells_of(tables))
+    return [
+        (at, count)
+        for at, cell in sorted(sheet.cells.items())
+        if at not in used and cell.shared_from is None and (count := _figures(cell.text))
+    ]
 
 
 def _without_marks(
@@ -85,6 +105,12 @@ def _figures(text: str) -> int:
     """How many values a text consists of, behind a name or between few words; 0 for a sentence."""
     if _LONG_NUMBER.search(text):
         return 0
+    fields = [one for one in _PARTING.split(text) if one.strip()]
+    if len(fields) > 1:
+        named = map(named_values, map(str.strip, fields))
+        return sum(len(one.parts) for one in named if one is not None)
+    if is_glued(text):
+        return _FEWEST_AMONG
     found = named_values(text.strip().rstrip("|"))  # a bar at the end parts cells
     if found is not None and (not found.name or len(found.parts) > 1):
         return len(found.parts)
