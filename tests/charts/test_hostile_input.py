@@ -15,7 +15,6 @@ import sys
 import time
 from collections.abc import Iterator
 from contextlib import contextmanager
-from functools import cache
 from pathlib import Path
 from typing import Final
 
@@ -96,15 +95,18 @@ def nothing_done() -> Iterator[None]:
         _watched = None
 
 
-@cache
 def limit() -> float:
-    """Two seconds; on a slow machine as long as openpyxl takes to open a small book 500 times."""
+    """As long as openpyxl takes to open a small book 500 times, now: two seconds or less at a desk.
+
+    Asked only for a file that took longer than two, and right after it: a machine that others use
+    is slower at one time than at another.
+    """
     spent = []
     for _ in range(5):
         before = time.thread_time()
         load_workbook(DATA / "one_chart.xlsx")
         spent.append(time.thread_time() - before)
-    return max(SECONDS, OPENINGS * min(spent))
+    return OPENINGS * min(spent)
 
 
 def held(name: str, data: bytes) -> list[FileReading]:
@@ -113,7 +115,7 @@ def held(name: str, data: bytes) -> list[FileReading]:
         before = time.thread_time()
         found = readings(name, data)
         spent = time.thread_time() - before
-    assert spent < limit(), f"{name}: {spent:.1f} s"
+    assert spent < SECONDS or spent < limit(), f"{name}: {spent:.1f} s"
     assert all(one.charts or one.findings for one in found), name
     return found
 
