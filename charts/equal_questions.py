@@ -42,18 +42,23 @@ def one_of_each(reading: FileReading) -> FileReading:
         said = {**parts[0].values, "case": _SIZE, "more": str(len(parts) - 1)}
         first = replace(parts[0], values=MappingProxyType(said), parts=tuple(parts))
         joined |= dict.fromkeys((part.id for part in parts), first)
+    return with_joined(reading, joined)
+
+
+def with_joined(reading: FileReading, joined: Mapping[str, Finding]) -> FileReading:
+    """The reading with each finding of ``joined`` in the place of those that it stands for."""
     if not joined:
         return reading
     findings = dict.fromkeys(joined.get(one.id, one).id for one in reading.findings)
     by_id = {one.id: one for one in reading.findings} | {one.id: one for one in joined.values()}
     return replace(
         reading,
-        charts=with_ids(reading.charts, {part: one.id for part, one in joined.items()}),
+        charts=_with_ids(reading.charts, {part: one.id for part, one in joined.items()}),
         findings=tuple(by_id[ident] for ident in findings),
     )
 
 
-def with_ids(charts: Sequence[Chart], ids: Mapping[str, str]) -> tuple[Chart, ...]:
+def _with_ids(charts: Sequence[Chart], ids: Mapping[str, str]) -> tuple[Chart, ...]:
     """The charts whose values list, for each id in ``ids``, the one it stands for."""
     return tuple(
         replace(chart, sizes=tuple(_of_size(size, ids) for size in chart.sizes)) for chart in charts

@@ -11,7 +11,7 @@ from dataclasses import dataclass, replace
 from types import MappingProxyType
 from typing import Final
 
-from charts.equal_questions import one_of_each, with_ids
+from charts.equal_questions import one_of_each, with_joined
 from charts.findings import LEVELS, Finding, Level
 from charts.schema import FileReading
 
@@ -42,15 +42,7 @@ def grouped(reading: FileReading) -> FileReading:
         least = 2 if kind.parts[0].code in _NOTATIONS | {_HALVES} else _MANY
         if len(kind.parts) >= least:
             joined |= dict.fromkeys((part.id for part in kind.parts), _joined(kind))
-    if not joined:
-        return reading
-    findings = dict.fromkeys(joined.get(one.id, one).id for one in reading.findings)
-    by_id = {one.id: one for one in reading.findings} | {one.id: one for one in joined.values()}
-    return replace(
-        reading,
-        charts=with_ids(reading.charts, {part: one.id for part, one in joined.items()}),
-        findings=tuple(by_id[ident] for ident in findings),
-    )
+    return with_joined(reading, joined)
 
 
 def _kinds(findings: Sequence[Finding]) -> Iterator[_Kind]:

@@ -5,16 +5,17 @@ Nothing is doubled. The question bears on every value of every column that may b
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from dataclasses import replace
 from decimal import Decimal
 from typing import Final
 
 from charts.columns.band_words import band_around
 from charts.columns.fitting import printed_figures
+from charts.columns.loose_backs import is_a_garments_length
 from charts.columns.meaning import Column
 from charts.columns.words import Surroundings
-from charts.dimensions import Role, plausible
+from charts.dimensions import plausible
 from charts.layout.fields import FieldKind
 from charts.layout.looks import look
 from charts.plausible_ranges import half_of_a_girth
@@ -50,18 +51,12 @@ def _longer_than_round(columns: Sequence[Column], around: Surroundings) -> list[
     """
     if not _may_be_adults(columns, around):
         return list(columns)
-    lengths = [figures for one in columns if _a_garments_length(one) and (figures := _in_cm(one))]
+    lengths = [figures for one in columns if is_a_garments_length(one) and (figures := _in_cm(one))]
     chests = [one for one in columns if _narrow(one, lengths)]
     if not chests:
         return list(columns)
     widest = max(figure for one in chests for figure in _in_cm(one))
-    ident = around.log.add(
-        "laid-flat", chests[0].place, key=around.table.area, heading=chests[0].heading
-    )
-    return [
-        replace(column, laid_flat=True).asking(ident) if _no_wider(column, widest) else column
-        for column in columns
-    ]
+    return _asked(columns, chests[0], around, lambda one: _no_wider(one, widest))
 
 
 def _narrow(column: Column, lengths: Sequence[Sequence[Decimal]]) -> bool:
@@ -88,14 +83,6 @@ def _no_wider(column: Column, widest: Decimal) -> bool:
     return bool(figures) and max(figures) < _NO_WHOLE * widest
 
 
-def _a_garments_length(column: Column) -> bool:
-    """A length of the garment itself: ``Length``, ``Comprimento``, ``Body length``."""
-    if column.dimension is not Dimension.OTHER or column.nameless:
-        return False
-    may_be_an_axis = (Role.LENGTH_AXIS, None) in column.field.heading.candidates
-    return column.garment_sign or may_be_an_axis
-
-
 def _below_any_body(columns: Sequence[Column], around: Surroundings) -> list[Column]:
     """Girths that begin below any body's and end among halves: the larger ones are halves too.
 
@@ -106,13 +93,7 @@ def _below_any_body(columns: Sequence[Column], around: Surroundings) -> list[Col
     small = [one for one in columns if among_halves(one) and not one.laid_flat]
     if not any(_too_small_for_a_body(one) for one in small):
         return list(columns)
-    ident = around.log.add(
-        "laid-flat", small[0].place, key=around.table.area, heading=small[0].heading
-    )
-    return [
-        replace(column, laid_flat=True).asking(ident) if column in small else column
-        for column in columns
-    ]
+    return _asked(columns, small[0], around, small.__contains__)
 
 
 def among_halves(column: Column) -> bool:
@@ -131,13 +112,7 @@ def _flat_doubted(columns: Sequence[Column], around: Surroundings) -> list[Colum
     halves = [one for one in columns if one.dimension is Dimension.CHEST and _half(one)]
     if not halves or not _adults(columns, around):
         return list(columns)
-    ident = around.log.add(
-        "laid-flat", halves[0].place, key=around.table.area, heading=halves[0].heading
-    )
-    return [
-        replace(column, laid_flat=True).asking(ident) if _half(column) else column
-        for column in columns
-    ]
+    return _asked(columns, halves[0], around, _half)
 
 
 def _beside_flat(columns: Sequence[Column], around: Surroundings) -> list[Column]:
@@ -154,11 +129,19 @@ def _beside_flat(columns: Sequence[Column], around: Surroundings) -> list[Column
     ]
     if not doubted:
         return list(columns)
-    ident = around.log.add(
-        "laid-flat", doubted[0].place, key=around.table.area, heading=doubted[0].heading
-    )
+    return _asked(columns, doubted[0], around, doubted.__contains__)
+
+
+def _asked(
+    columns: Sequence[Column],
+    first: Column,
+    around: Surroundings,
+    is_half: Callable[[Column], bool],
+) -> list[Column]:
+    """The columns with one question, at the first of them, on those that may be halves."""
+    ident = around.log.add("laid-flat", first.place, key=around.table.area, heading=first.heading)
     return [
-        replace(column, laid_flat=True).asking(ident) if column in doubted else column
+        replace(column, laid_flat=True).asking(ident) if is_half(column) else column
         for column in columns
     ]
 

@@ -45,15 +45,15 @@ def _names_the_back(hit: Hit) -> bool:
 
 def _beside_a_garment(columns: Sequence[Column]) -> bool:
     """Whether shoulders, sleeves or the garment's own length stand in the same table."""
-    return any(
-        one.dimension in _OF_A_GARMENT
-        or (one.dimension is Dimension.OTHER and _a_length(one) and not one.nameless)
-        for one in columns
-    )
+    return any(one.dimension in _OF_A_GARMENT or is_a_garments_length(one) for one in columns)
 
 
-def _a_length(column: Column) -> bool:
-    return column.garment_sign or (Role.LENGTH_AXIS, None) in column.field.heading.candidates
+def is_a_garments_length(column: Column) -> bool:
+    """A length of the garment itself: ``Length``, ``Comprimento``, ``Body length``."""
+    if column.dimension is not Dimension.OTHER or column.nameless:
+        return False
+    may_be_an_axis = (Role.LENGTH_AXIS, None) in column.field.heading.candidates
+    return column.garment_sign or may_be_an_axis
 
 
 def _of_shoulders(around: Surroundings) -> bool:

@@ -75,10 +75,15 @@ def table_of_the_body(around: Surroundings) -> str:
     Where one table is headed "To fit" and another "Specifications", the other may be the vest's.
     """
     own = title_of(around.table)
-    if own is None or read_heading(own).band is not None or _ON_THE_BODY.search(own):
+    if own is None or read_heading(own).band is not None or _of_the_body(own):
         return ""
     others = (one for one in around.titles if one != own and not is_sentence(one))
-    return next((one for one in others if _ON_THE_BODY.search(one)), "")
+    return next((one for one in others if _of_the_body(one)), "")
+
+
+def _of_the_body(title: str) -> bool:
+    """Whether a title says whose measures follow: "Body protectors" names what is sold."""
+    return whose(title).basis is Basis.BODY
 
 
 def _of_the_page(around: Surroundings) -> Said:

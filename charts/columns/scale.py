@@ -19,8 +19,9 @@ from charts.schema import Dimension
 
 _LOOKED_AT: Final = 12
 """Columns that are enough: a hostile sheet has thousands, and each may ask."""
-_LONGEST: Final = {Unit.IN: Decimal(100), Unit.CM: Decimal(250)}
-"""No length of a body or a garment is more, in either unit (common practice, no source)."""
+LONGEST_CM: Final = Decimal(250)
+"""No length of a body or a garment is more (common practice, no source)."""
+_LONGEST_IN: Final = Decimal(100)
 
 
 def bare_unit(around: Surroundings) -> Unit | None:
@@ -31,7 +32,7 @@ def bare_unit(around: Surroundings) -> Unit | None:
     bare = (one for one in around.table.of(FieldKind.VALUES) if _bare_length(one))
     found = list(islice(bare, _LOOKED_AT))
     figures = [(one, value) for one in found for value, own in printed_figures(one) if own is None]
-    if any(value > _LONGEST[Unit.CM] for _, value in figures):
+    if any(value > LONGEST_CM for _, value in figures):
         return None
     return Unit.CM if sum(value > _most_inches(one) for one, value in figures) > 1 else None
 
@@ -49,4 +50,4 @@ def _is_length(dimension: Dimension | None) -> bool:
 
 def _most_inches(one: Field) -> Decimal:
     limits = plausible(one.heading.dimension or Dimension.OTHER, Unit.IN, one.heading.definition)
-    return limits[1] if limits is not None else _LONGEST[Unit.IN]
+    return limits[1] if limits is not None else _LONGEST_IN

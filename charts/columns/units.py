@@ -13,6 +13,7 @@ from typing import Final
 
 from charts.columns.fitting import fits, printed_figures
 from charts.columns.meaning import Column
+from charts.columns.scale import LONGEST_CM
 from charts.columns.words import Surroundings, family_of, of_family
 from charts.dimensions import Role, find_units, plausible
 from charts.findings import Candidate
@@ -34,8 +35,6 @@ _SYSTEMS: Final = (
     (re.compile(r"\bm[eé]tri(?:c|sch|que|co|ca|sk|czn)", re.IGNORECASE), (Unit.CM, Unit.KG)),
     (re.compile(r"\bimp[eé]ri(?:al|ale|aux)\b|\bzöllig", re.IGNORECASE), (Unit.IN, Unit.LB)),
 )
-_LONGEST_CM: Final = Decimal(250)
-"""No length of a body or a garment is more (common practice, no source)."""
 _IMPERIAL: Final = frozenset({Unit.IN, Unit.LB, Unit.FT, Unit.ST})
 
 
@@ -270,7 +269,7 @@ def _too_long_in(unit: Unit, bare: Sequence[Column]) -> bool:
         return False
     named = [one for one in bare if not one.nameless and one.role is not Role.LABEL]
     figures = [value for one in named for value in _bare(one)]
-    return sum(canonical(value, unit) > _LONGEST_CM for value in figures) > 1
+    return sum(canonical(value, unit) > LONGEST_CM for value in figures) > 1
 
 
 def _bare(column: Column) -> list[Decimal]:

@@ -133,6 +133,11 @@ def separated_table(lines: Sequence[Line]) -> LineTable | None:
     return None
 
 
+def is_rule(text: str) -> bool:
+    """Whether a line of bars is a rule and no row."""
+    return set(text) <= _RULE
+
+
 def _rows(lines: Sequence[Line], separator: str) -> tuple[list[list[LineCell]], int]:
     rows: list[list[LineCell]] = []
     used = 0
@@ -140,7 +145,7 @@ def _rows(lines: Sequence[Line], separator: str) -> tuple[list[list[LineCell]], 
         if separator not in line.text:
             break
         used += 1
-        if set(line.text) <= _RULE:
+        if is_rule(line.text):
             continue
         fields = _fields(line.text, separator)
         if rows and abs(len(fields) - len(rows[0])) > 1:

@@ -14,6 +14,7 @@ from typing import Final
 
 from charts.findings import FindingLog
 from charts.readers.html_tables import said_in_comment
+from charts.readers.line_bars import is_rule
 from charts.readers.line_values import is_value
 from charts.readers.lines import numbered
 from charts.readers.markdown_blocks import (
@@ -22,7 +23,6 @@ from charts.readers.markdown_blocks import (
     block_of_code,
     is_fence,
     is_indented,
-    is_rule,
 )
 from charts.readers.page_outline import Entry, PageTable, Part, sheets_of
 from charts.readers.plain_text import tidy

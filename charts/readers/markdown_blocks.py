@@ -18,7 +18,6 @@ from charts.readers.lines import Line, LineTable
 MOST_LINES_OF_BLOCK: Final = 300
 _INDENT: Final = re.compile(r"\A(?: {4}|\t)")
 _FENCE: Final = re.compile(r" {0,3}(`{3,}|~{3,})[^`]*")
-_RULE: Final = frozenset("-:=+| ")
 _FEWEST_FIELDS: Final = 3
 _FEWEST_ROWS: Final = 2
 
@@ -40,11 +39,6 @@ def bars_without_rule(rows: Sequence[Sequence[str]]) -> bool:
     figures = sum(map(is_value, cells))
     even = len(counts) == 1 and min(counts) >= _FEWEST_FIELDS
     return len(rows) >= _FEWEST_ROWS and even and 3 * figures > len(cells) > 1
-
-
-def is_rule(line: str) -> bool:
-    """Whether a line of bars is a rule and no row."""
-    return set(line) <= _RULE
 
 
 def block_of_code(lines: Sequence[str]) -> LineTable | None:

@@ -303,6 +303,14 @@ def test_beside_a_table_to_fit_another_one_is_asked_about(name: str) -> None:
         assert not any(doubtful & set(one.findings) for one in size.ranges)
 
 
+def test_body_protectors_are_what_is_sold_and_say_nothing_of_the_other_table() -> None:
+    text = SPECIFICATIONS.replace("To Fit Guide", "Body protectors")
+    reading = read_bytes(text.encode(), "vests.csv")
+    assert "basis-doubtful" not in [one.code for one in reading.findings]
+    bases = {one.basis for chart in reading.charts for size in chart.sizes for one in size.ranges}
+    assert bases == {Basis.UNKNOWN}
+
+
 def test_a_cut_that_is_called_a_fit_says_nothing_of_the_body() -> None:
     text = "Stretch Slim Fits,,\nSize (cm),S,M\nBust,91,96\nWaist,76,81\n"
     (chart,) = read_bytes(text.encode(), "cut.csv").charts

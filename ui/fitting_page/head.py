@@ -6,7 +6,7 @@ from functools import partial
 from typing import Final
 
 from PySide6.QtCore import QPointF, QRect, QRectF, QSize, Qt, Signal
-from PySide6.QtGui import QMouseEvent, QPainter, QPolygonF
+from PySide6.QtGui import QAccessible, QMouseEvent, QPainter, QPolygonF
 from PySide6.QtWidgets import QHeaderView, QWidget
 
 from ui.drawing.head_painter import HeadPainter
@@ -52,13 +52,16 @@ class TapeHeadView(QHeaderView):
         return QSize(super().sizeHint().width(), self.dress.type_.px(HEIGHT))
 
     def paint_changes(self, before: Sheet, after: Sheet) -> None:
-        """Have the heads painted that tell something else in ``after``."""
-        for column, dimension in TAPE_COLUMNS.items():
-            if before.heads[dimension] != after.heads[dimension]:
-                self.updateSection(column)
-        if before.summary != after.summary:
-            self.updateSection(Column.MODEL)
-            self.updateSection(Column.SIZE)
+        """Have the heads painted that tell something else in ``after``, and a screen reader told.
+
+        The model's own signal has the whole table laid out anew: it is sent where one listens.
+        """
+        heads, told = (before.heads, after.heads), before.summary != after.summary
+        changed = [column for column, one in TAPE_COLUMNS.items() if heads[0][one] != heads[1][one]]
+        for column in (*changed, *((Column.MODEL, Column.SIZE) if told else ())):
+            self.updateSection(column)
+            if QAccessible.isActive():
+                self._rows.headerDataChanged.emit(Qt.Orientation.Horizontal, column, column)
 
     def paintSection(self, painter: QPainter, rect: QRect, logicalIndex: int) -> None:  # noqa: N803 - Qt's name
         """One column's head."""

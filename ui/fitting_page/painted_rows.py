@@ -63,8 +63,8 @@ class PaintedRows(QTableView):
         index = self.currentIndex()
         current = Current(index.row(), index.column(), self.hasFocus())
         region, shown = event.region(), self._shown_columns()
-        whole = region.rectCount() == 1
         wide = self.viewport().width()
+        whole = region.rectCount() == 1 and event.rect().width() >= wide
         painter = QPainter(self.viewport())
         for number in self._in_sight(event.rect()):
             top, high = self.rowViewportPosition(number), self.rowHeight(number)

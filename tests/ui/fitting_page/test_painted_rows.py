@@ -10,7 +10,7 @@ import numpy as np
 import numpy.typing as npt
 import pytest
 from PySide6.QtCore import QEvent, QObject
-from PySide6.QtGui import QImage, QPainter, QPaintEvent, QRegion
+from PySide6.QtGui import QAccessible, QImage, QPainter, QPaintEvent, QRegion
 from PySide6.QtWidgets import QApplication, QWidget
 
 from charts.schema import Dimension
@@ -126,6 +126,21 @@ def test_a_dragged_line_paints_its_own_tape_and_head_not_the_others(page: Fittin
     below = page.table.rowViewportPosition(3) + 5
     assert not any(rect.contains(other, below) for rect in rows)
     assert any(rect.contains(int(left) + 20, below) for rect in rows)
+
+
+def test_a_screen_reader_is_told_what_a_dragged_line_changes(page: FittingPage) -> None:
+    told: list[str] = []
+    rows = page.table.rows
+    rows.headerDataChanged.connect(lambda *_: told.append("head"))
+    rows.dataChanged.connect(lambda *_: told.append("cells"))
+    page.try_value(Dimension.CHEST, 92.5)
+    told.clear()
+    QAccessible.setActive(True)
+    try:
+        page.try_value(Dimension.CHEST, 93.0)
+    finally:
+        QAccessible.setActive(False)
+    assert set(told) == {"head", "cells"}
 
 
 def test_typing_dims_every_row_and_the_next_reading_lights_them_up(page: FittingPage) -> None:
