@@ -17,10 +17,17 @@ from charts.checks.left_cells import say_left_cells, say_unread_sheet
 from charts.checks.left_over import say_left_over
 from charts.checks.printed import compared_with_page
 from charts.checks.whole import checked
-from charts.columns.band_scope import names_of_sheets, names_of_tables
+from charts.columns.band_scope import names_of_source, names_of_tables
 from charts.columns.charts import charts_of
 from charts.columns.dates import without_dates
-from charts.columns.words import Surroundings, Words, far_words, page_words, words_around
+from charts.columns.words import (
+    SourceNames,
+    Surroundings,
+    Words,
+    far_words,
+    page_words,
+    words_around,
+)
 from charts.findings import FindingLog, Level
 from charts.grouping import grouped
 from charts.identity import identified
@@ -109,7 +116,7 @@ def _read(
     log = FindingLog(answering.settles)
     allowance = Allowance(name, log)
     sheets = opened(data, name, answering, log)
-    told = names_of_sheets(sheets)
+    told = names_of_source(sheets)
     found = tuple(
         _read_sheet(sheet, name, folder, log, answering, page=page_words(sheet, sheets), told=told)
         if allowance.worth_reading(sheet)
@@ -133,17 +140,17 @@ def _read_sheet(
     answering: Answering,
     *,
     page: tuple[Words, ...],
-    told: tuple[str, ...],
+    told: SourceNames,
 ) -> SheetReading:
     if left_out(sheet, answering):
         return SheetReading(sheet)
     plain, dates = answered_sheet(*without_dates(ranges_joined(laid_out(sheet))), answering)
     tables = answered_tables(plain, find_tables(plain).tables, answering)
     charts: list[Chart] = []
-    told += names_of_tables(tables)
+    titled = told.above + names_of_tables(tables)
     for table in tables:
         words, far = words_around(table, name), far_words(table, tables)
-        around = Surroundings(table, words, name, log, far, page, told, dates, answering)
+        around = Surroundings(table, words, name, log, far, page, titled, told, dates, answering)
         titles = [words.text for words in around.words if words.kind is UnitFrom.TITLE]
         charts += [
             identified(_checked(chart, table, log), titles, sheet.name, name, folder)

@@ -8,11 +8,12 @@ women, and no words farther off are taken for it.
 from __future__ import annotations
 
 import re
+from collections import Counter
 from collections.abc import Sequence
 from functools import lru_cache
 from typing import Final
 
-from charts.columns.words import Surroundings, Words, is_sentence
+from charts.columns.words import SourceNames, Surroundings, Words, is_sentence
 from charts.dimensions import read_band
 from charts.identity import own_words
 from charts.layout.fields import Table
@@ -27,11 +28,19 @@ _WHO: Final = "who"
 _NAMES_READ: Final = 12  # of one sheet, the nearest to its table
 
 
-def names_of_sheets(sheets: Sequence[Sheet]) -> tuple[str, ...]:
-    """What stands above the tables of a source: captions, and the first cell of each sheet."""
+def names_of_source(sheets: Sequence[Sheet]) -> SourceNames:
+    """What stands above the tables of a source, captions and the first cell of each sheet.
+
+    A caption above more than one sheet is the heading of a page, no table's own.
+    """
     found = [text for sheet in sheets for text in sheet.context[-_NAMES_READ:]]
     found += [next(iter(sheet.cells.values())).text for sheet in sheets if sheet.cells]
-    return tuple(dict.fromkeys(found))
+    counts = Counter(text for sheet in sheets for text in set(sheet.context))
+    return SourceNames(
+        tuple(dict.fromkeys(found)),
+        tuple(dict.fromkeys(sheet.name for sheet in sheets)),
+        frozenset(text for text, count in counts.items() if count > 1),
+    )
 
 
 def names_of_tables(tables: Sequence[Table]) -> tuple[str, ...]:

@@ -41,6 +41,7 @@ _OF_ALL: Final = re.compile(
     r"\b(?:all|alle|alla|tous|toutes|tutt[ei]|tod[ao]s|wszystkie|všechny|každ|hver|every)\b",
     re.IGNORECASE,
 )
+_BETWEEN_TABS: Final = re.compile(r"\s*[|\n]\s*|(?<=[^\W\d_A-Z])(?=[A-Z])")
 _LONGEST_TITLE: Final = 60
 _TAB: Final = 12
 """Characters of a tab's name that is nothing but a band."""
@@ -56,13 +57,23 @@ class Words:
 
 
 @dataclass(frozen=True, slots=True)
+class SourceNames:
+    """The names that a source gives: above its tables, its sheets', and above several tables."""
+
+    above: tuple[str, ...] = ()
+    sheets: tuple[str, ...] = ()
+    over_several: frozenset[str] = frozenset()
+
+
+@dataclass(frozen=True, slots=True)
 class Surroundings:
     """One table, the words around it (the nearest first), and where findings go.
 
     ``far`` are titles and notes of the sheet's other tables: a unit said there holds here too when
     nothing nearer says one. ``page`` are sentences about all measures beside the other tables of
-    the source. ``titles`` are the names of all its tables. ``dates`` are the cells that a
-    spreadsheet program had turned into dates. ``answers`` are what a person has said already.
+    the source. ``titles`` are the names of all its tables, ``source`` those of its sheets.
+    ``dates`` are the cells that a spreadsheet
+    program had turned into dates. ``answers`` are what a person has said already.
     """
 
     table: Table
@@ -72,6 +83,7 @@ class Surroundings:
     far: tuple[Words, ...] = ()
     page: tuple[Words, ...] = ()
     titles: tuple[str, ...] = ()
+    source: SourceNames = SourceNames()
     dates: Mapping[tuple[int, int], Undone] = field(default_factory=dict)
     answers: Answering = field(default_factory=Answering)
 
@@ -157,6 +169,8 @@ def _without_tabs(context: Sequence[str]) -> list[str]:
     """
     kept: list[str] = []
     for text in reversed(context):
+        if _is_tabs(text):
+            continue
         one = look(text)
         band = one.band is not None and len(one.text) <= _TAB
         if band and kept and look(kept[-1]).band not in {None, one.band} and len(kept[-1]) <= _TAB:
@@ -164,6 +178,13 @@ def _without_tabs(context: Sequence[str]) -> list[str]:
             continue
         kept.append(text)
     return kept
+
+
+def _is_tabs(text: str) -> bool:
+    """``WomenMen``, ``Women | Men``: tabs that a page glued together, or parted by bars."""
+    parts = [part for part in _BETWEEN_TABS.split(text) if part.strip()]
+    bands = {look(part).band for part in parts}
+    return len(bands) > 1 and None not in bands and all(len(part) <= _TAB for part in parts)
 
 
 def far_words(table: Table, tables: Sequence[Table]) -> tuple[Words, ...]:

@@ -17,6 +17,7 @@ _INNER: Final = re.compile(
     r"(?<=[^\W\d_A-Z])(?=[A-ZÀ-ÖØ-Þ])|(?<=[^\W\d_])(?=\d)|(?<=\d)(?=[^\W\d_])"
 )
 """Borders within a word of a file's name: sizesKids, Damen2024."""
+_WORD: Final = re.compile(r"[^\W\d_]+(?:['’][^\W\d_]+)*['’]?")
 _CHILDREN: Final = frozenset({"girls", "boys", "kids", "baby"})
 _MASCULINE: Final = frozenset({"boys", "kids"})
 """A masculine that means all children until girls stand beside it: niños, bambini."""
@@ -36,6 +37,21 @@ def band_of(hits: Iterable[Hit]) -> str | None:
     girls = any("girls" in bands for bands in named)
     generic = "boys" if girls else "kids"
     return _one({one for bands in named for one in ({generic} if bands == _MASCULINE else bands)})
+
+
+@lru_cache(maxsize=16384)
+def bands_named(text: str) -> frozenset[str]:
+    """Every band that a word of ``text`` names by itself: women and men in "Women & men".
+
+    A masculine for all children is that of boys beside girls; "unisex" is a band of its own.
+    """
+    plain = clean(text[:_LONGEST])
+    apart = _INNER.sub(" ", plain).replace("_", " ")
+    found: set[str] = set()
+    for word in _WORD.findall(apart):
+        found |= {band} if (band := read_band(word)) else set()
+    whole = read_band(text)
+    return frozenset(found) if len(found) > 1 or whole is None else frozenset({whole})
 
 
 @lru_cache(maxsize=16384)
