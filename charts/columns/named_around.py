@@ -14,6 +14,8 @@ def named_around(around: Surroundings) -> Dimension | None:
 
     "Size by chest and height" over a grid whose corner is the chest: the title names it again.
     """
+    if _named_beside(around):
+        return None
     other = {one.heading.dimension for one in around.table.of(FieldKind.VALUES)}
     taken = other if around.table.gridded else set()
     named = (dimension_in(around), noted(around))
@@ -33,3 +35,13 @@ def noted(around: Surroundings) -> Dimension | None:
 def axis_of_heights(one: Field, around: Surroundings) -> bool:
     """A nameless axis of a grid whose bands are usual for a body's height."""
     return around.table.gridded and fits(one, Dimension.HEIGHT, limits=telling)
+
+
+def _named_beside(around: Surroundings) -> bool:
+    """Whether another column names its measure: what the title names need not be the nameless one.
+
+    "Short sleeve jersey" over ``Chest | | Waist`` says of the column between them nothing.
+    """
+    values = around.table.of(FieldKind.VALUES)
+    headed = (one.heading for one in values if one.heads)
+    return not around.table.gridded and any(one.dimension is not None for one in headed)

@@ -60,7 +60,7 @@ def _counted(texts: tuple[str, ...]) -> Content:
         wordy_labels=sum(one.wordy_label for one in looks),
         lengths=sum(one.length is not None and len(one.text) > 2 for one in looks),
         any_lengths=sum(one.length is not None and not one.value for one in looks),
-        bands=sum(one.band is not None and not one.value for one in looks),
+        bands=sum(one.bare_band for one in looks),
         measures=sum(one.measures for one in looks),
         units=sum(one.heading.role is Role.UNIT and not one.value for one in looks),
         unit_values=sum(

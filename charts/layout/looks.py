@@ -75,6 +75,12 @@ class Look:
         return self.label is not None and not self.value
 
     @property
+    def bare_band(self) -> bool:
+        """It says who wears it and nothing else: ``Women``, and no size such as ``Youth S``."""
+        named = self.label is not None and self.label.kind is not LabelKind.WORD
+        return self.band is not None and not self.value and not named
+
+    @property
     def heads(self) -> bool:
         """It names a column or a row."""
         named = self.heading.role in _HEADING_ROLES and not self._an_age

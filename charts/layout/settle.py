@@ -9,8 +9,10 @@ from typing import Final
 
 from charts.dimensions import Role, read_heading
 from charts.layout.fields import Field, FieldKind
+from charts.layout.headless import headless, headless_inside
 from charts.layout.kinds import Content
 from charts.layout.looks import look
+from charts.layout.measured_names import measured_names
 from charts.layout.numbers_beside_letters import numbers_beside_letters
 from charts.layout.prefixed import named_bands, prefixed
 from charts.layout.sizes_with_units import sizes_with_units
@@ -36,7 +38,7 @@ def settled(fields: Sequence[Field]) -> list[Field]:
     """The fields with one named as the sizes, where anything can name them."""
     fields = [_named_size(field) for field in sizes_with_units(fields)]
     fields = [_article_beside_sizes(field, fields) for field in fields]
-    fields = [_measured_sizes(field, fields) for field in fields]
+    fields = measured_names([_measured_sizes(field, fields) for field in fields])
     fields = [_in_its_language(field, fields) for field in fields]
     fields = [_measure_under_size(field, fields) for field in fields]
     fields = [_band_under_size(field, fields) for field in fields]
@@ -230,20 +232,6 @@ def _headed_size(fields: Sequence[Field]) -> int | None:
     return values[0]
 
 
-def _headless(fields: Sequence[Field]) -> int | None:
-    """The one column without a heading among headed measures, when it repeats nothing."""
-    bare = [n for n, field in enumerate(fields) if not field.heads and any(field.cells)]
-    values = [field for field in fields if field.kind is FieldKind.VALUES]
-    if len(bare) != 1 or len(values) < 2 or fields[bare[0]].kind is not FieldKind.VALUES:
-        return None
-    texts = [cell[0].text.strip() for cell in fields[bare[0]].cells if cell]
-    filled = [n for n, field in enumerate(fields) if any(field.cells)]
-    if bare[0] == filled[-1] and not _all_sure(fields[bare[0]]):
-        return None  # numbers behind the last heading: the row may have slipped under it
-    named = all(look(text).label is not None for text in texts)
-    return bare[0] if named and len(set(texts)) == len(texts) else None
-
-
 def _running(fields: Sequence[Field]) -> int | None:
     """A running number is a size when nothing else is."""
     for number, field in enumerate(fields[:1]):
@@ -294,10 +282,11 @@ def _names_sizes(texts: Sequence[str]) -> bool:
 _CHOICES: Final = (
     named_bands,
     _headed_size,
-    _headless,
+    headless,
     _unknown_word,
     prefixed,
     _running,
     _key_dimension,
+    headless_inside,
 )
 """What may name the sizes where no column surely does, the surest first."""

@@ -1,0 +1,69 @@
+"""Signs that the names of the sizes are lost, or that what was taken for them is something else."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from charts.columns.words import Surroundings
+from charts.dimensions import Role
+from charts.layout.fields import Field, FieldKind
+from charts.layout.looks import look
+
+
+def lost_names(key: Field | None, labels: Sequence[Field], around: Surroundings) -> tuple[str, ...]:
+    """The question about the sizes of a whole table, where their names are in doubt."""
+    return (
+        _heads_over_rows(key, around)
+        or _size_among_heads(key, around)
+        or _sizes_beside_sizes(labels, around)
+        or _figures_for_sizes(key, around)
+    )
+
+
+def _heads_over_rows(key: Field | None, around: Surroundings) -> tuple[str, ...]:
+    """``Size | Chest`` over ``S | M``: headings across, of which each was taken for one row."""
+    if key is None or not around.table.turned or not key.heads:
+        return ()
+    head, first = key.heads[0], next((cell[0] for cell in key.cells if cell), None)
+    if first is None or head.column < first.column or head.row == first.row:
+        return ()
+    place = around.table.area
+    return (around.log.add("columns-shifted", place, case="headings", text=head.text.strip()),)
+
+
+def _size_among_heads(key: Field | None, around: Surroundings) -> tuple[str, ...]:
+    """``XS | | INCHES`` below the headings: a size without figures, or a unit in the wrong row."""
+    for at in key.heads[1:] if key is not None else ():
+        if look(at.text).wordy_label and not look(at.text).heads:
+            place = around.place(at.row, at.column)
+            return (around.log.add("text-order", place, case="left", text=at.text.strip()),)
+    return ()
+
+
+def _sizes_beside_sizes(labels: Sequence[Field], around: Surroundings) -> tuple[str, ...]:
+    """Columns of the same letters under no word for size: a grid whose other axis is not read."""
+    bare = [one for one in labels if one.heading.role is not Role.LABEL and any(one.cells)]
+    looks = [[look(cell[0].text) for cell in one.cells if cell] for one in bare]
+    wordy = [{one.text for one in column if one.wordy_label} for column in looks]
+    shared = set.union(*wordy[1:]) & wordy[0] if len(wordy) > 1 else set()
+    if not shared:
+        return ()
+    first = next(cell[0] for cell in bare[0].cells if cell)
+    place = around.place(first.row, first.column)
+    return (around.log.add("label-repeated", place, text=min(shared)),)
+
+
+def _figures_for_sizes(key: Field | None, around: Surroundings) -> tuple[str, ...]:
+    """``Chest | | Waist`` over 84, 88, 66: a nameless column of figures taken for the sizes."""
+    if key is None or key.heads or around.table.gridded:
+        return ()
+    fields = around.table.fields
+    before = fields[: fields.index(key)]
+    looks = [look(cell[0].text) for cell in key.cells if cell]
+    if all(one.sure_label for one in looks) or not any(
+        one.kind is FieldKind.VALUES and one.heads for one in before
+    ):
+        return ()
+    first = next(cell[0] for cell in key.cells if cell)
+    place = around.place(first.row, first.column)
+    return (around.log.add("columns-shifted", place, case="sizes"),)

@@ -1,0 +1,121 @@
+"""Which column names the sizes, where several could and where one of them has no heading."""
+
+from __future__ import annotations
+
+import pytest
+
+from charts.schema import FileReading
+from tests.charts.read_text import questions, table, values
+
+HEIGHTS = """
+Size (height in cm) | EU | Chest (cm) | Hip (cm)
+110 | 34 | 59 | 63
+116 | 36 | 61 | 65
+122 | 38 | 63 | 68
+"""
+AGED = """
+Größe (Körpergröße in cm) | Brustumfang (cm) | US | Hüftumfang (cm)
+110 | 59 | 4 | 63
+116 | 61 | 6 | 65
+122 | 63 | 8 | 68
+"""
+NAMELESS = """
+Size (height in cm) | Chest (cm) | | Hip (cm)
+110 | 59 | 70 | 63
+116 | 61 | 74 | 65
+122 | 63 | 78 | 68
+"""
+LETTERED = """
+Chest size (in) | Size | Waist (in)
+34 | S | 28
+36 | M | 30
+38 | L | 32
+"""
+HALVES = """
+Chest (cm) | | Waist (cm)
+84 | 88 | 66
+88 | 92 | 70
+92 | 96 | 74
+"""
+SLEEVES = """
+Short sleeve jersey
+Size | Chest (cm) | | Waist (cm)
+S | 84 | 40 | 66
+M | 88 | 42 | 70
+L | 92 | 44 | 74
+"""
+YOUTH = """
+Size | US | Chest (cm) | Waist (cm)
+Youth S | 6 | 60 | 55
+Youth M | 8 | 64 | 58
+Youth L | 10 | 68 | 61
+"""
+BANDS = """
+Size | EU | Chest (cm) | Waist (cm)
+Women | 36 | 84 | 66
+Women | 38 | 88 | 70
+Men | 48 | 96 | 84
+Men | 50 | 100 | 88
+"""
+
+
+def labels(reading: FileReading) -> list[str | None]:
+    return [size.label for chart in reading.charts for size in chart.sizes]
+
+
+@pytest.mark.parametrize("text", [HEIGHTS, AGED])
+def test_a_measure_under_a_word_for_size_comes_before_a_system_of_sizes(text: str) -> None:
+    reading = table(text)
+    assert questions(reading) == []
+    assert labels(reading) == ["110", "116", "122"]
+    assert values(reading)["116 height"] == 116
+
+
+def test_the_other_system_is_kept_beside_it() -> None:
+    (chart,) = table(HEIGHTS).charts
+    also = [(one.label, one.heading) for size in chart.sizes for one in size.also]
+    assert also == [("34", "EU"), ("36", "EU"), ("38", "EU")]
+
+
+def test_a_column_without_a_heading_is_no_name_beside_it_and_is_asked_about() -> None:
+    reading = table(NAMELESS)
+    assert labels(reading) == ["110", "116", "122"]
+    assert questions(reading) == ["heading-unknown"]
+
+
+def test_letters_under_a_word_for_size_stay_the_names() -> None:
+    reading = table(LETTERED)
+    assert labels(reading) == ["S", "M", "L"]
+    assert values(reading)["S chest"] == pytest.approx(34 * 2.54)
+
+
+def test_figures_without_a_heading_between_measures_name_no_size_unasked() -> None:
+    reading = table(HALVES)
+    assert questions(reading) == ["columns-shifted"]
+
+
+def test_letters_without_a_heading_behind_measures_are_sizes() -> None:
+    reading = table("Chest (cm) | | Waist (cm)\n84 | S | 66\n88 | M | 70\n92 | L | 74\n")
+    assert questions(reading) == []
+    assert labels(reading) == ["S", "M", "L"]
+
+
+def test_a_title_names_no_column_beside_columns_that_are_named() -> None:
+    reading = table(SLEEVES)
+    assert "S arm_length" not in values(reading)
+    assert questions(reading) == ["heading-unknown"]
+
+
+def test_a_title_names_a_column_that_stands_alone() -> None:
+    reading = table("Inseam in cm\nSize |\nS | 72\nM | 74\nL | 76\n")
+    assert values(reading)["M inseam"] == 74
+
+
+def test_sizes_with_a_word_for_who_wears_them_stay_sizes() -> None:
+    assert labels(table(YOUTH)) == ["Youth S", "Youth M", "Youth L"]
+
+
+def test_words_for_who_wears_it_alone_are_no_sizes() -> None:
+    reading = table(BANDS)
+    assert [chart.band for chart in reading.charts] == ["women", "men"]
+    assert labels(reading) == ["36", "38", "48", "50"]
