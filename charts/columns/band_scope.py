@@ -14,9 +14,9 @@ from functools import lru_cache
 from typing import Final
 
 from charts.columns.words import SourceNames, Surroundings, Words, is_sentence
-from charts.dimensions import read_band
+from charts.dimensions import Role, find_units, read_band
 from charts.identity import own_words
-from charts.layout.fields import Table
+from charts.layout.fields import Field, Table
 from charts.layout.looks import look
 from charts.schema import UnitFrom
 from charts.sheet import Sheet
@@ -65,6 +65,23 @@ def in_scope(around: Surroundings) -> tuple[Words, ...]:
     return around.words
 
 
+def band_of_sheet(around: Surroundings) -> str | None:
+    """``WOMENS GUIDE`` in the first row over ``Specifications``: the name of the whole sheet.
+
+    It holds for a later table that has no title, or one that says but what kind of table it is,
+    where no table before it is for anybody else.
+    """
+    table = around.table
+    first = [at for at, _ in zip(sorted(table.sheet.cells), range(2), strict=False)]
+    above = [words for words in around.far if words.kind is UnitFrom.TITLE]
+    heads = [words for words in above if words.place in {table.sheet.place(*at) for at in first}]
+    if len(heads) < len(first) or any(own_words(at.text) for at in table.titles):
+        return None
+    bands = {band for words in above if (band := read_band(words.text)) is not None}
+    top = read_band(table.sheet.cells[first[0]].text)
+    return top if bands == {top} and not is_sentence(table.sheet.cells[first[0]].text) else None
+
+
 def ends_bands(text: str, titles: Sequence[str], *, alone: bool = True) -> bool:
     """Whether a name is like one of ``titles`` that names a band, and names none itself.
 
@@ -79,6 +96,28 @@ def ends_bands(text: str, titles: Sequence[str], *, alone: bool = True) -> bool:
         for title in titles
         if read_band(title) is not None and not is_sentence(title)
     )
+
+
+def under_a_stranger(field: Field, banded: Sequence[Field]) -> bool:
+    """Whether a word that nobody knows stands over a column where the others have their band.
+
+    ``Ladies | | Zorbos |`` over ``Bust | Hip | Chest | Waist``: the waist is not the ladies'.
+    """
+    levels = {
+        level
+        for other in banded
+        for level, at in enumerate(other.heads[:-1])
+        if read_band(at.text) is not None
+    }
+    heads = [at.text for at in field.heads[:-1]]
+    return any(level < len(heads) and _of_somebody(heads[level]) for level in levels)
+
+
+def _of_somebody(text: str) -> bool:
+    """A name or a code that says nothing of a measure."""
+    named = any(sign.isalpha() for sign in text) and not find_units(text)
+    coded = any(sign.isdigit() for sign in text) or bool(own_words(text))
+    return named and coded and look(text).heading.role is Role.UNKNOWN
 
 
 def _alike(words: Sequence[str], frame: Sequence[str], *, alone: bool) -> bool:

@@ -6,16 +6,19 @@ happens to name one ("Also available for women.") says nothing of the table.
 
 from __future__ import annotations
 
+import re
+from dataclasses import replace
 from typing import Final
 
 from charts.columns.band_names import of_several
-from charts.columns.band_scope import in_scope
+from charts.columns.band_scope import band_of_sheet, in_scope
 from charts.columns.band_statements import bids, denies, states
 from charts.columns.words import Surroundings, Words, is_sentence
 from charts.headings.bands import names_adults
 from charts.layout.looks import look
 from charts.schema import UnitFrom
 
+_BRACKET: Final = re.compile(r"\([^()]*\)")
 _LONGEST: Final = 130
 _CHILDREN: Final = frozenset({"girls", "boys"})
 
@@ -28,7 +31,7 @@ def band_around(around: Surroundings) -> str | None:
     """
     sheet = around.table.sheet
     over = (Words(a.text, UnitFrom.TITLE, sheet.place(a.row, a.column)) for a in around.table.over)
-    near = (*over, *in_scope(around))
+    near = tuple(_without_advice(words) for words in (*over, *in_scope(around)))
     named = [words for words in near if look(words.text).band and _names(words)]
     named = [words for words in named if not of_several(words, around)]
     named.sort(key=lambda words: is_sentence(words.text))
@@ -37,7 +40,15 @@ def band_around(around: Surroundings) -> str | None:
         named = [words for words in named if words.kind is not UnitFrom.SHEET]
     found = [look(words.text).band for words in named]
     narrower = found[:1] == ["kids"] and found[1:2] and found[1] in _CHILDREN
-    return found[1] if narrower else next(iter(found), None)
+    return found[1] if narrower else next(iter(found), None) or band_of_sheet(around)
+
+
+def _without_advice(words: Words) -> Words:
+    """``Unisex (women order a size down)``: a bracket that gives advice names nobody."""
+    bracket = _BRACKET.search(words.text)
+    if bracket is None or not bids(bracket[0], below=False):
+        return words
+    return replace(words, text=_BRACKET.sub(" ", words.text).strip())
 
 
 def _names(words: Words) -> bool:

@@ -4,7 +4,9 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
 from dataclasses import replace
+from typing import Final
 
+from charts.columns.band_scope import ends_bands, under_a_stranger
 from charts.columns.band_words import band_around
 from charts.columns.basis import with_basis
 from charts.columns.bounds import bounded
@@ -18,15 +20,20 @@ from charts.columns.positions import positions_told
 from charts.columns.repeats import without_repeats
 from charts.columns.rows import rows_in_another_unit
 from charts.columns.short_rows import short_rows_asked
+from charts.columns.sides import with_sides
+from charts.columns.sides_of_rows import of_side, sides_of_rows
 from charts.columns.small_weights import weighed_in_grams
 from charts.columns.suspects import suspected
 from charts.columns.units import with_units
 from charts.columns.values import Filled, filled
 from charts.columns.words import Surroundings, notes_of, title_of
 from charts.findings import listed
+from charts.headings.bands import CHILDREN, names_adults
 from charts.layout.fields import FieldKind
+from charts.layout.looks import look
 from charts.schema import Chart, Dimension, Range, Said, Size
 
+_GROWN: Final = frozenset({"women", "men"})
 Group = tuple[str | None, str | None]
 
 
@@ -34,6 +41,7 @@ def charts_of(around: Surroundings) -> list[Chart]:
     """Every chart that one table holds, without the checks of whole charts."""
     named = positions_told(beside_nameless(columns_of(around), around), around)
     named = weighed_in_grams(backs_doubted(named, around))
+    named = with_sides(named, around)
     columns = with_basis(with_units(named, around), around)
     columns = suspected(columns, around)
     each = rows_in_another_unit([filled(column, around) for column in columns], around)
@@ -42,11 +50,13 @@ def charts_of(around: Surroundings) -> list[Chart]:
     say_blanks(read, around)
     read = bounded(with_tolerances(read, around), around)
     lines = without_repeats(lines_of(around), read, around)
+    sides = sides_of_rows(lines)
     charts = []
     for group in _groups(lines, read):
-        chart = _chart(group, lines, read, around)
+        side = sides.get(group[1] or "")
+        chart = _chart(group, lines, [of_side(one, side) for one in read], around)
         if chart.sizes:
-            charts.append(chart)
+            charts.append(chart if side is None else replace(chart, model=None))
     return charts
 
 
@@ -85,12 +95,24 @@ def _beside_others(columns: Sequence[Filled], read: Sequence[Filled]) -> bool:
 
 
 def _band_of_all(around: Surroundings, lines: Sequence[Line]) -> str | None:
-    """The band that the words around give; a comment beside some rows says it of those alone."""
+    """The band that the words around give; a comment beside some rows says it of those alone.
+
+    Sizes that say they are for adults are no children's, whatever the file is called.
+    """
     if any(line.band for line in lines):
         beside = set(around.table.sheet.comments.values())
         near = tuple(words for words in around.words if words.text not in beside)
         around = replace(around, words=near)
-    return _in_the_corner(around) or band_around(around)
+    band = _in_the_corner(around) or band_around(around)
+    return None if any(_is_another(line.label or "", band) for line in lines) else band
+
+
+def _is_another(label: str, band: str | None) -> bool:
+    """Whether a size names somebody else: ``Adult S`` among kids, ``Men M`` among women."""
+    named = look(label).band
+    if band in CHILDREN:
+        return names_adults(label) or named in _GROWN
+    return band in _GROWN and named in _GROWN and named != band
 
 
 def _is_in(band: str | None, line: Line, read: Sequence[Filled]) -> bool:
@@ -107,9 +129,13 @@ def _is_of(band: str | None, one: Filled, read: Sequence[Filled]) -> bool:
 def _of_nobody_named(one: Filled, read: Sequence[Filled]) -> bool:
     """``Women | Girls | Zorbos`` over the same measures: what no known word names is nobody's.
 
-    A column without a band that measures what columns with one measure is not theirs as well.
+    A column without a band that measures what columns with one measure is not theirs as well, nor
+    one under a word that stands where theirs do.
     """
     own = one.column
+    banded = [other.column.field for other in read if other.column.band is not None]
+    if own.band is None and under_a_stranger(own.field, banded):
+        return True
     return own.band is None and any(
         other.column.band is not None
         and (other.column.dimension, other.column.definition) == (own.dimension, own.definition)
@@ -135,5 +161,9 @@ def _asking(ranges: Iterable[Range], findings: tuple[str, ...]) -> Iterable[Rang
 
 def _in_the_corner(around: Surroundings) -> str | None:
     """``Women | S | M``, ``Women's size``: the one band that the names of the sizes stand under."""
-    bands = {field.heading.band for field in around.table.of(FieldKind.LABEL)} - {None}
+    labels = around.table.of(FieldKind.LABEL)
+    bands = {field.heading.band for field in labels} - {None}
+    names = [field.printed_heading for field in labels]
+    if any(ends_bands(name, names, alone=False) for name in names):
+        return None  # "EU women" beside "EU zorbos": the sizes of both
     return bands.pop() if len(bands) == 1 else None

@@ -18,7 +18,7 @@ _INNER: Final = re.compile(
 )
 """Borders within a word of a file's name: sizesKids, Damen2024."""
 _WORD: Final = re.compile(r"[^\W\d_]+(?:['’][^\W\d_]+)*['’]?")
-_CHILDREN: Final = frozenset({"girls", "boys", "kids", "baby"})
+CHILDREN: Final = frozenset({"girls", "boys", "kids", "baby"})
 _MASCULINE: Final = frozenset({"boys", "kids"})
 """A masculine that means all children until girls stand beside it: niños, bambini."""
 
@@ -110,7 +110,7 @@ def _one(named: set[str]) -> str | None:
     Adults and children together are nobody in particular.
     """
     bands = named - {"adult"}
-    if "adult" in named and bands & _CHILDREN:
+    if "adult" in named and bands & CHILDREN:
         return None
     if len(bands) <= 1:
         return next(iter(bands), None)
@@ -119,4 +119,4 @@ def _one(named: set[str]) -> str | None:
     bands -= {"unisex"}
     if len(bands - {"kids"}) == 1 and not bands & {"women", "men"}:
         return (bands - {"kids"}).pop() if "baby" not in bands else "kids"
-    return "kids" if bands <= _CHILDREN else None
+    return "kids" if bands <= CHILDREN else None

@@ -135,6 +135,67 @@ def test_rows_for_nobody_known_are_not_in_the_chart_of_the_women() -> None:
     assert len(found) == 4
 
 
+@pytest.mark.parametrize(
+    ("label", "band"), [("Adult S", None), ("Men S", None), ("Youth S", "kids"), ("S", "kids")]
+)
+def test_a_file_for_kids_is_not_for_the_sizes_of_adults(label: str, band: str | None) -> None:
+    text = f"Size | Chest (cm)\n128 | 64-66\n{label} | 84-88"
+    assert bands(table(text, "kids.csv")) == [band]
+
+
+def test_sizes_that_say_men_are_not_the_womens() -> None:
+    assert bands(table("Women's\nSize | Chest (cm)\nMen S | 94-98\nMen M | 98-102")) == [None]
+
+
+GROUPED = (
+    "<table><tr><th rowspan=2>Size</th><th colspan=2>{}</th><th colspan=2>{}</th></tr>"
+    "<tr><th>Bust (cm)</th><th>Hip (cm)</th><th>Height (cm)</th><th>Waist (cm)</th></tr>"
+    "<tr><td>S</td><td>84-88</td><td>90-94</td><td>170-176</td><td>76-80</td></tr>"
+    "<tr><td>M</td><td>88-92</td><td>94-98</td><td>174-180</td><td>80-84</td></tr></table>"
+)
+
+
+@pytest.mark.parametrize("stranger", ["Zorbos'", "Fritz", "K7"])
+def test_a_column_under_a_name_beside_bands_is_not_theirs(stranger: str) -> None:
+    found = values(read_bytes(GROUPED.format("Ladies'", stranger).encode(), "page.html"))
+    assert set(found) == {
+        f"{band}{size} {name}"
+        for band, names in (("women ", ("chest", "hip")), ("", ("height", "waist")))
+        for size in "SM"
+        for name in names
+    }
+
+
+@pytest.mark.parametrize("shared", ["Body", "Measurements (cm)", "Garment"])
+def test_a_column_under_a_word_of_the_trade_is_shared_by_the_bands(shared: str) -> None:
+    found = values(read_bytes(GROUPED.format("Ladies'", shared).encode(), "page.html"))
+    assert found["women S waist"] == (76, 80)
+
+
+def test_the_sizes_of_somebody_unknown_beside_the_womens_are_not_the_womens() -> None:
+    rows = "1 | 44 | 34 | 80-84\n2 | 46 | 36 | 84-88"
+    assert bands(table(f"Size | EU zorbos | EU women | Chest (cm)\n{rows}")) == [None]
+    assert bands(table(f"Size | UK | EU women | Chest (cm)\n{rows}")) == ["women"]
+
+
+@pytest.mark.parametrize("second", ["To fit guide", "", "Measurements"])
+def test_the_first_of_two_titles_at_the_head_of_a_sheet_is_the_sheets(second: str) -> None:
+    text = f"Women's guide\nSpecifications\n{SIZES}{SMALL}\n{second}\n{SIZES}{LARGE}"
+    assert bands(table(text)) == ["women", "women"]
+
+
+@pytest.mark.parametrize("second", ["Zorbo", "Gloves", "Men"])
+def test_the_name_of_a_sheet_is_none_of_a_table_with_its_own(second: str) -> None:
+    text = f"Women's guide\nSpecifications\n{SIZES}{SMALL}\n{second}\n{SIZES}{LARGE}"
+    assert bands(table(text))[1] != "women"
+
+
+def test_the_name_of_a_sheet_ends_at_a_table_for_others() -> None:
+    first, last = f"Women's guide\nSizes\n{SIZES}{SMALL}", f"To fit guide\n{SIZES}{LARGE}"
+    text = f"{first}\nMen's sizes\n{SIZES}{LARGE}\n{last}"
+    assert bands(table(text)) == ["women", "men", None]
+
+
 def test_a_band_holds_for_a_table_right_below_without_a_name() -> None:
     text = f"Girls' sizes\n{SIZES}{SMALL}{HIPS}"
     assert set(bands(table(text))) == {"girls"}

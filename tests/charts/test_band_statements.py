@@ -39,6 +39,7 @@ def test_a_title_that_asks_to_read_on_names_its_table(text: str) -> None:
 def test_a_unisex_vest_stays_unisex_where_ladies_are_to_size_down() -> None:
     above = "<h2>Unisex vest</h2><p>Ladies size down</p>"
     assert bands(page(f"{above}{web_table(SMALL)}")) == ["unisex"]
+    assert bands(table(f"Unisex (women order a size down)\n{SMALL}")) == ["unisex"]
 
 
 def test_a_note_of_whose_cut_it_is_names_the_table() -> None:

@@ -17,12 +17,14 @@ WORDS = {
         modèle féminin; femmes; da donna; femminile; signora; señora; femenino; de mulher; feminina;
         damstorlekar; damskyddsväst; kvinnlig; damestørrelser; dametøj; dame-sikkerhedsvest;
         dameklær; damska; damskich; dla kobiet; dla pań; dámská vesta; dámských;
-        ženské; pro ženy""",
+        ženské; pro ženy; for her; WMNS; pour elle; voor haar; per lei; para ella; para ela;
+        för henne; til hende; dla niej; pro ni""",
     "men": """Men's; males; menswear; Herrengrößen; Herrenmodell; herenmaten; herenkleding;
         mannelijk; messieurs; homme; maschile; da uomo; caballeros; masculina; cavalheiro;
         herrstorlekar; man;
         herrkläder; herrestørrelser; herretøj; męskich; dla mężczyzn; dla panów; pánských;
-        pro muže""",
+        pro muže; for him; für ihn; pour lui; voor hem; per lui; para ele; för honom; til ham;
+        dla niego; pro něj""",
     "kids": """kids'; teenagers; childrenswear; Jnr; Kindergrößen; Kinderschutzweste; Kinder-Weste;
         Jugendgrößen; Kindersicherheitsweste; Gilet-enfant; adolescents; jeunes; kindermaten; jeugd;
         jeugdvest; tieners; ragazzi; bambini; bimbi; per bambini e bambine; infantil; jóvenes;
@@ -34,12 +36,16 @@ WORDS = {
         pigestørrelser; dziewczęce; dla dziewczynek; dívčí""",
     "boys": """Jungengrößen; garçonnet; jongensmaten; meninos; pojkstorlekar; drengestørrelser;
         chłopięce; dla chłopców; chlapecké; pro chlapce""",
-    "baby": "Babys; bébés; niemowlęce; dla niemowląt; kojenecké; spædbarn",
+    "baby": "Baby girl; bébé garçon; Babys; bébés; niemowlęce; dla niemowląt; kojenecké; spædbarn",
     "unisex": """women/men; ladies & gents; Unisexgrößen; homme/femme; dames en heren; uomo/donna;
-        hombre y mujer; dam/herr; dame/herre; damskie i męskie; dámské a pánské; uniseks""",
+        hombre y mujer; dam/herr; dame/herre; damskie i męskie; dámské a pánské; uniseks;
+        for him & her; his & hers; für sie und ihn; elle & lui; voor hem en haar; per lui e lei;
+        para él y ella; para ela e ele; för henne och honom; til hende og ham; dla niej i niego;
+        pro ni a něj""",
 }
 NO_BAND = """adult; Erwachsene; adults and children; Damast; Kindness; Herrenberg; Barnsley;
     damage;
+    für Sie; para el pecho; Elle;
     mandatory; manual; mankiet; Manchette; Mantel; segment; girth; Dampf"""
 CHILDREN = (
     "Size | 4 | 6 | 8\nHeight (cm) | 98-104 | 110-116 | 122-128\nChest (cm) | 56-58 | 60-62 | 64-67"
