@@ -16,6 +16,7 @@ from charts.answers import Meaning, Scope
 from charts.columns.flat_refuted import flat_refuted
 from charts.columns.meaning import Column
 from charts.columns.said_basis import Said, opposed, said_around, table_of_the_body
+from charts.columns.sides import beside_sides, side_over
 from charts.columns.words import Surroundings
 from charts.layout.fields import FieldKind
 from charts.schema import Basis, Dimension
@@ -34,6 +35,7 @@ _NOT_HALVED: Final = frozenset(
 """What lies flat is as long as ever; only a girth is half of itself."""
 _OF_A_GARMENT: Final = frozenset({Dimension.SHOULDER_BREADTH, Dimension.ARM_LENGTH})
 _GIRTHS: Final = frozenset({Dimension.CHEST, Dimension.WAIST, Dimension.HIP})
+_ASKED_BESIDE: Final = _GIRTHS | _NOT_HALVED
 _SILENT: Final = frozenset({Dimension.INSEAM, Dimension.OTHER})
 """Beside a person's height an inseam is still the trousers' own as often as the leg's."""
 
@@ -55,10 +57,15 @@ def with_basis(columns: Sequence[Column], around: Surroundings) -> list[Column]:
         if _answered(column, around) and column.basis is not Basis.UNKNOWN:
             found.append(column)  # no words around are believed more than a person
             continue
+        if side_over(column, around) is not None:
+            found.append(column)  # nor more than the word right above it
+            continue
         flat = said.words if said.basis is Basis.FLAT else flat
         resolved = _resolved(column, said, beside=beside, toleranced=toleranced)
         if _left_open(column, said, outright, around):
             found.append(_asked(resolved, around, said.words))
+        elif beside_sides(column, around) and column.dimension in _ASKED_BESIDE:
+            found.append(_asked(replace(resolved, basis=column.basis), around))
         elif resolved.basis is Basis.UNKNOWN and resolved.garment_sign:
             found.append(_asked(resolved, around))
         elif resolved.basis is Basis.UNKNOWN and column.dimension in _GIRTHS and beside_a_body:

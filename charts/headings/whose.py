@@ -12,6 +12,7 @@ from functools import cache, lru_cache
 from typing import Final, NamedTuple
 
 from charts.headings.parts import Hit, hits_of
+from charts.headings.referring import compared_in_size, referred_to, with_ease
 from charts.schema import Basis, Dimension
 from charts.vocabulary import FURTHER, MAIN, SPACELESS, normal, spellings, tables
 
@@ -32,6 +33,15 @@ _MEASURES: Final = re.compile(
     r"\b(?:measure\w*|dimension\w*|masse?n?|abmessung\w*|mesures?|mensuration\w*|maat|maten"
     r"|afmeting\w*|misur[ae]|medidas?|matt(?:et|en)?|mal(?:et|ene)?|wymiar\w*|rozmer\w*|miry|mir)\b"
 )
+_PLACE: Final = re.compile(
+    r"(?:(?:taken )?on the|your|am|auf dem|sur le|votre|op het|uw|je|sul|del tuo|sobre el|tu|su|pa"
+    r"|na|no|sobre o|seu) (?:body|korper|corps|lichaam|corpo|cuerpo|kroppen|krop|ciele|tele)$"
+)
+"""Where something sits as well as where it is measured: "cut close, moves with your body"."""
+_TAKEN: Final = re.compile(
+    r"\b(?:measured|taken|gemessen\w*|abgenommen|mesuree?s?|prises?|gemeten|pres[ei]|rilevat\w*"
+    r"|tomad\w*|tirad\w*|tagna|taget|matt|malt|zmierzon\w*|mierzon\w*|meren\w*)\b"
+)
 _GIRTHS: Final = frozenset(
     {Dimension.CHEST, Dimension.WAIST, Dimension.HIP, Dimension.UNDERBUST, Dimension.NECK}
 )
@@ -49,11 +59,12 @@ class Whose(NamedTuple):
 @lru_cache(maxsize=4096)
 def whose(text: str) -> Whose:
     """Whose measures ``text`` speaks of; a text about something else says nothing."""
-    words = " | ".join(normal(part) for part in _APART.split(text))
+    words = _in_parts(text)
     said, denied = set[Basis](), set[Basis]()
     for kind, basis in _KINDS.items():
         itself = _of_itself(words) if basis is Basis.FINISHED else ()
         plain = (one for one in _pattern(kind).finditer(words) if not _within(one, itself))
+        plain = (one for one in plain if _PLACE.match(one[0]) is None or _is_measured(words))
         for found in (*plain, *itself):
             near = words[: found.start()].rpartition("|")[2].split()[-_BEFORE:]
             (denied if _DENIES.search(" ".join(near)) else said).add(basis)
@@ -61,13 +72,28 @@ def whose(text: str) -> Whose:
             (denied if _is_denied(words, found) else said).add(basis)
     if _pattern("compared").search(words) and (said - {Basis.BODY} or _MEASURE.search(words)):
         return Whose(open=True)
+    referred = referred_to(words)
+    if with_ease(words) and not said - {Basis.BODY}:
+        return Whose(open=True)
+    if compared_in_size(words) and said and not said & {Basis.BODY}:
+        return Whose(open=True)  # of what stands elsewhere: "the garment is larger than the chart"
+    said |= referred - {Basis.UNKNOWN}
     if not said:
         said = {Basis.FINISHED if one is Basis.BODY else Basis.BODY for one in denied}
     if len(said) > 1 and Basis.BODY in said:
         return Whose(open=True)
     if said:
         return Whose(Basis.FLAT if Basis.FLAT in said else said.pop())
-    return Whose(open=_pattern("doubtful").search(words) is not None)
+    return Whose(open=bool(referred) or _pattern("doubtful").search(words) is not None)
+
+
+def says_in_passing(text: str) -> bool:
+    """Whether a text without a stop is a sentence: "Måtten gäller plagget, inte kroppen"."""
+    return bool(referred_to(_in_parts(text)))
+
+
+def _in_parts(text: str) -> str:
+    return " | ".join(normal(part) for part in _APART.split(text))
 
 
 def _is_denied(words: str, found: re.Match[str]) -> bool:
@@ -105,10 +131,18 @@ def _of_itself(words: str) -> Sequence[re.Match[str]]:
     return found if measured else ()
 
 
+def _is_measured(words: str) -> bool:
+    """Whether a text that names the body speaks of measuring it."""
+    spoken = any(one.search(words) for one in (_MEASURE, _MEASURES, _TAKEN))
+    return spoken or any(map(_names_a_girth, hits_of(words)))
+
+
 def _is_girth(hit: Hit) -> bool:
-    if hit.entry is None:
-        return False
-    return "body" in hit.entry.parts or any(one.dimension in _GIRTHS for one in hit.entry.columns)
+    return _names_a_girth(hit) or (hit.entry is not None and "body" in hit.entry.parts)
+
+
+def _names_a_girth(hit: Hit) -> bool:
+    return hit.entry is not None and any(one.dimension in _GIRTHS for one in hit.entry.columns)
 
 
 @cache

@@ -26,6 +26,7 @@ from charts.layout.lists_in_cells import parted_lists
 from charts.layout.missing_corner import heading_missing
 from charts.layout.odd_lines import sorted_out
 from charts.layout.settle import settled
+from charts.layout.side_heads import sides_carried
 from charts.layout.twins import with_twins
 from charts.layout.unit_columns import labels_parted, with_unit_columns
 from charts.layout.view import At, View
@@ -108,6 +109,8 @@ def frame(view: View) -> Frame:
             heading = continued(heading, left)
         elif heading.dimension is not None and heading.role is not Role.TOLERANCE:
             left = heading
+        elif heading.role is Role.LOW_END:
+            left = heading if heading.candidates else None  # "Taille von | bis" is no chest's end
         cells = tuple(_cell(view.at(row, column)) for row in range(rows, view.height))
         content = Content.of(cells)
         fields.append(Field(kind_of(heading, content, column - first), heads, heading, cells))
@@ -117,7 +120,7 @@ def frame(view: View) -> Frame:
     fields = ends_beside(_continued_again(fields))
     fields = with_twins(with_unit_columns(fields))
     lines = len(fields[0].cells) if fields else 0
-    fields = with_lengths(with_cups(fields))
+    fields = sides_carried(with_lengths(with_cups(fields)), turned=view.turned)
     twice_named = bool(fields) and len(fields[0].cells) > lines
     lines = len(fields[0].cells) if fields else 0
     return Frame(view, rows, tuple(fields), _score(fields), lines, gridded=twice_named)

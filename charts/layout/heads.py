@@ -12,6 +12,7 @@ from charts.dimensions import HeadingReading, Role, read_heading
 from charts.layout.fields import Field
 from charts.layout.looks import Look, look
 from charts.layout.view import At, View
+from charts.quantities import FAMILY, Family
 from charts.schema import Basis, Definition, Dimension
 
 MOST_HEADING_ROWS: Final = 4
@@ -126,7 +127,17 @@ def _combined(texts: tuple[str, ...]) -> HeadingReading:
     # "Back" over "length", "Chest" over "girth": one heading that was broken over two rows.
     if _vague(merged) and joined.role is Role.MEASURE and not _vague(joined):
         merged = replace(joined, unit=merged.unit or joined.unit, band=merged.band or joined.band)
-    return merged
+    return with_unit_of(merged, parts)
+
+
+def with_unit_of(reading: HeadingReading, parts: Sequence[HeadingReading]) -> HeadingReading:
+    """A heading with the unit that words without a measure print above it: Garment (in)."""
+    mass = reading.dimension is Dimension.WEIGHT
+    family = Family.MASS if mass else Family.LENGTH
+    units = [one.unit for one in parts if one.unit is not None and FAMILY[one.unit] is family]
+    if reading.unit is not None or reading.dimension in {None, Dimension.AGE} or not units:
+        return reading
+    return replace(reading, unit=units[-1])
 
 
 def _vague(reading: HeadingReading) -> bool:

@@ -1,0 +1,61 @@
+"""Words that tell two sides of a table apart: the wearer's measures and the garment's.
+
+``Rider | Vest`` over the columns, ``Body | Garment`` beside the rows. A phrase such as "garment
+measurements" says it by itself; a bare word says it only beside one of the other side.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from functools import cache, lru_cache
+from typing import Final, NamedTuple
+
+from charts.headings.parts import parts_of
+from charts.headings.whose import whose
+from charts.schema import Basis
+from charts.vocabulary import spellings, vocabulary
+
+_LONGEST: Final = 60
+"""A side is named; a text longer than this says something."""
+
+
+class Side(NamedTuple):
+    """Whose measures a word stands for; ``plain`` where it says so beside no other one."""
+
+    basis: Basis
+    plain: bool = False
+
+
+@lru_cache(maxsize=8192)
+def side_of(text: str) -> Side | None:
+    """The side that ``text`` is the name of; None for a text that names a measure or nothing."""
+    parts = parts_of(text) if len(text) <= _LONGEST else None
+    if parts is None or _measures(parts.hits):
+        return None
+    said = whose(text)
+    if said.open or said.basis is not Basis.UNKNOWN:
+        return None if said.open else Side(said.basis, plain=True)
+    for name, basis in (("body", Basis.BODY), ("garment", Basis.FINISHED)):
+        if parts.words in _words(name):
+            return Side(basis)
+    return None
+
+
+def told_apart(texts: Iterable[str]) -> bool:
+    """Whether some of several names stand for the body and others for the garment."""
+    sides = {side.basis is Basis.BODY for text in texts if (side := side_of(text)) is not None}
+    return len(sides) > 1
+
+
+def _measures(hits: Iterable[object]) -> bool:
+    """Whether a phrase names a known measure: "Body length" is no side."""
+    entries = (getattr(hit, "entry", None) for hit in hits)
+    return any(
+        one.dimension is not None for entry in entries if entry is not None for one in entry.columns
+    )
+
+
+@cache
+def _words(name: str) -> frozenset[str]:
+    words = vocabulary("sides")[name]
+    return frozenset(spelling for word in words for spelling in spellings(word))
