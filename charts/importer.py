@@ -116,12 +116,11 @@ def _read(
     log = FindingLog(answering.settles)
     allowance = Allowance(name, log)
     sheets = opened(data, name, answering, log)
-    told = names_of_source(sheets)
     found = tuple(
-        _read_sheet(sheet, name, folder, log, answering, page=page_words(sheet, sheets), told=told)
+        _read_sheet(sheet, name, folder, log, answering, page=page_words(sheet, sheets), told=names)
         if allowance.worth_reading(sheet)
         else SheetReading(sheet)
-        for sheet in sheets
+        for sheet, names in zip(sheets, names_of_source(sheets), strict=True)
     )
     charts = [chart for one in found for chart in one.charts]
     without = [one.sheet for one in found if one.laid and one.sheet.cells and not one.charts]
@@ -149,7 +148,7 @@ def _read_sheet(
     charts: list[Chart] = []
     titled = told.above + names_of_tables(tables)
     for table in tables:
-        words, far = words_around(table, name), far_words(table, tables)
+        words, far = words_around(table, name, told), far_words(table, tables)
         around = Surroundings(table, words, name, log, far, page, titled, told, dates, answering)
         titles = [words.text for words in around.words if words.kind is UnitFrom.TITLE]
         charts += [

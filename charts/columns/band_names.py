@@ -25,15 +25,22 @@ def of_several(words: Words, around: Surroundings) -> bool:
     """Whether a name lists several, of whom this table may be any.
 
     ``women_and_men`` says that a lone table is for both; where another name in the source is for
-    one of them, the tables are parted. ``jersey_and_kids`` is never the kids' in all its tables.
+    one of them, the tables are parted. ``jersey_and_kids`` is never the kids' in all its tables,
+    and a heading of the page below which a table was somebody else's holds no further.
     """
     if is_sentence(words.text):
         return False
     wide = words.kind is UnitFrom.SHEET or words.text in around.source.over_several
+    if words.text in around.source.ended and not _is_nearest(words, around):
+        return True
     if _and_a_band(words.text, of_a_file=wide):
         return True
     bands = bands_named(words.text)
     return wide and len(bands) > 1 and any(one in bands for one in _named_alone(words, around))
+
+
+def _is_nearest(words: Words, around: Surroundings) -> bool:
+    return around.table.sheet.context[-1:] == (words.text,)
 
 
 def _named_alone(words: Words, around: Surroundings) -> Iterator[str]:

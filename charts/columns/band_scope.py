@@ -9,12 +9,14 @@ from __future__ import annotations
 
 import re
 from collections import Counter
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
+from dataclasses import replace
 from functools import lru_cache
 from typing import Final
 
 from charts.columns.words import SourceNames, Surroundings, Words, is_sentence
 from charts.dimensions import Role, find_units, read_band
+from charts.headings.bands import apart
 from charts.identity import own_words
 from charts.layout.fields import Field, Table
 from charts.layout.looks import look
@@ -28,19 +30,28 @@ _WHO: Final = "who"
 _NAMES_READ: Final = 12  # of one sheet, the nearest to its table
 
 
-def names_of_source(sheets: Sequence[Sheet]) -> SourceNames:
-    """What stands above the tables of a source, captions and the first cell of each sheet.
+def names_of_source(sheets: Sequence[Sheet]) -> Iterator[SourceNames]:
+    """What stands above the tables of a source, as each sheet in turn has it.
 
     A caption above more than one sheet is the heading of a page, no table's own.
     """
     found = [text for sheet in sheets for text in sheet.context[-_NAMES_READ:]]
     found += [next(iter(sheet.cells.values())).text for sheet in sheets if sheet.cells]
     counts = Counter(text for sheet in sheets for text in set(sheet.context))
-    return SourceNames(
+    names = SourceNames(
         tuple(dict.fromkeys(found)),
         tuple(dict.fromkeys(sheet.name for sheet in sheets)),
         frozenset(text for text, count in counts.items() if count > 1),
     )
+    for sheet in sheets:
+        yield names
+        names = replace(names, ended=names.ended | _ended_by(sheet.context))
+
+
+def _ended_by(context: Sequence[str]) -> frozenset[str]:
+    """The captions of a sheet that a nearer one contradicts: ``Women's``, and then ``Men``."""
+    nearest = next((band for text in reversed(context) if (band := read_band(text))), None)
+    return frozenset(text for text in context if apart(read_band(text), nearest))
 
 
 def names_of_tables(tables: Sequence[Table]) -> tuple[str, ...]:
@@ -124,7 +135,11 @@ def _alike(words: Sequence[str], frame: Sequence[str], *, alone: bool) -> bool:
     """Whether ``words`` have an unknown word wherever ``frame`` has whom it is for."""
     if len(words) != len(frame) or not {_WHO, _WHOSE} & set(frame):
         return False
-    if len(frame) == 1 and frame[0] == _WHO and not alone:
+    if (
+        len(frame) == 1
+        and not alone
+        and not (frame[0] == _WHOSE and _POSSESSIVE.fullmatch(words[0]))
+    ):
         return False
     return all(
         _unknown(word) if part in {_WHO, _WHOSE} else word == part

@@ -1,6 +1,6 @@
 """Texts that happen to name for whom something is: a statement, an order, a way to another page.
 
-``Women: size down`` and ``See men's chart`` have no full stop, and name no table all the same.
+``Women: size down`` and ``Also for men`` have no full stop, and name no table all the same.
 The words are common words of the languages, from memory.
 """
 
@@ -33,6 +33,8 @@ _NOT: Final = re.compile(
 _BIDS: Final = re.compile(
     r"\b(?:siz(?:e|es|ing) (?:up|down|smaller|larger|bigger)|should|(?:choose|order) (?:one|a)"
     r"|(?:go|run)(?:es|s)? (?:up|down|small|large|true)|wears?|wearing|also|looking for|only in"
+    r"|(?:misst|wie|wo|sollte|muss|kann|hur|mäter|tar|bör|ska|hvordan|sådan|måler|skal) man"
+    r"|man (?:misst|sollte|muss|kann|mäter|tar|bör|ska|måler|tager|skal)"
     r"|back to (?!school)|next page|on request"
     r"|sollten|(?:nummer|größe) (?:kleiner|größer)|(?:wählen|bestellen) eine?|trägt"
     r"|auch|zurück zu|fallen|auf anfrage"
@@ -51,12 +53,6 @@ _BIDS: Final = re.compile(
     re.IGNORECASE,
 )
 """Words that even without a full stop tell somebody what to take, or speak of another table."""
-_LEADS: Final = re.compile(
-    r"\b(?:see|click|here|^\W*shop|siehe|hier|klicken|voir|cliquez|ici|zie|klik|vedi|clicca|qui"
-    r"|ver|véase|aquí|veja|clique|aqui|klicka|klikk|patrz|kliknij|viz|klikněte)\b",
-    re.IGNORECASE,
-)
-"""Words that below a table lead to another one; above it they may lead to this one."""
 
 
 def states(text: str) -> bool:
@@ -64,9 +60,9 @@ def states(text: str) -> bool:
     return _STATES.search(text) is not None or text.rstrip().endswith("?")
 
 
-def bids(text: str, *, below: bool) -> bool:
+def bids(text: str) -> bool:
     """Whether a short text without a full stop says something of a band, and names no table."""
-    return _BIDS.search(text) is not None or (below and _LEADS.search(text) is not None)
+    return _BIDS.search(text) is not None or "=" in text
 
 
 def denies(text: str) -> bool:

@@ -11,6 +11,7 @@ from dataclasses import replace
 from typing import Final
 
 from charts.columns.band_names import of_several
+from charts.columns.band_notes import is_a_name, name_nobody, notes_among
 from charts.columns.band_scope import band_of_sheet, in_scope
 from charts.columns.band_statements import bids, denies, states
 from charts.columns.words import Surroundings, Words, is_sentence
@@ -32,6 +33,8 @@ def band_around(around: Surroundings) -> str | None:
     sheet = around.table.sheet
     over = (Words(a.text, UnitFrom.TITLE, sheet.place(a.row, a.column)) for a in around.table.over)
     near = tuple(_without_advice(words) for words in (*over, *in_scope(around)))
+    if name_nobody(notes := notes_among(near)):
+        near = tuple(words for words in near if words not in notes)
     named = [words for words in near if look(words.text).band and _names(words)]
     named = [words for words in named if not of_several(words, around)]
     named.sort(key=lambda words: is_sentence(words.text))
@@ -46,7 +49,7 @@ def band_around(around: Surroundings) -> str | None:
 def _without_advice(words: Words) -> Words:
     """``Unisex (women order a size down)``: a bracket that gives advice names nobody."""
     bracket = _BRACKET.search(words.text)
-    if bracket is None or not bids(bracket[0], below=False):
+    if bracket is None or not bids(bracket[0]):
         return words
     return replace(words, text=_BRACKET.sub(" ", words.text).strip())
 
@@ -54,7 +57,8 @@ def _without_advice(words: Words) -> Words:
 def _names(words: Words) -> bool:
     """Whether a text names the table: a title may do so though it is long or has a full stop."""
     if not is_sentence(words.text):
-        said = bids(words.text, below=words.kind is UnitFrom.NOTE)
-        return not denies(words.text) and (words.kind is UnitFrom.SHEET or not said)
+        if words.kind is UnitFrom.NOTE and not is_a_name(words.text):
+            return False
+        return not denies(words.text) and (words.kind is UnitFrom.SHEET or not bids(words.text))
     titled = words.kind is UnitFrom.TITLE and len(words.text) <= _LONGEST
     return titled and not states(words.text)

@@ -5,12 +5,14 @@ from __future__ import annotations
 import re
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, field, replace
+from itertools import groupby
 from typing import Final
 
 from charts.answering import Answering
 from charts.columns.dates import Undone
 from charts.dimensions import HeadingReading, Role
 from charts.findings import FindingLog
+from charts.headings.bands import apart
 from charts.layout.fields import Table
 from charts.layout.looks import look
 from charts.quantities import FAMILY, Family, Unit
@@ -58,11 +60,15 @@ class Words:
 
 @dataclass(frozen=True, slots=True)
 class SourceNames:
-    """The names that a source gives: above its tables, its sheets', and above several tables."""
+    """The names that a source gives: above its tables, its sheets', and above several tables.
+
+    ``ended`` are headings of the page below which a table was for somebody else already.
+    """
 
     above: tuple[str, ...] = ()
     sheets: tuple[str, ...] = ()
     over_several: frozenset[str] = frozenset()
+    ended: frozenset[str] = frozenset()
 
 
 @dataclass(frozen=True, slots=True)
@@ -97,14 +103,15 @@ class Surroundings:
             yield words, look(words.text).heading
 
 
-def words_around(table: Table, file: str) -> tuple[Words, ...]:
+def words_around(table: Table, file: str, source: SourceNames = SourceNames()) -> tuple[Words, ...]:
     """Titles from the nearest up, then captions, notes, the sheet's name, the file's name."""
     sheet = table.sheet
     titles = [
         Words(at.text, UnitFrom.TITLE, sheet.place(at.row, at.column))
         for at in reversed(table.titles)
     ]
-    captions = [Words(text, UnitFrom.TITLE, table.area) for text in _without_tabs(sheet.context)]
+    above = _without_tabs(sheet.context, source.over_several)
+    captions = [Words(text, UnitFrom.TITLE, table.area) for text in above]
     notes = [Words(at.text, UnitFrom.NOTE, sheet.place(at.row, at.column)) for at in table.notes]
     notes += [Words(text, UnitFrom.NOTE, table.area) for text in sheet.notes]
     comments = [
@@ -162,29 +169,44 @@ def is_sentence(text: str) -> bool:
     return len(text) > _LONGEST_TITLE or text.rstrip().endswith((".", "!", "?"))
 
 
-def _without_tabs(context: Sequence[str]) -> list[str]:
+def _without_tabs(context: Sequence[str], over_several: frozenset[str] = frozenset()) -> list[str]:
     """The captions from the nearest out, without names of tabs: bands that follow each other.
 
-    Of several band words in a row none is this table's more than another's.
+    Of several band words in a row none is this table's more than another's, unless one heads other
+    tables too and the next this one alone.
     """
+    texts = [text for text in reversed(context) if not _is_tabs(text)]
     kept: list[str] = []
-    for text in reversed(context):
-        if _is_tabs(text):
-            continue
-        one = look(text)
-        band = one.band is not None and len(one.text) <= _TAB
-        if band and kept and look(kept[-1]).band not in {None, one.band} and len(kept[-1]) <= _TAB:
-            kept = [word for word in kept if look(word).band is None or len(word) > _TAB]
-            continue
-        kept.append(text)
+    for short, run in groupby(enumerate(texts), lambda each: _is_tab(each[1])):
+        tabs = list(run)
+        own = [text for _, text in tabs if text not in over_several]
+        headed = 0 < len(own) < len(tabs) and not any(text.islower() for text in own)
+        if not short or headed or len({look(text).band for _, text in tabs}) == 1:
+            kept.extend(text for at, text in tabs if headed or not _is_link(at, texts))
     return kept
 
 
+def _is_tab(text: str) -> bool:
+    one = look(text)
+    return one.band is not None and len(one.text) <= _TAB
+
+
+def _is_link(at: int, texts: Sequence[str]) -> bool:
+    """``Women's vests``, ``Men's vests`` above ``Vest``: a list of other pages names none of them.
+
+    Where they stand right above the table, the nearest may be its own name.
+    """
+    before = texts[at - 1 : at] if at > 1 else ()
+    beside = (*before, *texts[at + 1 : at + 2]) if at else ()
+    return any(apart(look(texts[at]).band, look(other).band) for other in beside)
+
+
 def _is_tabs(text: str) -> bool:
-    """``WomenMen``, ``Women | Men``: tabs that a page glued together, or parted by bars."""
+    """``WomenMen``, ``Women | Men | Help``: what a page glued together, or parted by bars."""
     parts = [part for part in _BETWEEN_TABS.split(text) if part.strip()]
-    bands = {look(part).band for part in parts}
-    return len(bands) > 1 and None not in bands and all(len(part) <= _TAB for part in parts)
+    if any(apart(look(one).band, look(other).band) for one in parts for other in parts):
+        return "|" in text or "\n" in text or all(_is_tab(part) for part in parts)
+    return False
 
 
 def far_words(table: Table, tables: Sequence[Table]) -> tuple[Words, ...]:

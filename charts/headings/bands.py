@@ -39,6 +39,15 @@ def band_of(hits: Iterable[Hit]) -> str | None:
     return _one({one for bands in named for one in ({generic} if bands == _MASCULINE else bands)})
 
 
+def apart(one: str | None, other: str | None) -> bool:
+    """Whether nobody is of both bands: women and men, women and kids, girls and boys."""
+    if one is None or other is None or one == other or "unisex" in {one, other}:
+        return False
+    if {one, other} <= CHILDREN:
+        return {one, other} == {"girls", "boys"}
+    return True
+
+
 @lru_cache(maxsize=16384)
 def bands_named(text: str) -> frozenset[str]:
     """Every band that a word of ``text`` names by itself: women and men in "Women & men".
@@ -46,12 +55,12 @@ def bands_named(text: str) -> frozenset[str]:
     A masculine for all children is that of boys beside girls; "unisex" is a band of its own.
     """
     plain = clean(text[:_LONGEST])
-    apart = _INNER.sub(" ", plain).replace("_", " ")
-    found: set[str] = set()
-    for word in _WORD.findall(apart):
-        found |= {band} if (band := read_band(word)) else set()
+    words = _WORD.findall(_INNER.sub(" ", plain).replace("_", " "))
+    found = {band for word in words if (band := read_band(word)) is not None}
     whole = read_band(text)
-    return frozenset(found) if len(found) > 1 or whole is None else frozenset({whole})
+    if len(found) > 1:
+        return frozenset(found)
+    return frozenset({whole} if whole is not None else ())
 
 
 @lru_cache(maxsize=16384)
@@ -72,7 +81,13 @@ def _adults() -> re.Pattern[str]:
 
 
 def _band_in(words: str) -> str | None:
-    return band_of(hits_of(words, only_bands=True)) or _one(set(_in_compounds(words)))
+    named = band_of(hits_of(words, only_bands=True))
+    in_compounds = set(_in_compounds(words))
+    if (in_compounds | {named}) & CHILDREN and _adults().search(words) is not None:
+        return None  # "Kinder- und Erwachsenenweste"
+    if named is None:
+        return _one(in_compounds)
+    return _one({named} | in_compounds)  # "Damen-/Herrenweste", "Damen- und Kinderweste"
 
 
 def _in_compounds(words: str) -> Iterator[str]:
@@ -107,9 +122,10 @@ def _any(words: Iterable[str]) -> str:
 def _one(named: set[str]) -> str | None:
     """One band of several words: women and men are unisex, girls and boys are kids.
 
-    Adults and children together are nobody in particular.
+    Adults and children together are nobody in particular; "nobody" are phrases in which the word
+    means something else: a barn jacket, baby blue.
     """
-    bands = named - {"adult"}
+    bands = named - {"adult", "nobody"}
     if "adult" in named and bands & CHILDREN:
         return None
     if len(bands) <= 1:

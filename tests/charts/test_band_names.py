@@ -37,6 +37,8 @@ def page(body: str, name: str = "page.html") -> FileReading:
         ("sizesKids", {"kids"}),
         ("Unisex vest", {"unisex"}),
         ("Size chart", set()),
+        ("Baby blue vest", set()),
+        ("Adults and kids", set()),
     ],
 )
 def test_every_band_of_a_name(text: str, named: set[str]) -> None:
@@ -105,6 +107,19 @@ def test_a_title_for_somebody_unknown_and_a_baby_is_not_the_babys() -> None:
 )
 def test_tabs_in_one_line_are_no_name(tabs: str) -> None:
     assert bands(page(f"{tabs}<h2>Vest</h2>{web_table(SMALL)}")) == [None]
+
+
+@pytest.mark.parametrize("last", ["Kids", "Kids' vests", "Gloves"])
+def test_a_list_of_links_above_the_title_names_nobody(last: str) -> None:
+    links = "".join(f"<li>{word}</li>" for word in ("Women's vests", "Men's vests", last))
+    assert bands(page(f"<ul>{links}</ul><h2>Vest</h2>{web_table(SMALL)}")) == [None]
+    barred = f"<p>Women's vests | Men's vests | {last}</p>"
+    assert bands(page(f"{barred}<h2>Vest</h2>{web_table(SMALL)}")) == [None]
+
+
+def test_the_nearest_of_two_long_names_is_the_tables_own() -> None:
+    names = "<p>Men's riding vests</p><p>Women's riding vests</p>"
+    assert bands(page(f"{names}{web_table(SMALL)}")) == ["women"]
 
 
 def test_a_title_for_women_and_men_is_a_name() -> None:

@@ -76,6 +76,18 @@ def test_a_heading_for_women_holds_over_the_models_under_it() -> None:
     assert bands(read_bytes(page.encode(), "page.html")) == ["women", "women"]
 
 
+@pytest.mark.parametrize("model", ["Zorbo", "Plus"])
+def test_a_heading_of_one_possessive_holds_over_the_models_under_it(model: str) -> None:
+    page = f"<h2>Women's</h2>{web_table('small')}<h3>{model}</h3>{web_table('large')}"
+    assert bands(read_bytes(page.encode(), "page.html")) == ["women", "women"]
+
+
+def test_a_heading_for_women_ends_where_a_line_below_it_names_men() -> None:
+    lines = ("<h2>Women's</h2>", "<p>Men</p>", "<p>Tall</p>")
+    page = "".join(f"{line}{web_table('small')}" for line in lines)
+    assert bands(read_bytes(page.encode(), "page.html")) == ["women", "men", None]
+
+
 def test_the_heading_above_a_table_beats_the_id_of_its_box() -> None:
     page = f"<h3>Men's sizes of all our vests</h3>{web_table('large', 'class=womens-size')}"
     assert bands(read_bytes(page.encode(), "page.html")) == ["men"]

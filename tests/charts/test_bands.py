@@ -37,7 +37,8 @@ WORDS = {
     "boys": """Jungengrößen; garçonnet; jongensmaten; meninos; pojkstorlekar; drengestørrelser;
         chłopięce; dla chłopców; chlapecké; pro chlapce""",
     "baby": "Baby girl; bébé garçon; Babys; bébés; niemowlęce; dla niemowląt; kojenecké; spædbarn",
-    "unisex": """women/men; ladies & gents; Unisexgrößen; homme/femme; dames en heren; uomo/donna;
+    "unisex": """Damen-/Herrenweste;
+        women/men; ladies & gents; Unisexgrößen; homme/femme; dames en heren; uomo/donna;
         hombre y mujer; dam/herr; dame/herre; damskie i męskie; dámské a pánské; uniseks;
         for him & her; his & hers; für sie und ihn; elle & lui; voor hem en haar; per lui e lei;
         para él y ella; para ela e ele; för henne och honom; til hende og ham; dla niej i niego;
@@ -45,7 +46,7 @@ WORDS = {
 }
 NO_BAND = """adult; Erwachsene; adults and children; Damast; Kindness; Herrenberg; Barnsley;
     damage;
-    für Sie; para el pecho; Elle;
+    für Sie; para el pecho; Elle; Barn jacket; Baby blue; Baby tee; Man-made; one of a kind;
     mandatory; manual; mankiet; Manchette; Mantel; segment; girth; Dampf"""
 CHILDREN = (
     "Size | 4 | 6 | 8\nHeight (cm) | 98-104 | 110-116 | 122-128\nChest (cm) | 56-58 | 60-62 | 64-67"
