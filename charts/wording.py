@@ -9,7 +9,7 @@ from __future__ import annotations
 import tomllib
 from collections.abc import Mapping
 from decimal import ROUND_HALF_UP, Decimal
-from functools import cache
+from functools import cache, lru_cache
 from typing import Final
 
 from charts.resource_files import resources
@@ -58,14 +58,7 @@ class Wording:
 
     def number(self, value: Decimal | float, step: str = "0.1") -> str:
         """``value`` rounded half up to ``step``, without needless zeros, in the local mark."""
-        exact = Decimal(str(value))
-        unit = Decimal(step)
-        rounded = (exact / unit).quantize(Decimal(1), ROUND_HALF_UP) * unit
-        text = f"{abs(rounded):f}"
-        if "." in text:
-            text = text.rstrip("0").rstrip(".")
-        sign = _MINUS if rounded < 0 else ""
-        return sign + text.replace(".", _DECIMAL_MARK[self.language])
+        return _number(value, step, self.language)
 
     def cm(self, value: Decimal | float) -> str:
         """A reading or a range end in cm, shown to the half centimetre."""
@@ -83,3 +76,16 @@ class Wording:
         whole, rest = divmod(abs(quarters), 4)
         text = f"{whole}{_QUARTERS[rest]}" if whole or not rest else _QUARTERS[rest].strip()
         return (_MINUS if quarters < 0 else "") + text
+
+
+@lru_cache(maxsize=4096)
+def _number(value: Decimal | float, step: str, language: str) -> str:
+    """The same, remembered: while a line is moved the same few figures are written again."""
+    exact = Decimal(str(value))
+    unit = Decimal(step)
+    rounded = (exact / unit).quantize(Decimal(1), ROUND_HALF_UP) * unit
+    text = f"{abs(rounded):f}"
+    if "." in text:
+        text = text.rstrip("0").rstrip(".")
+    sign = _MINUS if rounded < 0 else ""
+    return sign + text.replace(".", _DECIMAL_MARK[language])

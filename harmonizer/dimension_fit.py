@@ -91,10 +91,14 @@ def dimension_fit(arrays: FitArrays, row: int, at: int) -> DimensionFit:
         reach_high=known(table.reach_high[lane, at]),
         reading=known(light) if serving else None,
         layers=warm - light if compared else 0.0,
-        adjuster_used=known(arrays.adjusters_used[row, at]) if compared else None,
+        adjuster_used=_adjuster_used(arrays, row, at) if compared else None,
         place=item.place if item else None,
         published=item.published if item else None,
     )
+
+
+def _adjuster_used(arrays: FitArrays, row: int, at: int) -> float | None:
+    return known(arrays.adjusters_used[row, at]) if arrays.table.adjustable else None
 
 
 def _state(arrays: FitArrays, row: int, at: int) -> State:

@@ -12,7 +12,6 @@ from charts.schema import Dimension
 from harmonizer.explain import sentence
 from harmonizer.fit_row import FitRow
 from harmonizer.fit_sheet import FitSheet
-from harmonizer.offers import model_key
 from harmonizer.states import GIRTHS
 from ui.fitting_page.cells import margins_at, printed_text, state_at
 from ui.fitting_page.model_groups import (
@@ -76,6 +75,7 @@ class FittingSheet:
         self._measured = measured
         self._counts = {band: self.ranks.count(band) for band in BANDS}
         self._rows: dict[int, ModelRow | BandRow] = {}
+        self._verdicts: dict[tuple[str, bool, str], tuple[VerdictWord, VerdictWord]] = {}
         self._places: list[int] = []
         self._band_rows: list[int] = []
         self._lay_out()
@@ -120,7 +120,7 @@ class FittingSheet:
         off = bool(np.any((extra != 0) & known))
         gates = any(bool(flags[best].any()) for flags in self.fit.gates.found.values())
         bare = bool(self._counts[Band.NOT_COMPARED])
-        asked = any(self.fit.table.offers[at].open_questions for at in best)
+        asked = bool(self._groups.asked[best].any())
         between = bool(self.fit.between[best].any())
         noted = off or bare or gates or asked or between or bool(self.fit.table.facts.stock)
         own = self.fit.table.facts.experience
@@ -178,23 +178,24 @@ class FittingSheet:
     def model_row(self, at: int) -> ModelRow:
         """The row of the model whose best size is the offer ``at``."""
         offer = self.fit.table.offers[at]
-        members = self._groups.members[self._groups.group_of[at]]
+        group = self._groups.group_of[at]
         girths, length = self._verdict_words(at)
         band = band_of(self.fit.row_of(at))
         stopped = band is Band.NOT_OFFERED
         remarks = self._remarks(at, stopped=stopped)
+        wearer, make = self._names(at)
         return ModelRow(
-            key=model_key(offer),
+            key=self._groups.keys[group],
             at=at,
             band=band,
             maker=offer.supplier or "",
             model=offer.model,
-            wearer=wearer_of(offer, self._words),
-            make=make_of(offer, self._words),
+            wearer=wearer,
+            make=make,
             edition=offer.season or "",
             size=offer.size,
             length_option=offer.length or "",
-            also=self._also(at, members),
+            also=self._also(at, self._groups.members[group]),
             girths=girths,
             length=length,
             cells={one: self.cells.cell(one, at) for one in TAPES},
@@ -202,6 +203,16 @@ class FittingSheet:
             stopped=stopped,
             note_brief=self._row_words.note_brief(remarks),
         )
+
+    def _names(self, at: int) -> tuple[str, str]:
+        """For whom the chart is, and the maker and the kind."""
+        key = (at, self._words.language)
+        named = self._groups.names.get(key)
+        if named is None:
+            offer = self.fit.table.offers[at]
+            named = wearer_of(offer, self._words), make_of(offer, self._words)
+            self._groups.names[key] = named
+        return named
 
     def members(self, row: ModelRow) -> tuple[int, ...]:
         """Every offer of the model of ``row``, in the order of its chart."""
@@ -246,7 +257,12 @@ class FittingSheet:
         girth = GIRTHS[self.fit.girths[at]].value
         chest_checked = state_at(self.fit, Dimension.CHEST, at) != "not_checked"
         length = state_at(self.fit, Dimension.BACK_LENGTH, at)
-        return self._row_words.girths(girth, chest_checked), self._row_words.length(length)
+        key = (girth, chest_checked, length)
+        said = self._verdicts.get(key)
+        if said is None:
+            said = self._row_words.girths(girth, chest_checked), self._row_words.length(length)
+            self._verdicts[key] = said
+        return said
 
     def _remarks(self, at: int, *, stopped: bool) -> list[Remark]:
         """What is to be noted, the weightiest first; what stops a sale stands alone."""

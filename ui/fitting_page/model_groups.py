@@ -33,16 +33,19 @@ _MOST_LOOKS: Final = 8192
 class ModelGroups:
     """The offers of a table by model: ``group_of`` per offer, ``members`` per model.
 
-    ``spans`` remembers the sizes drawn on a tape, which stay the same from reading to reading, by
-    signature, tape and best size; ``looks`` the cells as they look.
+    ``asked`` says of which offers something is asked. ``spans`` remembers the sizes drawn on a
+    tape, which stay the same from reading to reading, by signature, tape and best size; ``looks``
+    the cells as they look; ``names`` what a row is called, by offer and language.
     """
 
     keys: tuple[str, ...]
     group_of: Places
     members: tuple[tuple[int, ...], ...]
+    asked: npt.NDArray[np.bool_]
     spans: dict[tuple[int, int, int], tuple[SizeSpan, ...]] = field(default_factory=dict)
     signatures: dict[tuple[bytes, bytes], int] = field(default_factory=dict)
     looks: dict[TapeCell, TapeCell] = field(default_factory=dict)
+    names: dict[tuple[int, str], tuple[str, str]] = field(default_factory=dict)
 
     @classmethod
     def of(cls, table: RangeTable) -> Self:
@@ -60,6 +63,7 @@ class ModelGroups:
             keys=tuple(places),
             group_of=group_of,
             members=tuple(tuple(one) for one in members),
+            asked=np.array([bool(offer.open_questions) for offer in table.offers], np.bool_),
         )
 
     def only(self, cell: TapeCell) -> TapeCell:

@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Collection, Iterator, Sequence
+from collections.abc import Collection, Iterable, Iterator, Sequence
+from typing import Final, cast
 
 from PySide6.QtCore import QModelIndex, QPersistentModelIndex, QRect, QRectF
 from PySide6.QtGui import QAccessible, QPainter, QPaintEvent
@@ -18,6 +19,7 @@ from ui.fitting_page.table_model import FittingModel
 from ui.words import Words
 
 Index = QModelIndex | QPersistentModelIndex
+_COLUMNS: Final = tuple((column, TAPE_COLUMNS.get(column)) for column in Column)
 
 
 class PaintedRows(QTableView):
@@ -62,15 +64,13 @@ class PaintedRows(QTableView):
         """The cells that are in sight and to be painted."""
         index = self.currentIndex()
         current = Current(index.row(), index.column(), self.hasFocus())
-        region, shown = event.region(), self._shown_columns()
+        pieces = list(cast("Iterable[QRect]", event.region()))  # what Qt's stub leaves out
+        stretches = [(one, _heights(pieces, one)) for one in self._shown_columns()]
         wide = self.viewport().width()
-        whole = region.rectCount() == 1 and event.rect().width() >= wide
         painter = QPainter(self.viewport())
         for number in self._in_sight(event.rect()):
             top, high = self.rowViewportPosition(number), self.rowHeight(number)
-            columns = shown
-            if not whole:
-                columns = [one for one in shown if region.intersects(_cell(one, top, high))]
+            columns = [one for one, heights in stretches if _meets(heights, top, top + high)]
             if columns:
                 box = QRectF(0, top, wide, high)
                 self._painter.paint(painter, number, box, columns, current)
@@ -90,9 +90,19 @@ class PaintedRows(QTableView):
         ]
 
 
-def _cell(stretch: Stretch, top: int, high: int) -> QRect:
+def _heights(pieces: Sequence[QRect], stretch: Stretch) -> list[tuple[int, int]]:
+    """From where to where a column is to be painted, in pixels from the top."""
     _, left, width = stretch
-    return QRect(int(left), top, int(width), high)
+    right = left + width
+    return [
+        (piece.top(), piece.top() + piece.height())
+        for piece in pieces
+        if piece.left() < right and piece.left() + piece.width() > left
+    ]
+
+
+def _meets(heights: Sequence[tuple[int, int]], top: int, end: int) -> bool:
+    return any(first < end and last > top for first, last in heights)
 
 
 def changed_in(
@@ -103,11 +113,11 @@ def changed_in(
     Where the keyboard is a tape tells more than that: that cell is left to whoever asks.
     """
     if not (isinstance(old, ModelRow) and isinstance(new, ModelRow)):
-        yield from Column if old != new else TAPE_COLUMNS
+        other = old != new
+        yield from (column for column, tape in _COLUMNS if other or tape in heads)
         return
     other = old.key != new.key
-    for column in Column:
-        dimension = TAPE_COLUMNS.get(column)
+    for column, dimension in _COLUMNS:
         if dimension is None:
             if other or words_in(old, column) != words_in(new, column):
                 yield column

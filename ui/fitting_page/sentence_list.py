@@ -6,7 +6,7 @@ import math
 from collections.abc import Sequence
 from typing import Final
 
-from PySide6.QtCore import QRectF, QSize
+from PySide6.QtCore import QRect, QRectF, QSize
 from PySide6.QtGui import QPainter, QPaintEvent, QResizeEvent, QStaticText
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
@@ -26,6 +26,10 @@ _CUT: Final = 1.5
 """A line may lose so many pixels of its air and counts as whole."""
 
 
+Written = tuple[QRectF, QStaticText, ReasonLine]
+"""Where a sentence stands, how it is broken, and what it says with which mark."""
+
+
 class SentenceList(QWidget):
     """Sentences one below the other, each with the mark of its state."""
 
@@ -33,8 +37,7 @@ class SentenceList(QWidget):
         super().__init__(parent)
         self.dress = dress
         self._lines: tuple[ReasonLine, ...] = ()
-        self._boxes: list[QRectF] = []
-        self._texts: list[QStaticText] = []
+        self._written: list[Written] = []
         self._writing = BrokenText(dress.type_.plain)
         self.setSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Fixed)
 
@@ -56,10 +59,25 @@ class SentenceList(QWidget):
         self._lay()
 
     def _lay(self) -> None:
-        self._boxes, self._texts = self._broken(float(self.width()))
-        if self.minimumHeight() != (high := _ends(self._boxes)):
+        before = self._written
+        boxes, texts = self._broken(float(self.width()))
+        if self.minimumHeight() != (high := _ends(boxes)):
             self.setFixedHeight(high)
-        self.update()
+        self._written = list(zip(boxes, texts, self._lines, strict=True))
+        self._update(before, self._written)
+
+    def _update(self, before: Sequence[Written], now: Sequence[Written]) -> None:
+        """Have painted anew what stands otherwise: while a line is moved, one sentence of many."""
+        if [box for box, *_ in before] != [box for box, *_ in now]:
+            self.update()
+            return
+        for old, new in zip(before, now, strict=True):
+            if old != new:
+                self.update(self._around(new[0]))
+
+    def _around(self, box: QRectF) -> QRect:
+        """A sentence with its mark, in whole pixels."""
+        return box.adjusted(-_INDENT * self.dress.unit, -1.0, _INDENT, 1.0).toAlignedRect()
 
     def height_at(self, width: int) -> int:
         """How high the sentences are, in pixels, where there is room of ``width``."""
@@ -101,13 +119,12 @@ class SentenceList(QWidget):
 
     def paintEvent(self, event: QPaintEvent) -> None:
         """Marks and sentences; a line that is cut by an edge waits until it is scrolled whole."""
-        del event
         painter = QPainter(self)
         painter.setFont(self.dress.type_.plain)
         painter.setPen(self.dress.colours[Ink.TEXT])
-        for line, box, text in zip(self._lines, self._boxes, self._texts, strict=True):
+        for box, text, line in self._written:
             first, last = self.whole_lines(box)
-            if first >= last:
+            if first >= last or not event.region().intersects(self._around(box)):
                 continue
             high = box.height() / self._count(box)
             whole = QRectF(box.left(), box.top() + first * high, box.width(), (last - first) * high)
@@ -143,7 +160,7 @@ class SentenceList(QWidget):
     @property
     def boxes(self) -> tuple[QRectF, ...]:
         """Where the sentences stand."""
-        return tuple(self._boxes)
+        return tuple(box for box, *_ in self._written)
 
 
 def _ends(boxes: Sequence[QRectF]) -> int:

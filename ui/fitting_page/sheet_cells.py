@@ -12,6 +12,7 @@ import numpy as np
 import numpy.typing as npt
 
 from charts.schema import Dimension
+from harmonizer.body import Body
 from harmonizer.fit_sheet import FitSheet
 from ui.drawing.tape import SizeSpan
 from ui.fitting_page.cells import estimated_cell, spans_beside_guess, spans_of, tape_cell
@@ -73,20 +74,20 @@ class SheetCells:
 def unchanged(now: FitSheet, before: FitSheet) -> npt.NDArray[np.bool_]:
     """On which tapes two fits of one table compare the same with the same outcome, size by size.
 
-    Equal margins to the same range of the chart are an equal reading; towards an open end they say
-    nothing of the layers, so these are held against each other too.
+    There the same columns of the charts serve, the rider is the same on every one of them, in
+    light clothing and in warm, and each size has the state it had.
     """
-    four = slice(0, len(TAPES))
-    same = now.choice.lane[four] == before.choice.lane[four]
-    same &= now.states[four] == before.states[four]
-    for mine, its in ((now.lower, before.lower), (now.upper, before.upper)):
-        same &= (mine[four] == its[four]) | (np.isnan(mine[four]) & np.isnan(its[four]))
-    same &= _layers(now) == _layers(before)
-    return np.asarray(same.all(axis=1))
+    return np.array([_same_on(now, before, row, tape) for row, tape in enumerate(TAPES)])
 
 
-def _layers(sheet: FitSheet) -> npt.NDArray[np.float64]:
-    """What the layers add on each tape of each offer in cm, 0 where there is no reading."""
-    added = np.nan_to_num(sheet.body.warm - sheet.body.light)
-    lanes = sheet.choice.lane[: len(TAPES)].astype(np.intp)
-    return np.asarray(np.take_along_axis(added, lanes, axis=0))
+def _same_on(now: FitSheet, before: FitSheet, row: int, tape: Dimension) -> bool:
+    return (
+        np.array_equal(now.states[row], before.states[row])
+        and np.array_equal(now.choice.lane[row], before.choice.lane[row])
+        and all(_same_rider(now.body, before.body, lane) for lane in now.table.lanes_of(tape))
+    )
+
+
+def _same_rider(now: Body, before: Body, lane: int) -> bool:
+    light = np.array_equal(now.light[lane], before.light[lane], equal_nan=True)
+    return light and np.array_equal(now.warm[lane], before.warm[lane], equal_nan=True)

@@ -3,14 +3,21 @@
 from __future__ import annotations
 
 from collections.abc import Hashable
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from typing import Final
 
 from PySide6.QtCore import QRectF, Qt
 from PySide6.QtGui import QPainter
 
 from ui.drawing.scale import Scale
-from ui.drawing.tape import Crossing, TapePicture, estimate_picture, picture, spread_of
+from ui.drawing.tape import (
+    Crossing,
+    SizeSpan,
+    TapePicture,
+    estimate_picture,
+    picture,
+    spread_of,
+)
 from ui.drawing.tape_painter import TapePainter
 from ui.dress import Dress
 from ui.fitting_page.columns import PAD_LEFT, tape_scale
@@ -81,7 +88,7 @@ class TapeCells:
         scale = self.scale(head, spot.box.left(), spot.box.width())
         if scale is not None:
             best = tuple(span for span in cell.spans if span.best)
-            drawn = _drawn(head, replace(cell, spans=best), scale)
+            drawn = _met(head, cell, best, scale)
             self._tape(spot).paint_meeting(spot.painter, spot.box.top(), scale, drawn, cell.ink)
             self._number(spot, cell, scale, both)
 
@@ -166,9 +173,14 @@ def _drawn(head: TapeHead, cell: TapeCell, scale: Scale) -> TapePicture:
     if cell.estimated and guess is not None:
         ends = (guess.low_cm, guess.high_cm)
         return estimate_picture(scale, cell.spans, guess.mean_cm, ends)
+    return _met(head, cell, cell.spans, scale)
+
+
+def _met(head: TapeHead, cell: TapeCell, spans: tuple[SizeSpan, ...], scale: Scale) -> TapePicture:
+    """The rider among some of the sizes of one cell."""
     return picture(
         scale,
-        cell.spans,
+        spans,
         cell.crossing,
         rider_cm=head.tried_cm,
         layers_cm=cell.layers_cm,

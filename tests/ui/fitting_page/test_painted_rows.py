@@ -80,20 +80,34 @@ def page(desk: Desk) -> FittingPage:
     return page
 
 
-def painted_by(page: FittingPage, act: Callable[[], None]) -> tuple[QRegion, QRegion]:
-    """Where the rows and the heads were painted because of ``act``, with nothing left stale."""
-    places = (page.table.viewport(), page.table.horizontalHeader().viewport())
+def all_said(page: FittingPage) -> None:
+    """What is to follow in a moment is said now, and painted."""
+    settled()
+    page.reasons.say_more()
+    settled()
+
+
+def painted_by(page: FittingPage, act: Callable[[], None]) -> list[QRegion]:
+    """Where rows, heads and reasons were painted because of ``act``, with nothing left stale."""
+    places = (
+        page.table.viewport(),
+        page.table.horizontalHeader().viewport(),
+        page.reasons.sentences,
+    )
+    all_said(page)
     before = [drawn(place) for place in places]
     watchers = [Painted(place) for place in places]
     act()
-    settled()
-    rows, heads = (watcher.region for watcher in watchers)
+    all_said(page)
     for place, watcher, old in zip(places, watchers, before, strict=True):
         place.removeEventFilter(watcher)
         new, painted = drawn(place), inside(watcher.region, place)
-        high = min(len(old), len(new))  # the banner above comes and goes
-        assert not np.any((old[:high] != new[:high]) & ~painted[:high])
-    return rows, heads
+        painted |= ~inside(place.visibleRegion(), place)
+        # The banner comes and goes, the reasons grow and shrink.
+        high, wide = np.minimum(old.shape, new.shape)
+        changed = old[:high, :wide] != new[:high, :wide]
+        assert not np.any(changed & ~painted[:high, :wide])
+    return [watcher.region for watcher in watchers]
 
 
 def test_whatever_is_tried_and_typed_no_changed_pixel_is_left_as_it_was(page: FittingPage) -> None:
@@ -117,7 +131,7 @@ def test_whatever_is_tried_and_typed_no_changed_pixel_is_left_as_it_was(page: Fi
 
 def test_a_dragged_line_paints_its_own_tape_and_head_not_the_others(page: FittingPage) -> None:
     painted_by(page, lambda: page.try_value(Dimension.CHEST, 92.5))
-    rows, heads = painted_by(page, lambda: page.try_value(Dimension.CHEST, 93.0))
+    rows, heads, _ = painted_by(page, lambda: page.try_value(Dimension.CHEST, 93.0))
     seen = {one.dimension: (left, wide) for one, left, wide in page.table.tapes()}
     left, wide = seen[Dimension.CHEST]
     assert heads.boundingRect().left() == int(left)
@@ -126,6 +140,21 @@ def test_a_dragged_line_paints_its_own_tape_and_head_not_the_others(page: Fittin
     below = page.table.rowViewportPosition(3) + 5
     assert not any(rect.contains(other, below) for rect in rows)
     assert any(rect.contains(int(left) + 20, below) for rect in rows)
+
+
+def test_a_dragged_line_paints_its_own_sentence_not_the_others(page: FittingPage) -> None:
+    sentences = page.reasons.sentences
+    page.try_value(Dimension.CHEST, 92.5)
+    settled()
+    before, watcher = drawn(sentences), Painted(sentences)
+    page.try_value(Dimension.CHEST, 93.0)
+    settled()
+    sentences.removeEventFilter(watcher)
+    changed = before != drawn(sentences)
+    assert changed.any()
+    assert not np.any(changed & ~inside(watcher.region, sentences))
+    waist = sentences.boxes[1].adjusted(0, 2, 0, 0)
+    assert not watcher.region.intersects(waist.toRect())
 
 
 def test_a_screen_reader_is_told_what_a_dragged_line_changes(page: FittingPage) -> None:
@@ -145,6 +174,6 @@ def test_a_screen_reader_is_told_what_a_dragged_line_changes(page: FittingPage) 
 
 def test_typing_dims_every_row_and_the_next_reading_lights_them_up(page: FittingPage) -> None:
     for dimmed in (True, False):
-        rows, _ = painted_by(page, partial(page.table.set_dimmed, dimmed))
+        rows, *_ = painted_by(page, partial(page.table.set_dimmed, dimmed))
         assert rows.boundingRect().top() == 0
         assert rows.boundingRect().bottom() >= page.table.rowViewportPosition(8)
