@@ -2,14 +2,17 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Sequence
 from dataclasses import replace
+from typing import Final
 
 from charts.columns.lines import Line
 from charts.columns.values import Filled
 from charts.columns.words import Surroundings
 
 _Figures = tuple[object, ...]
+_LETTERS: Final = re.compile(r"(?:([2-9])X|(X{2,9}))([SL])")
 
 
 def without_repeats(
@@ -19,7 +22,7 @@ def without_repeats(
     kept: list[Line] = []
     firsts: dict[tuple[str | None, ...], list[Line]] = {}
     for line in lines:
-        name = (line.label, line.length, line.band, line.group)
+        name = (_spelt_out(line.label), line.length, line.band, line.group)
         same = firsts.setdefault(name, []) if line.label is not None or line.length else []
         figures = _figures(line, columns)
         if any(_figures(one, columns) == figures for one in same):
@@ -29,6 +32,12 @@ def without_repeats(
         kept.append(line)
     asked = {line.number for same in firsts.values() if len(same) > 1 for line in same}
     return [_asked(line, asked, around) for line in kept]
+
+
+def _spelt_out(label: str | None) -> str | None:
+    """One spelling for each number of X: XXL and 2XL are the same size."""
+    match = _LETTERS.fullmatch(label) if label is not None else None
+    return f"{match[1] or len(match[2])}X{match[3]}" if match else label
 
 
 def _figures(line: Line, columns: Sequence[Filled]) -> _Figures:

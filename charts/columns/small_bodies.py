@@ -8,15 +8,19 @@ from __future__ import annotations
 
 import re
 from collections.abc import Sequence
+from dataclasses import replace
 from decimal import Decimal
 from typing import Final
 
 from charts.columns.fitting import fits, printed_figures
 from charts.columns.words import Surroundings
 from charts.dimensions import Role
-from charts.layout.fields import Field
+from charts.layout.fields import Field, FieldKind
+from charts.layout.looks import look
+from charts.layout.view import At
 from charts.quantities import FAMILY, Family, canonical
 from charts.schema import Dimension
+from charts.size_labels import LabelKind
 
 _HEAD: Final = re.compile(
     r"\bhead\b|kopf|hoofd|\bt[eê]te\b|cr[aâ]n|\btesta\b|\bcabez|\bcabeç|huvud|hoved|hode|głow|hlav"
@@ -27,6 +31,19 @@ _HEAVIEST_KG: Final = Decimal(25)
 _LENGTHS_CM: Final = (Decimal(25), Decimal(130))
 """What children from far too early a birth to school weigh and measure (common practice, no
 source)."""
+
+
+_MEDIANS_CM: Final = tuple(
+    (Decimal(age), Decimal(tall))
+    for age, tall in (
+        *(("0", 50), ("0.5", 66), ("1", 75), ("2", 87), ("3", 95), ("4", 103)),
+        *(("6", 116), ("8", 127), ("10", 138), ("12", 150)),
+    )
+)
+"""How tall half the children are at an age in years (WHO Child Growth Standards 2006, WHO
+Reference 2007; girls and boys together, rounded)."""
+_SHORT: Final = Decimal("0.8")
+"""Times the median below which hardly any child is (common practice, no source)."""
 
 
 def may_be_a_childs(one: Field, around: Surroundings) -> bool:
@@ -42,7 +59,42 @@ def may_be_a_childs(one: Field, around: Surroundings) -> bool:
         and not other.heading.candidates
         for other in fields
     )
-    return not tall and _is_long(one) and _small_body(fields)
+    if tall:
+        return False
+    return (_is_long(one) and _small_body(fields)) or _as_tall_as_their_ages(one, fields)
+
+
+def _as_tall_as_their_ages(one: Field, fields: Sequence[Field]) -> bool:
+    """Whether sizes are ages, ``1 a 2 años``, and each figure is about a child's height then.
+
+    What a child wears is far shorter than the child.
+    """
+    unit = one.heading.unit
+    aged = [other for other in fields if other.kind is FieldKind.LABEL]
+    if unit is None or len(aged) != 1:
+        return False
+    pairs = [(_years(name), cell) for name, cell in zip(aged[0].cells, one.cells, strict=True)]
+    pairs = [(years, cell) for years, cell in pairs if cell]
+    for years, cell in pairs:
+        figures = [canonical(v, own or unit) for v, own in printed_figures(_alone(one, cell))]
+        if years is None or not figures or min(figures) < _SHORT * _median(years):
+            return False
+    return len(pairs) > 1
+
+
+def _alone(one: Field, cell: tuple[At, ...]) -> Field:
+    return replace(one, cells=(cell,))
+
+
+def _years(cell: tuple[At, ...]) -> Decimal | None:
+    """The middle of the age that names a size."""
+    label = look(cell[0].text).label if cell else None
+    aged = label is not None and label.kind is LabelKind.AGE
+    return Decimal(str(label.order[2])) if label is not None and aged else None
+
+
+def _median(years: Decimal) -> Decimal:
+    return max(tall for age, tall in _MEDIANS_CM if age <= years)
 
 
 def _small_body(fields: Sequence[Field]) -> bool:

@@ -3,19 +3,11 @@
 from __future__ import annotations
 
 import re
-from functools import cache
 from typing import Final
 
-from charts.labels.reading import (
-    CHILD,
-    INFANT,
-    TODDLER,
-    YOUTH,
-    LabelKind,
-    SizeLabel,
-    order_of,
-)
-from charts.labels.words import label_words, length_words
+from charts.labels.ages import age_label
+from charts.labels.reading import LabelKind, SizeLabel, order_of
+from charts.labels.words import length_words
 from charts.vocabulary import normal, unaccented
 
 _ZEROS: Final = re.compile(r"0{2,3}")
@@ -24,7 +16,6 @@ _LENGTHS: Final = {"r": "regular", "l": "long", "s": "short", "t": "tall", "p": 
 _WITH_LENGTH: Final = re.compile(r"(\d{1,3})[ -]?(mp|jp|st|xs|xl|[rlstp])")
 _OTHER_LENGTHS: Final = {"mp": "petite", "jp": "petite", "xs": "extra short", "xl": "extra long"}
 _FIGURE: Final = re.compile(r"(\d{1,2})([rts]) ?([+-])")
-_TODDLER: Final = re.compile(r"([2-5])t")
 _BETWEEN: Final = re.compile(r"(\d{1,2})x")
 _DUAL: Final = re.compile(r"(\d{1,3}) ?([/-]) ?(\d{1,3})")
 _CODES: Final = (
@@ -38,16 +29,13 @@ _CODES: Final = (
 _SMALLEST_HEIGHT: Final = 92
 _TALLEST: Final = 188
 _HEIGHT_STEPS: Final = 6
-_GROWN: Final = 13
-_CHILD_OF: Final = 2
-_MOST_MONTHS: Final = 36
 
 
 def numbers_label(text: str) -> SizeLabel | None:
     """The label by numbers that ``text`` is, or None."""
     folded = unaccented(text)
     return (
-        _age(text, folded)
+        age_label(text, folded)
         or _plain(text, folded)
         or _dual(text, folded)
         or _with_length(text, folded)
@@ -128,43 +116,3 @@ def _code(text: str, folded: str) -> SizeLabel | None:
             order = order_of(LabelKind.CODE, place, second=second)
             return SizeLabel(text, LabelKind.CODE, folded.upper().replace(" ", ""), order)
     return None
-
-
-@cache
-def _ages() -> re.Pattern[str]:
-    def either(name: str) -> str:
-        words = sorted(label_words(name), key=len, reverse=True)
-        return "|".join(re.escape(word) for word in words)
-
-    return re.compile(
-        rf"(?P<age>(?:{either('age')})[ :]*)?"
-        r"(?P<low>\d{1,2}(?:[.,]\d)?)(?: ?[-/~] ?(?P<high>\d{1,2}))?"
-        rf" ?(?:(?P<years>{either('years')})|(?P<months>{either('months')}))?\.? ?(?P<more>\+)?"
-    )
-
-
-def _age(text: str, folded: str) -> SizeLabel | None:
-    """3-4 Years, 12 ans, 6-12 Monate, Age 14+, 2T; never a measurement."""
-    if match := _TODDLER.fullmatch(folded):
-        order = order_of(LabelKind.AGE, float(match[1]), rank=TODDLER)
-        return SizeLabel(text, LabelKind.AGE, folded.upper(), order)
-    match = _ages().fullmatch(folded)
-    if match is None or not (match["age"] or match["years"] or match["months"]):
-        return None
-    low = float(match["low"].replace(",", "."))
-    high = float(match["high"] or low)
-    months = bool(match["months"])
-    if high < low or (months and high > _MOST_MONTHS):
-        return None
-    years = (low + high) / (24 if months else 2)
-    kind = LabelKind.AGE
-    order = order_of(kind, years, rank=_rank_of_age(years), second=low)
-    span = f"{low:g}-{high:g}" if high > low else f"{low:g}"
-    unit = "months" if months else "years"
-    return SizeLabel(text, kind, f"{span}{match['more'] or ''} {unit}", order)
-
-
-def _rank_of_age(years: float) -> float:
-    if years < _CHILD_OF:
-        return INFANT
-    return CHILD if years < _GROWN else YOUTH

@@ -16,6 +16,8 @@ from charts.layout.looks import Look, look
 from charts.layout.view import At
 from charts.notation import Reading
 
+_NO_SIZES = frozenset({Role.OTHER, Role.STEP, Role.NOTE, Role.TOLERANCE, Role.UNIT})
+
 
 class _Odd(StrEnum):
     TOLERANCE = "tolerance"
@@ -43,7 +45,7 @@ def _odd(fields: Sequence[Field], line: int) -> _Odd | None:
         return _Odd.TOLERANCE
     if rest and all(one.heading.role is Role.UNIT and not one.value for one in rest):
         return _Odd.UNIT
-    if named is not None and _dropped(named, rest):
+    if named is not None and (_dropped(named, rest) or _beside_sizes(named, fields)):
         return _Odd.DROPPED
     return None
 
@@ -76,6 +78,15 @@ def _dropped(named: Look, rest: Sequence[Look]) -> bool:
     if named.sentence and not rest:
         return True
     return named.heads and bool(rest) and all(one.heads for one in rest)
+
+
+def _beside_sizes(named: Look, fields: Sequence[Field]) -> bool:
+    """``Stock`` or ``Price`` behind S, M and L: what a shop counts, where all others are sizes."""
+    if named.heading.role is not Role.OTHER or named.label is not None:
+        return False
+    names = [_name(fields, line) for line in range(len(fields[0].cells))]
+    others = [one for one in names if one is not None and one.heading.role not in _NO_SIZES]
+    return bool(others) and all(one.label or one.heading.role is Role.LABEL for one in others)
 
 
 def _without(field: Field, odd: dict[int, _Odd]) -> Field:

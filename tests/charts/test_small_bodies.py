@@ -55,3 +55,17 @@ def test_a_length_beside_a_height_is_the_garments() -> None:
         "Size | Height (cm) | Weight (kg) | Length (cm)\nA | 86-92 | 12 | 40\nB | 98-104 | 15 | 44"
     )
     assert asked_at(table(text), "heading-two-readings") == []
+
+
+def test_a_length_as_tall_as_the_ages_that_name_the_sizes_is_asked_about() -> None:
+    reading = table(
+        "Talla | Altura (cm)\n0 a 6 meses | 53-57\n1 a 2 años | 75-81\n3 a 4 años | 96\n"
+    )
+    assert values(reading)["1 a 2 años height"] == (75, 81)
+    assert asked_at(reading, "heading-two-readings") == ["B2", "B3", "B4"]
+
+
+def test_a_garments_length_beside_ages_is_none() -> None:
+    reading = table("Size | Length (cm) | Chest (cm)\n1-2 years | 38 | 52\n3-4 years | 42 | 56\n")
+    assert "1-2 years height" not in values(reading)
+    assert questions(reading) == []

@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 
 from charts.schema import FileReading
-from tests.charts.read_text import questions, table, values
+from tests.charts.read_text import asked_at, questions, table, values
 
 HEIGHTS = """
 Size (height in cm) | EU | Chest (cm) | Hip (cm)
@@ -56,6 +56,26 @@ Women | 36 | 84 | 66
 Women | 38 | 88 | 70
 Men | 48 | 96 | 84
 Men | 50 | 100 | 88
+"""
+
+
+STOCK = """
+Measure (cm) | S | M | L | Stock
+Chest | 84 | 88 | 92 | 49
+Waist | 66 | 70 | 74 | 47
+Hip | 90 | 94 | 98 | 46
+"""
+LENGTHS = """
+Length | Inseam (cm) | Army size
+Short | 71 | I-II
+Regular | 77 | III-IV
+Long | 83 | V-VI
+"""
+KNOWN = """
+Length | Inseam (cm) | Size
+Short | 71 | 24
+Regular | 77 | 48
+Long | 83 | 94
 """
 
 
@@ -119,3 +139,34 @@ def test_words_for_who_wears_it_alone_are_no_sizes() -> None:
     reading = table(BANDS)
     assert [chart.band for chart in reading.charts] == ["women", "men"]
     assert labels(reading) == ["36", "38", "48", "50"]
+
+
+def test_what_a_shop_counts_is_no_size_among_sizes() -> None:
+    reading = table(STOCK)
+    assert questions(reading) == []
+    assert labels(reading) == ["S", "M", "L"]
+
+
+def test_a_second_name_of_a_length_is_no_size() -> None:
+    (chart,) = table(LENGTHS).charts
+    assert [(one.label, one.length) for one in chart.sizes] == [
+        (None, "Short"),
+        (None, "Regular"),
+        (None, "Long"),
+    ]
+    assert [one.label for size in chart.sizes for one in size.also] == ["I-II", "III-IV", "V-VI"]
+
+
+def test_known_sizes_beside_lengths_stay_sizes() -> None:
+    assert labels(table(KNOWN)) == ["24", "48", "94"]
+
+
+def test_the_same_size_spelt_in_two_ways_is_asked_about() -> None:
+    reading = table("Size | Chest (cm)\nXL | 106\nXXL | 112\n2XL | 116\n3XL | 122\n")
+    assert questions(reading) == ["label-repeated"]
+    assert asked_at(reading, "label-repeated") == ["B3", "B4"]
+
+
+def test_a_dash_names_no_size_where_another_column_names_all() -> None:
+    reading = table("EU | UK | Chest (cm)\n- | 4 | 78\n34 | 6 | 82\n36 | 8 | 86\n")
+    assert labels(reading) == ["4", "6", "8"]
