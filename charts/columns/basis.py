@@ -13,11 +13,13 @@ from dataclasses import replace
 from typing import Final
 
 from charts.answers import Meaning, Scope
+from charts.columns.beside_heights import garments_beside_heights
 from charts.columns.flat_refuted import flat_refuted
 from charts.columns.meaning import Column
 from charts.columns.said_basis import Said, opposed, said_around, table_of_the_body
 from charts.columns.sides import beside_sides, side_over
 from charts.columns.words import Surroundings
+from charts.headings.over_clothes import over_clothes
 from charts.layout.fields import FieldKind
 from charts.schema import Basis, Dimension
 
@@ -45,7 +47,9 @@ def with_basis(columns: Sequence[Column], around: Surroundings) -> list[Column]:
     beside = any(column.dimension in _OF_THE_BODY for column in columns)
     toleranced = bool(around.table.of(FieldKind.TOLERANCE))
     outright = {_outright(column) for column in columns}
-    if not beside and _of_a_garment(columns):
+    if beside:
+        columns = garments_beside_heights(columns, _said_outright(columns, around))
+    if _of_a_garment(columns):
         columns = [_in_doubt(column, around) for column in columns]
     beside_a_body = table_of_the_body(around)
     found = []
@@ -59,6 +63,9 @@ def with_basis(columns: Sequence[Column], around: Surroundings) -> list[Column]:
             continue
         if side_over(column, around) is not None:
             found.append(column)  # nor more than the word right above it
+            continue
+        if over_clothes(column.heading) and not _answered(column, around):
+            found.append(_asked(replace(column, basis=Basis.UNKNOWN), around, case="clothes"))
             continue
         flat = said.words if said.basis is Basis.FLAT else flat
         resolved = _resolved(column, said, beside=beside, toleranced=toleranced)
@@ -75,6 +82,17 @@ def with_basis(columns: Sequence[Column], around: Surroundings) -> list[Column]:
     return flat_refuted(found, flat, around) if flat else found
 
 
+def _said_outright(columns: Sequence[Column], around: Surroundings) -> list[Column]:
+    """The columns whose own heading, or the word above it, or a person says whose they are."""
+    return [
+        one
+        for one in columns
+        if _outright(one) is not Basis.UNKNOWN
+        or _answered(one, around)
+        or side_over(one, around) is not None
+    ]
+
+
 def _of_a_garment(columns: Sequence[Column]) -> bool:
     """Shoulders, sleeves and the garment's own length together are a garment's measures."""
     measures = {column.dimension for column in columns if column.basis is not Basis.BODY}
@@ -85,6 +103,7 @@ def _of_a_garment(columns: Sequence[Column]) -> bool:
 def _in_doubt(column: Column, around: Surroundings) -> Column:
     """A girth that only sounds like a body's may be the garment's beside its other measures."""
     sounds = column.basis is Basis.BODY and _outright(column) is Basis.UNKNOWN
+    sounds = sounds and side_over(column, around) is None
     if not sounds or column.dimension not in _GIRTHS or _answered(column, around):
         return column
     return replace(column, basis=Basis.UNKNOWN, garment_sign=True)
@@ -149,13 +168,13 @@ def _answered(column: Column, around: Surroundings) -> bool:
     )
 
 
-def _asked(column: Column, around: Surroundings, words: str = "") -> Column:
+def _asked(column: Column, around: Surroundings, words: str = "", *, case: str = "") -> Column:
     ident = around.log.add(
         "basis-doubtful",
         column.place,
         key=around.table.area,
         heading=column.heading,
-        case="words" if words else "",
+        case="words" if words else case,
         text=words,
     )
     return column.asking(ident)

@@ -12,6 +12,7 @@ from decimal import Decimal
 from typing import Final
 
 from charts.columns.fitting import fits, printed_figures
+from charts.columns.halves_in_unit import halves_in_unit
 from charts.columns.meaning import Column
 from charts.columns.scale import LONGEST_CM
 from charts.columns.words import Surroundings, family_of, of_family
@@ -36,6 +37,8 @@ _SYSTEMS: Final = (
     (re.compile(r"\bimp[eé]ri(?:al|ale|aux)\b|\bzöllig", re.IGNORECASE), (Unit.IN, Unit.LB)),
 )
 _IMPERIAL: Final = frozenset({Unit.IN, Unit.LB, Unit.FT, Unit.ST})
+_TOLD: Final = frozenset({UnitFrom.PERSON, UnitFrom.HABIT})
+"""What somebody said of one column holds for no other: that one was asked, these were not."""
 
 
 def with_units(columns: Sequence[Column], around: Surroundings) -> list[Column]:
@@ -65,6 +68,9 @@ def _said(column: Column, around: Surroundings) -> Column:
             return replace(column, unit=units[0], unit_from=words.kind)
         if len(units) == 2 and _prints_both(column, units):
             return replace(column, unit=units[0], second_unit=units[1], unit_from=words.kind)
+    halves = halves_in_unit(column, around)
+    if halves is not None:
+        return replace(column, unit=halves[0], unit_from=halves[1])
     return _from_the_corner(column, family, around)
 
 
@@ -144,10 +150,11 @@ def _extended(
     if column.unit is not None or not needs_unit(column) or _taken(column, all_columns):
         return column
     family = family_of(column.dimension)
+    printed = [one for one in all_columns if one.unit and one.unit_from not in _TOLD]
     sources = (
         _cell_units(column),
-        {one.unit for one in all_columns if one.dimension is column.dimension and one.unit},
-        {one.unit for one in all_columns if family_of(one.dimension) is family and one.unit},
+        {one.unit for one in printed if one.dimension is column.dimension},
+        {one.unit for one in printed if family_of(one.dimension) is family},
         in_cells[family],
     )
     for units in sources:
