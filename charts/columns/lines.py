@@ -8,12 +8,15 @@ from dataclasses import dataclass, replace
 from typing import Final
 
 from charts.cell_text import clean
+from charts.columns.band_letters import bands_of_letters, column_of_letters
 from charts.columns.band_scope import ends_bands
+from charts.columns.lost_names import lost_names
+from charts.columns.named_lengths import name_lengths_again
 from charts.columns.words import Surroundings
-from charts.dimensions import Role
 from charts.findings import Candidate
+from charts.headings.bands import apart
 from charts.identity import own_words
-from charts.layout.fields import Field, FieldKind
+from charts.layout.fields import Field, FieldKind, Table
 from charts.layout.looks import look
 from charts.layout.view import At
 from charts.schema import AlsoLabel
@@ -41,73 +44,49 @@ def lines_of(around: Surroundings) -> list[Line]:
     The key is the first column of labels that is complete and repeats nothing within a band.
     """
     table = around.table
-    bands = _filled_down(table.of(FieldKind.BAND), table.lines)
+    lettered = column_of_letters(table)
+    if lettered is not None:
+        table = replace(table, fields=tuple(one for one in table.fields if one is not lettered))
+    bands = _bands_of_rows(table, lettered)
     if not any(bands):
         bands = _bands_in_comments(around)
     lengths = table.of(FieldKind.LENGTH)
     labels = list(table.of(FieldKind.LABEL))
     groups = _filled_down(table.of(FieldKind.IDENTITY), table.lines)
     if not any(groups):
-        groups = _named_groups(around, labels, bands)
-    key = _key(labels, [bands, groups, _texts(lengths)])
+        groups = _named_groups(table, labels, bands)
+    again = name_lengths_again(labels, lengths, table)
+    key = None if again else _key(labels, [bands, groups, _texts(lengths)])
     others = [one for one in labels if one is not key]
     if key is not None and len(labels) > 1:
         _say_key(key, others, around)
     if lengths:
         around.log.add("second-axis", table.area)
-    lost = (
-        _heads_over_rows(key, around)
-        or _size_among_heads(key, around)
-        or _sizes_beside_sizes(labels, around)
-    )
+    lost = lost_names(key, labels, around)
     lines = [
         replace(_line(number, key, lengths, others), findings=lost) for number in range(table.lines)
     ]
+    parted = any(apart(_band(one), _band(other)) for one in set(groups) for other in set(groups))
+    told = _band if parted else _band_alone
     found = [
-        replace(line, band=_band(band) or _band_alone(group), group=group)
+        replace(line, band=_band(band) or told(group), group=group)
         for line, band, group in zip(lines, bands, groups, strict=True)
     ]
     pattern = sum(_mistyped(line) is not None for line in found) > 1
     return [_doubted(line, around, pattern=pattern) for line in found]
 
 
-def _heads_over_rows(key: Field | None, around: Surroundings) -> tuple[str, ...]:
-    """``Size | Chest`` over ``S | M``: headings across, of which each was taken for one row."""
-    if key is None or not around.table.turned or not key.heads:
-        return ()
-    head, first = key.heads[0], next((cell[0] for cell in key.cells if cell), None)
-    if first is None or head.column < first.column or head.row == first.row:
-        return ()
-    place = around.table.area
-    return (around.log.add("columns-shifted", place, case="headings", text=head.text.strip()),)
-
-
-def _size_among_heads(key: Field | None, around: Surroundings) -> tuple[str, ...]:
-    """``XS | | INCHES`` below the headings: a size without figures, or a unit in the wrong row."""
-    for at in key.heads[1:] if key is not None else ():
-        if look(at.text).wordy_label and not look(at.text).heads:
-            place = around.place(at.row, at.column)
-            return (around.log.add("text-order", place, case="left", text=at.text.strip()),)
-    return ()
-
-
-def _sizes_beside_sizes(labels: Sequence[Field], around: Surroundings) -> tuple[str, ...]:
-    """Columns of the same letters under no word for size: a grid whose other axis is not read."""
-    bare = [one for one in labels if one.heading.role is not Role.LABEL and any(one.cells)]
-    looks = [[look(cell[0].text) for cell in one.cells if cell] for one in bare]
-    wordy = [{one.text for one in column if one.wordy_label} for column in looks]
-    shared = set.union(*wordy[1:]) & wordy[0] if len(wordy) > 1 else set()
-    if not shared:
-        return ()
-    first = next(cell[0] for cell in bare[0].cells if cell)
-    place = around.place(first.row, first.column)
-    return (around.log.add("label-repeated", place, text=min(shared)),)
-
-
 def _mistyped(line: Line) -> str | None:
     """What a label may have been meant to be, None when it is in no doubt."""
     label = look(line.at.text).label if line.at is not None and line.label is not None else None
     return label.doubtful if label is not None else None
+
+
+def _bands_of_rows(table: Table, lettered: Field | None) -> list[str | None]:
+    """The words of a column of bands, or what the letters of one stand for."""
+    if lettered is None:
+        return _filled_down(table.of(FieldKind.BAND), table.lines)
+    return bands_of_letters(lettered, _filled_down([lettered], table.lines))
 
 
 def _bands_in_comments(around: Surroundings) -> list[str | None]:
@@ -140,7 +119,10 @@ def _band(text: str | None) -> str | None:
 
 
 def _band_alone(group: str | None) -> str | None:
-    """The band of a group that is called by nothing else: ``Women``, and no ``Lady Zorbo``."""
+    """The band of a group that is called by nothing else: ``Women``, and no ``Lady Zorbo``.
+
+    Where groups name different bands, "Zorbo Women" and "Zorbo Men", each is for its own.
+    """
     return _band(group) if group and not own_words(group) else None
 
 
@@ -202,14 +184,14 @@ def _filled_down(fields: Sequence[Field], lines: int) -> list[str | None]:
 
 
 def _named_groups(
-    around: Surroundings, labels: Sequence[Field], bands: Sequence[str | None]
+    table: Table, labels: Sequence[Field], bands: Sequence[str | None]
 ) -> list[str | None]:
     """Models under an unknown word: texts that part the rows where the sizes alone repeat."""
-    none: list[str | None] = [None] * around.table.lines
-    if not labels or len(around.table.of(FieldKind.NOTE)) != 1:
+    none: list[str | None] = [None] * table.lines
+    if not labels or len(table.of(FieldKind.NOTE)) != 1:
         return none
-    names = _filled_down(labels[:1], around.table.lines)
-    models = _filled_down(around.table.of(FieldKind.NOTE), around.table.lines)
+    names = _filled_down(labels[:1], table.lines)
+    models = _filled_down(table.of(FieldKind.NOTE), table.lines)
     alone = list(zip(names, bands, strict=True))
     together = list(zip(names, bands, models, strict=True))
     repeats = len(set(alone)) < len(alone) and len(set(together)) == len(together)
@@ -220,11 +202,16 @@ def _named_groups(
 def _key(labels: Sequence[Field], beside: Sequence[Sequence[str | None]]) -> Field | None:
     """The first complete column of labels that repeats nothing; the first when none does."""
     for one in labels:
-        names = [cell[0].text.strip().lower() if cell else "" for cell in one.cells]
+        names = [_named(cell[0].text) if cell else "" for cell in one.cells]
         keys = list(zip(names, *(part for part in beside if part), strict=True))
         if all(names) and len(set(keys)) == len(keys):
             return one
     return labels[0] if labels else None
+
+
+def _named(text: str) -> str:
+    """The name that a cell gives; a dash gives none."""
+    return "" if look(text).blank else text.strip().lower()
 
 
 def _say_key(key: Field, others: Sequence[Field], around: Surroundings) -> None:
