@@ -8,24 +8,36 @@ from dataclasses import replace
 from decimal import Decimal
 from typing import Final
 
+from charts.columns.bound_relations import (
+    OTHER_END,
+    clauses,
+    conditional,
+    no_limit,
+    of_the_wearer,
+    past_the_figure,
+)
 from charts.columns.values import Filled
-from charts.columns.words import Surroundings, Words
-from charts.dimensions import Role, read_heading
+from charts.columns.words import Surroundings, Words, family_of
+from charts.dimensions import Role, find_units, read_heading
 from charts.findings import listed
 from charts.layout.looks import look
-from charts.quantities import factor
+from charts.quantities import FAMILY, factor
 from charts.schema import Dimension, Kind, Range, UnitFrom
 
 _UPPER: Final = re.compile(
     r"equal (?:to )?or (?:below|less|smaller|under)|(?:below|less than|smaller than|under) or equal"
     r"|\bup to\b|or (?:below|less|smaller)\b|at most|no more than|\bm[aá]xim\w*|\bmax(?:\b|m[åa])"
     r"|upper (?:limit|end|bound)|not exceed|no (?:taller|bigger|larger|more) than|largest|tallest"
-    r"|\b(?:bis|tot|do|til|till|à)\s+\d|\bbis zu[rm]?\b|\bpass(?:t|end) (?:tot|bis)\b|höchst"
+    r"|\b(?:bis|tot|do|til|till|à)\s+\d|\bbis zu[rm]?\b|\bpass(?:t|end) (?:tot|bis)\b|höchst\w*"
     r"|obergrenze|gleich oder kleiner|kleiner oder gleich|nicht größer"
     r"|jusqu|au maximum|au plus|égal ou inférieur|inférieur ou égal|hasta|como máximo"
     r"|igual o inferior|inferior o igual|fino a|\bmassim[aeio]\b|tot en met|maximum|hoogst"
     r"|upp till|högst|största (?:mått|mål)|op til|højst|største (?:mål|omfang)|opp til|høyst|até"
-    r"|\bmaksim|\bmaksym|\bnejvýš|\bnajwyż|\bpasuje do|\bdo podane",
+    r"|\bmaksim|\bmaksym|\bnejvýš|\bnajwyż|\bpasuje do|\bdo podane|bovengren[sz]"
+    r"|limites? sup[eé]rieure?s?|l[ií]mites? superior|övre gräns|øvre gr[eæ]n|górn\w* granic"
+    r"|ne (?:doit|doivent|peut) pas (?:dépasser|excéder)|ne dépassent? pas|não (?:deve )?exceder"
+    r"|non (?:deve |devono )?super(?:are|a|i|ano)\b|no (?:debe |deben )?(?:superar|exceder)"
+    r"|horní (?:hranic|mez)|\benimmäis|\benintään|\bkorkeintaan|\bylära",
     re.IGNORECASE,
 )
 _SPAN: Final = re.compile(
@@ -44,7 +56,10 @@ _FIGURE_ABOVE: Final = re.compile(
 """The figure is compared with the wearer, the other way round: it is the larger of the two."""
 _LOWER: Final = re.compile(
     r"equal (?:to )?or (?:above|more|greater)|(?:above|more than|greater than) or equal"
-    r"|at least|lower limit|\bm[ií]nim\w*|mindest|untergrenze|au moins|almeno|przynajmniej|alespoň",
+    r"|at least|lower limit|\bm[ií]nim\w*|\bmin\.|mindest\w*|untergrenze|au moins|almeno"
+    r"|przynajmniej|alespoň|co najmniej|\bminst(?:ens|e)?\b|\bmindst\b|al menos|pelo menos"
+    r"|ondergren[sz]|limites? inf[eé]rieure?s?|l[ií]mites? inferior|(?:undre|nedre) gr[äeæ]n"
+    r"|doln\w* granic|(?:spodní|dolní) (?:hranic|mez)|\bvähintään|\bvähimmäis|\balara",
     re.IGNORECASE,
 )
 _BETWEEN: Final = re.compile(
@@ -72,14 +87,14 @@ _OF_FIGURES: Final = re.compile(
     r"|zahl|wert|angabe|angegeben|maß|mass|tabelle|größe|grösse|umfang"
     r"|chiffre|valeur|mesure|tableau|indiqué|taille|tour|valor|medida|tabla|indicad|talla"
     r"|misur|tabella|valor|taglia|maat|\bmaten|tabel|waarde|mått|tabell|storlek|mål|størrelse"
-    r"|tamanho|wymiar|wartoś|rozmiar|obwod|obwód|obvod|hodnot|\bmír|velikost|contorno|omvang|omfång"
-    r"|omfang|circonferenz",
+    r"|tamanho|wymiar|wartoś|rozmiar|obwod|obwód|obvod|hodnot|\bmír|rozměr|velikost|contorno|omvang|omfång"
+    r"|omfang|circonferenz|\bmitat|\bmitta|\bmitoi|\barvo",
     re.IGNORECASE,
 )
 _ALL_FIGURES: Final = re.compile(
     r"\b(?:numbers?|figures?|values?|measure(?:s|ments?)?|girths?)\b|\bzahl|\bwert|\bangabe|\bmaß"
     r"|chiffre|valeur|mesure|valor|medida|misur|waarde|\bmaten\b|mått|\bmål\b|\bmålene|wymiar|hodnot"
-    r"|wartoś|\bmíry\b|höchstwert|contorno|omvang|omfång|omfang|circonferenz|obwod|obwód|obvod|umfang"
+    r"|wartoś|\bmíry\b|rozměr|\bmitat|\barvot|höchstwert|contorno|omvang|omfång|omfang|circonferenz|obwod|obwód|obvod|umfang"
     r"|\btour\b",
     re.IGNORECASE,
 )
@@ -108,10 +123,43 @@ def bounded(columns: Sequence[Filled], around: Surroundings) -> list[Filled]:
     """The columns with single figures made open ends where a sentence says so, noted there."""
     found = list(columns)
     for words in around.words:
-        kind = _says(words) or _titled(words)
-        if kind is not None and (fits := _meant(words.text, found)):
-            found = _applied(found, words, kind, fits, around)
+        for kind, meant in _of_each_clause(words, found) or _of_the_whole(words, found):
+            found = _applied(found, words, kind, meant, around)
     return found
+
+
+def _of_the_whole(words: Words, columns: Sequence[Filled]) -> list[tuple[Kind, set[int]]]:
+    kind = _says(words) or _titled(words)
+    return [(kind, _meant(words.text, columns))] if kind is not None else []
+
+
+def _of_each_clause(words: Words, columns: Sequence[Filled]) -> list[tuple[Kind, set[int]]]:
+    """What each of several clauses bounds: "mesures maximales en cm ; poids minimal en kg".
+
+    Those that name their measures come first; one that speaks of the figures at large speaks of
+    what is left, and of its unit alone where it names one.
+    """
+    parts = clauses(words.text)
+    if len(parts) < 2 or _NUMBER.search(words.text) or _says_nothing(words):
+        return []
+    said = [(part, kind) for part in parts if (kind := _bound_in(part)) is not None]
+    if len(said) < 2:
+        return []
+    named = [(kind, _meant(part, columns)) for part, kind in said if _named(part)]
+    taken = {number for _, meant in named for number in meant}
+    at_large = [
+        (kind, _in_its_unit(part, columns) - taken) for part, kind in said if not _named(part)
+    ]
+    return named + at_large
+
+
+def _in_its_unit(part: str, columns: Sequence[Filled]) -> set[int]:
+    families = {FAMILY[unit] for unit in find_units(part)}
+    return {
+        number
+        for number in _meant(part, columns)
+        if not families or family_of(columns[number].column.dimension) in families
+    }
 
 
 def _between(text: str) -> bool:
@@ -122,19 +170,37 @@ def _between(text: str) -> bool:
 
 def _says(words: Words) -> Kind | None:
     """What a sentence about the figures of the table makes of them."""
+    return None if _says_nothing(words) else _bound_in(words.text)
+
+
+def _says_nothing(words: Words) -> bool:
+    """Whether a text is a name, or about something else than the figures."""
     text = words.text
     if words.kind is UnitFrom.SHEET or len(text) < _SHORTEST or _VARIES.search(text):
-        return None
-    if _between(text) or _TAKING.search(text):
-        return None
+        return True
+    return _between(text) or _TAKING.search(text) is not None or no_limit(text)
+
+
+def _bound_in(text: str) -> Kind | None:
+    """The end that the words make of a figure; none where they contradict each other.
+
+    Compared with the wearer the other way round, the figure is the other end.
+    """
     if not _OF_FIGURES.search(text) and not _named(text):
         return None
     if _FIGURE_ABOVE.search(text):
+        return None if conditional(text) and _SMALLER.search(text) else Kind.AT_MOST
+    if _LARGER.search(text) and past_the_figure(text):
         return Kind.AT_MOST
-    upper, lower = _UPPER.search(_SPAN.sub(" ", text)), _LOWER.search(text)
-    if upper is None:
-        return Kind.AT_LEAST if lower else None
-    return Kind.AT_MOST if lower is None else None
+    text = _SPAN.sub(" ", text)
+    found = {
+        (OTHER_END[kind] if of_the_wearer(text, match.end()) else kind, kind, match[0])
+        for pattern, kind in ((_UPPER, Kind.AT_MOST), (_LOWER, Kind.AT_LEAST))
+        for match in pattern.finditer(text)
+    }
+    turned = {meant for meant, kind, _ in found if meant is not kind}
+    ends = turned or {meant for meant, _, _ in found}
+    return ends.pop() if len(ends) == 1 else None
 
 
 def _titled(words: Words) -> Kind | None:
@@ -183,7 +249,7 @@ def _applied(
             continue
         case = "upper" if kind is Kind.AT_MOST else "lower"
         ident = around.log.add(
-            "single-values", words.place, key=words.text, case=case, text=words.text
+            "single-values", words.place, key=f"{case} {words.text}", case=case, text=words.text
         )
         ranges = {line: _bound(value, kind, ident) for line, value in one.ranges.items()}
         found.append(Filled(one.column, ranges))
@@ -195,6 +261,8 @@ def _named(text: str) -> set[Dimension]:
     for match in _WORD.finditer(text):
         for word in {match[0], *match[0].split()}:
             reading = read_heading(word)
+            if any(part.startswith("maß") for part in word.lower().split()):
+                continue  # without its accent it would be a mass
             if reading.role is Role.MEASURE and reading.dimension is not None:
                 found.add(reading.dimension)
     return found - {Dimension.OTHER}

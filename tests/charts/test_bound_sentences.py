@@ -7,7 +7,7 @@ from __future__ import annotations
 
 import pytest
 
-from charts.schema import Kind
+from charts.schema import Dimension, Kind
 from tests.charts.read_text import questions, ranges, table
 
 SINGLES = "Size | Chest (cm) | Waist (cm)\nS | 84 | 70\nM | 90 | 76\nL | 96 | 82\n\n"
@@ -47,6 +47,15 @@ UPPER = [
     "Pasuje do podanego obwodu.",
     "Uvedené míry jsou maximální.",
     "Maximální hodnoty.",
+    "Uvedené rozměry jsou maximální.",
+    "Mitat ovat enimmäismittoja.",
+    "Das Maß gibt die Obergrenze der Größe an.",
+    "Les chiffres sont des limites supérieures.",
+    "De maten zijn bovengrenzen.",
+    "Podane wymiary są górną granicą.",
+    "Choose the size whose chest is at least your own.",
+    "Wählen Sie die Größe, deren Brustumfang mindestens Ihrem eigenen entspricht.",
+    "If your chest is larger than the figure, take the next size up.",
 ]
 LOWER = [
     "The figures are minimum measurements.",
@@ -57,6 +66,14 @@ LOWER = [
     "Måtten är minimimått.",
     "De waarden zijn minimumwaarden.",
     "Podane wymiary są minimalne.",
+    "Mitat ovat vähimmäismittoja.",
+    "De maten zijn ondergrenzen.",
+    "Uvedené míry jsou dolní hranicí.",
+]
+LOWER_CHEST = [
+    "Pick the largest size that does not exceed your chest.",
+    "Choose the size whose chest is at most your own.",
+    "Your chest must be at least the figure.",
 ]
 NEITHER = [
     "Maximum rider weight 110 kg.",
@@ -81,6 +98,12 @@ NEITHER = [
     "Measure from the crotch up to the waist.",
     "Mesurez du sol jusqu'à la taille.",
     "Vom Boden bis zum Schritt messen.",
+    "For maximum comfort choose your chest size.",
+    "Measurements were taken over your clothes.",
+    "The figures are not maximum values.",
+    "Die Maße sind keine Höchstmaße.",
+    "Measure at least twice around your chest.",
+    "If the chest figure is larger than your chest, choose the smaller size.",
 ]
 BETWEEN = [
     "Choose the next size up if you are between two sizes.",
@@ -143,3 +166,25 @@ def test_ranges_need_no_such_sentence(sentence: str) -> None:
 def test_a_span_of_sizes_in_a_title_is_no_limit(words: str) -> None:
     found = ranges(table(f"{words}\n{SINGLES}"))
     assert {one.kind for one in found} == {Kind.SINGLE}
+
+
+@pytest.mark.parametrize("sentence", LOWER_CHEST)
+def test_a_figure_below_the_wearers_own_is_a_lower_limit(sentence: str) -> None:
+    found = ranges(table(f"Vest sizes\n{SINGLES}{sentence}"))
+    chests = {one.kind for one in found if one.dimension is Dimension.CHEST}
+    assert chests == {Kind.AT_LEAST}
+
+
+@pytest.mark.parametrize(
+    ("sentence", "chest", "weight"),
+    [
+        ("Mesures maximales en cm ; poids maximal en kg", Kind.AT_MOST, Kind.AT_MOST),
+        ("maximale maten in cm, min. gewicht in kg", Kind.AT_MOST, Kind.AT_LEAST),
+        ("Minimum measurements in cm, maximum weight in kg", Kind.AT_LEAST, Kind.AT_MOST),
+    ],
+)
+def test_each_clause_bounds_its_own_measures(sentence: str, chest: Kind, weight: Kind) -> None:
+    sizes = "Size | Chest (cm) | Weight (kg)\nS | 88 | 60\nM | 96 | 75\nL | 104 | 90"
+    found = ranges(table(f"{sizes}\n{sentence}"))
+    kinds_of = {one.dimension: one.kind for one in found}
+    assert kinds_of == {Dimension.CHEST: chest, Dimension.WEIGHT: weight}
