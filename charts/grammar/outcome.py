@@ -20,6 +20,7 @@ Candidates = tuple[tuple[Quantity, str], ...]
 _READ: Final = Reading.READ
 _UNREAD: Final = Kind.UNREAD
 _STONES: Final = Unit.ST
+_POINTED: Final = frozenset({Unit.ST, Unit.FT})
 _TEN: Final = Decimal(10)
 _TWO_NUMBERS: Final = re.compile(r"(\d+),(\d+)")
 _KINDRED: Final = (
@@ -46,8 +47,8 @@ def outcome(settled: Settled, expected: Expected) -> CellReading:
     if quantity.kind is _UNREAD:
         return CellReading(Reading.TOLERANCE, quantity)
     doubt = settled.doubt
-    if doubt is not None or expected.unit is _STONES:
-        pointed = _pointed_stones(settled, expected)
+    if doubt is not None or expected.unit in _POINTED:
+        pointed = _pointed_stones(settled, expected) or _pointed_feet(settled, expected)
         if pointed is not None:
             return pointed
     if doubt is not None:
@@ -150,6 +151,32 @@ def _pointed_stones(settled: Settled, expected: Expected) -> CellReading | None:
     low, high, value = ends
     joined = stones._replace(low=low, high=high, value=value, unit=Unit.LB)
     return asked("feet-or-range", joined, ((joined, "stones-pounds"), (plain, "as-printed")))
+
+
+def _pointed_feet(settled: Settled, expected: Expected) -> CellReading | None:
+    """5.2 - 5.5 in feet: inches behind the point as often as tenths, never decided here.
+
+    Behind the point of 5.75 no inches can stand; it is asked about as it is, with its column.
+    """
+    quantity = settled.quantity
+    if quantity.unit is not None or expected.unit is not Unit.FT or "/" in quantity.text:
+        return None
+    inches = [_behind_point(one) for one in _figures(quantity) if one.step < 1]
+    if not inches:
+        return None
+    plain = quantity._replace(unit=Unit.FT)
+    if max(inches) >= INCHES_OF_A_FOOT:
+        return asked("feet-or-range", plain, ((plain, "as-printed"),))
+    low, high, value = (_in_inches(one) for one in (quantity.low, quantity.high, quantity.value))
+    joined = quantity._replace(low=low, high=high, value=value, unit=Unit.IN)
+    return asked("feet-or-range", joined, ((joined, "feet-inches"), (plain, "as-printed")))
+
+
+def _in_inches(figure: Figure | None) -> Figure | None:
+    if figure is None:
+        return None
+    inches = int(figure.value) * INCHES_OF_A_FOOT + _behind_point(figure)
+    return Figure(Decimal(inches), Decimal(1))
 
 
 def _behind_point(figure: Figure) -> int:

@@ -119,6 +119,10 @@ def test_stones_stand_in_a_column_of_weights_only() -> None:
         ("5-4 - 5-6", None, "ask feet-or-range [64, 66] in"),
         ("5'-6", None, "ask feet-or-range 66 in"),
         ("5.4 ft", None, "ask feet-or-range"),
+        ("5.2-5.5", FT, "ask feet-or-range [62, 65] in"),
+        ("5-5.4", FT, "ask feet-or-range [60, 64] in"),
+        ("5.7-5.11", FT, "ask feet-or-range [67, 71] in"),
+        ("5.10-6.2", FT, "ask feet-or-range [70, 74] in"),
     ],
 )
 def test_feet_and_inches_without_marks_are_always_asked(
