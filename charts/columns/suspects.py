@@ -12,9 +12,11 @@ from typing import Final
 from charts.columns.exchanged import units_exchanged
 from charts.columns.fitting import fits, printed_figures
 from charts.columns.halves import among_halves, halves_doubted
+from charts.columns.lengths_beside import asked_in_both, other_scale
 from charts.columns.meaning import Column
 from charts.columns.slipped import slipped
 from charts.columns.units import needs_unit
+from charts.columns.weights_beside import other_mass
 from charts.columns.words import Surroundings, family_of
 from charts.dimensions import plausible
 from charts.findings import Candidate
@@ -37,7 +39,7 @@ def suspected(columns: Sequence[Column], around: Surroundings) -> list[Column]:
     if columns and swapped == list(columns) and slipped(around.table.fields):
         return _slipped_headings(columns, around)
     found = [
-        column if _half_beside_halves(column, swapped) else _unit_doubted(column, around)
+        column if _half_beside_halves(column, swapped) else _unit_doubted(column, swapped, around)
         for column in swapped
     ]
     found = halves_doubted(found, around)
@@ -79,12 +81,17 @@ def _slipped_headings(columns: Sequence[Column], around: Surroundings) -> list[C
     return [replace(column, doubted=True).asking(ident) for column in columns]
 
 
-def _unit_doubted(column: Column, around: Surroundings) -> Column:
+def _unit_doubted(column: Column, columns: Sequence[Column], around: Surroundings) -> Column:
     """A unit printed outside the cells under which most figures are impossible."""
     if _foreign_unit(column):
         return _in_another_family(column, around)
+    beside = other_mass(column, columns) or other_scale(column, columns, around)
+    if beside is not None and column.unit_from is UnitFrom.SIBLING:
+        return asked_in_both(column, beside, around)
     if column.unit is None or column.unit_from in _NOT_PRINTED:
         return column
+    if beside is not None:
+        return _exchanged(column, beside, around)
     if column.basis is Basis.FLAT or not _mostly_impossible(column, column.unit):
         return column
     for unit in _TRIED[family_of(column.dimension)]:

@@ -37,8 +37,7 @@ _SYSTEMS: Final = (
     (re.compile(r"\bimp[eé]ri(?:al|ale|aux)\b|\bzöllig", re.IGNORECASE), (Unit.IN, Unit.LB)),
 )
 _IMPERIAL: Final = frozenset({Unit.IN, Unit.LB, Unit.FT, Unit.ST})
-_TOLD: Final = frozenset({UnitFrom.PERSON, UnitFrom.HABIT})
-"""What somebody said of one column holds for no other: that one was asked, these were not."""
+_TOLD: Final = frozenset({UnitFrom.PERSON, UnitFrom.HABIT})  # of one column, which was asked
 
 
 def with_units(columns: Sequence[Column], around: Surroundings) -> list[Column]:
@@ -150,7 +149,8 @@ def _extended(
     if column.unit is not None or not needs_unit(column) or _taken(column, all_columns):
         return column
     family = family_of(column.dimension)
-    printed = [one for one in all_columns if one.unit and one.unit_from not in _TOLD]
+    united = [one for one in all_columns if one.unit]
+    printed = [one for one in united if one.unit_from not in _TOLD] or united
     sources = (
         _cell_units(column),
         {one.unit for one in printed if one.dimension is column.dimension},
