@@ -88,7 +88,8 @@ def _said_of_column(one: Field, meaning: Meaning, answer: Answer) -> Field:
             dimension=meaning.dimension,
             definition=definition,
             candidates=(),
-            near=(),
+            slips=(),
+            strange="",
         )
         kind = FieldKind.VALUES
     if meaning.definition is not None:

@@ -12,7 +12,7 @@ from typing import Final, TypeVar
 
 from charts.headings.bands import band_of, read_band
 from charts.headings.meaning import Meant, meant
-from charts.headings.near import mistyped, near_headings
+from charts.headings.near import mistyped
 from charts.headings.parts import Hit, measure_elsewhere, parts_of
 from charts.headings.reading import HeadingReading, Role
 from charts.headings.short import names_a_file
@@ -57,14 +57,13 @@ def _read(text: str, language: str | None) -> HeadingReading:
     role = Role.UNIT if units and not parts.hits else found.role
     first = found.candidates[0][1] if found.candidates else None
     dimension = first or _one_of({one.dimension for one in found.meanings})
-    if names_a_file(text):
-        near: tuple[str, ...] = ()  # it heads nothing, and is looked at for its band alone
-    elif role is Role.UNKNOWN and not found.used:
-        near = near_headings(parts.words)
-    else:
-        near = mistyped(parts.hits, parts.words, measures=role is Role.MEASURE)
-        if near:
-            found, role, dimension = Meant(Role.UNKNOWN), Role.UNKNOWN, None
+    is_strange = role is Role.UNKNOWN and not found.used
+    heads_nothing = names_a_file(text)  # and is looked at for its band alone
+    slips: tuple[str, ...] = ()
+    if not (is_strange or heads_nothing):
+        slips = mistyped(parts.hits, parts.words, measures=role is Role.MEASURE)
+    if slips:
+        found, role, dimension = Meant(Role.UNKNOWN), Role.UNKNOWN, None
     return HeadingReading(
         role,
         dimension,
@@ -74,7 +73,8 @@ def _read(text: str, language: str | None) -> HeadingReading:
         units[1] if len(units) > 1 else None,
         None if elsewhere else band_of(parts.hits) or read_band(text),
         found.candidates if len(found.candidates) > 1 else (),
-        near,
+        slips,
+        parts.words if is_strange and not heads_nothing else "",
         _one_of({one.language for one in found.meanings}) or None,
         _garment_sign(found, parts.hits),
         _rest(found, parts.hits),

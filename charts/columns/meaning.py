@@ -24,6 +24,7 @@ from charts.columns.small_bodies import may_be_a_childs
 from charts.columns.words import Surroundings, girth_around
 from charts.dimensions import HeadingReading, Role, read_heading
 from charts.findings import Candidate
+from charts.headings.near import near_headings
 from charts.layout.cups import CUP_GIRTHS
 from charts.layout.fields import Field, FieldKind
 from charts.layout.looks import look
@@ -285,7 +286,7 @@ def _unnamed(column: Column, around: Surroundings) -> Column:
 
 def _unknown(column: Column, around: Surroundings) -> Column:
     """A heading that names nothing known: asked, with the known ones it resembles."""
-    near = column.field.heading.near
+    near = near_headings(column.field.heading)
     ident = around.log.add(
         "heading-unknown",
         column.place,

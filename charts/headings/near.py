@@ -7,7 +7,7 @@ from functools import cache, lru_cache
 from typing import Final
 
 from charts.headings.parts import Hit
-from charts.headings.reading import Role
+from charts.headings.reading import HeadingReading, Role
 from charts.headings.words import entries
 from charts.schema import Dimension
 from charts.vocabulary import normal
@@ -54,9 +54,16 @@ def _one_slip_away(words: str) -> tuple[str, ...]:
     return tuple(dict.fromkeys(entries()[phrase].spelled for phrase in near))
 
 
+def near_headings(heading: HeadingReading) -> tuple[str, ...]:
+    """Known headings that an unknown one resembles, as they are spelled in the vocabulary.
+
+    Looked for when a person is asked, not when a heading is read: every line of a page is.
+    """
+    return heading.slips or _near(heading.strange)
+
+
 @lru_cache(maxsize=4096)
-def near_headings(words: str) -> tuple[str, ...]:
-    """Known headings that an unknown one resembles, as they are spelled in the vocabulary."""
+def _near(words: str) -> tuple[str, ...]:
     if len(words) < _NEAR_LETTERS or len(words.split()) > _NEAR_WORDS:
         return ()
     if not any(len(word) >= _NEAR_LETTERS and not word.isdecimal() for word in words.split()):

@@ -36,8 +36,9 @@ class HeadingReading:
     ``candidates`` are the readings of a false friend, the likelier first; ``role`` and
     ``dimension`` are then the first of them, ``basis`` what all of them share.
     ``garment_sign`` tells that a word stands there by which garments are measured (width, laid
-    flat, finished). ``near`` are known headings an unknown one resembles. ``rest`` are the words
-    that were not understood, in normal form.
+    flat, finished). ``slips`` are known measures that the heading is one slip of typing away from;
+    ``strange`` is an unknown heading in normal form (``near.near_headings`` says what it
+    resembles). ``rest`` are the words that were not understood, in normal form.
     """
 
     role: Role
@@ -48,7 +49,8 @@ class HeadingReading:
     second_unit: Unit | None = None
     band: str | None = None
     candidates: tuple[tuple[Role, Dimension | None], ...] = ()
-    near: tuple[str, ...] = ()
+    slips: tuple[str, ...] = ()
+    strange: str = ""
     language: str | None = None
     garment_sign: bool = False
     rest: str = ""

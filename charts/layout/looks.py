@@ -120,7 +120,9 @@ def _heading(text: str) -> HeadingReading:
     compound = _SIZE_COMPOUND.fullmatch(text.strip())
     if compound is not None:
         band = reading.band or read_band(compound[1])
-        return replace(reading, role=Role.LABEL, dimension=None, band=band, candidates=(), near=())
+        return replace(
+            reading, role=Role.LABEL, dimension=None, band=band, candidates=(), slips=(), strange=""
+        )
     match = _SHORT_NAME.search(text)
     if match is None or read_heading(match[1]).role is not Role.UNKNOWN or read_band(match[1]):
         return reading

@@ -5,6 +5,7 @@ from __future__ import annotations
 import pytest
 
 from charts.dimensions import Role, read_band, read_heading, usual
+from charts.headings.near import near_headings
 from charts.quantities import Unit
 from charts.schema import Basis, Definition, Dimension
 
@@ -315,11 +316,11 @@ def test_a_unit_alone_is_a_unit(text: str, unit: Unit) -> None:
 def test_an_unknown_heading_is_offered_near_ones_and_never_taken(text: str, near: str) -> None:
     heading = read_heading(text)
     assert (heading.role, heading.dimension) == (Role.UNKNOWN, None)
-    assert near in heading.near
+    assert near in near_headings(heading)
 
 
 def test_nothing_near_is_offered_for_what_resembles_nothing() -> None:
-    assert read_heading("Zzyzx").near == ()
+    assert near_headings(read_heading("Zzyzx")) == ()
 
 
 @pytest.mark.parametrize(

@@ -5,6 +5,7 @@ from __future__ import annotations
 import pytest
 
 from charts.dimensions import Role, read_heading
+from charts.headings.near import near_headings
 from tests.charts.read_text import questions, table, values
 
 TABLE = """
@@ -43,5 +44,5 @@ def test_an_unknown_heading_is_asked_about_once_and_not_checked_as_a_measure(
 
 
 def test_a_short_word_with_another_first_letter_is_no_slip_of_a_measure() -> None:
-    assert read_heading("VK fetto").near == ()
-    assert read_heading("VK pettp").near == ("petto",)
+    assert near_headings(read_heading("VK fetto")) == ()
+    assert near_headings(read_heading("VK pettp")) == ("petto",)

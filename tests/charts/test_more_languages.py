@@ -208,8 +208,8 @@ from charts import vocabulary
 vocabulary.FURTHER = {further!r}
 vocabulary.LANGUAGES = vocabulary.MAIN + vocabulary.FURTHER
 from charts import dimensions
-# What resembles an unknown heading is only offered, and slow to find.
-dimensions.near_headings = dimensions.mistyped = lambda *_, **__: ()
+# A slip of a measure is only offered, and slow to find.
+dimensions.mistyped = lambda *_, **__: ()
 from main_words import everything_about_main_words
 print(json.dumps(everything_about_main_words()))
 """
