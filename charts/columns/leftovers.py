@@ -13,7 +13,7 @@ from charts.findings import Candidate, listed
 from charts.layout.fields import Field, FieldKind
 from charts.layout.view import At
 from charts.notation import Expected, read_cell
-from charts.quantities import FAMILY
+from charts.quantities import FAMILY, Family
 from charts.schema import Dimension, Kind, Range
 
 
@@ -119,10 +119,28 @@ def with_tolerances(columns: Sequence[Filled], around: Surroundings) -> list[Fil
     """The tolerance rows and columns put beside the values of the dimension they name."""
     found = [_own_tolerance(one, around) for one in columns]
     for field in around.table.of(FieldKind.TOLERANCE):
-        target = _target(field, found, around)
-        if target is not None:
+        targets = _all_targets(field, found, around) or _target(field, found, around)
+        for target in targets:
             found[target] = _per_line(found[target], field, around)
     return found
+
+
+def _all_targets(field: Field, columns: Sequence[Filled], around: Surroundings) -> list[int]:
+    """All lengths of the garment, where the only tolerance stands behind the last of the measures.
+
+    It names none of them, and the others would have none.
+    """
+    fields = around.table.fields
+    alone = len(around.table.of(FieldKind.TOLERANCE)) == 1 and field.heading.dimension is None
+    behind = fields[fields.index(field) + 1 :]
+    if not alone or any(one.kind is FieldKind.VALUES for one in behind):
+        return []
+    return [
+        number
+        for number, one in enumerate(columns)
+        if family_of(one.column.dimension) is Family.LENGTH
+        and one.column.dimension is not Dimension.HEIGHT
+    ]
 
 
 def _own_tolerance(one: Filled, around: Surroundings) -> Filled:
@@ -134,16 +152,16 @@ def _own_tolerance(one: Filled, around: Surroundings) -> Filled:
     return Filled(one.column, ranges)
 
 
-def _target(field: Field, columns: Sequence[Filled], around: Surroundings) -> int | None:
+def _target(field: Field, columns: Sequence[Filled], around: Surroundings) -> list[int]:
     """The column a tolerance names, else the one to its left."""
     dimension = field.heading.dimension
     if dimension is not None:
         for number, one in enumerate(columns):
             if one.column.dimension is dimension:
-                return number
+                return [number]
     before = around.table.fields[: around.table.fields.index(field)]
     numbers = [n for n, one in enumerate(columns) if one.column.field in before]
-    return max(numbers, default=None)
+    return [max(numbers)] if numbers else []
 
 
 def _per_line(one: Filled, field: Field, around: Surroundings) -> Filled:

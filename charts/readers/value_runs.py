@@ -17,7 +17,7 @@ from charts.size_labels import LabelKind, read_label
 _FIGURE: Final = r"(?:\d+(?:[.,]\d{1,3})?(?:\s?[½¼¾⅛⅜⅝⅞]|\s\d/(?:2|4|8|16)(?!\d))?|[½¼¾⅛⅜⅝⅞])"
 _UNIT: Final = (
     r"(?:(?<=[.,]\d\d)\s?m(?![^\W\d_])"  # heights in metres have two places
-    r"|\s?(?:cms?|mm|ins?|inch(?:es)?|kgs?|lbs?|ft|st|zoll|pouces|tum|см|кг"
+    r"|\+?\s?(?:cms?|mm|ins?|inch(?:es)?|kgs?|lbs?|ft|st|zoll|pouces|tum|см|кг"
     r"|years?|yrs?|jahre?|ans|años|anni|anos|jaar|år|lat|let|лет)(?![^\W\d_])\.?"
     r"|\s?(?:''|’’|′′|[\"”″“]))?"
 )
