@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from functools import lru_cache
 from typing import Final
 
 from charts.cell_text import narrow
@@ -47,6 +48,7 @@ _LABEL_AND_FIGURES: Final = re.compile(
 _FIGURES_TOGETHER: Final = re.compile(
     r"[^\W\d_]{2,}\d{2,3}(?:[.,]\d+)?[\"”″]\d{2,3}|\d ?(?:cm|kg|lbs|in)\d{2,3}\b"
 )
+_LONGEST: Final = 80
 _RAN_ON: Final = re.compile(
     r"^[^\W\d_][^\d]{1,60}(?:[^\W\d_]|[)\].:])\d{2,3}(?:[.,]\d{1,2})?"
     r"\s*[-–]\s*(?P<end>\d{2,3}(?:[.,]\d{1,2})?)(?P=end)\s*[-–]\s*\d"
@@ -56,8 +58,11 @@ _RAN_ON: Final = re.compile(
 
 def is_value(text: str) -> bool:
     """Whether ``text`` holds a figure and nothing beside it but signs, units and limits."""
-    if len(text) > 80 or not _FIGURE.search(text):
-        return False
+    return len(text) <= _LONGEST and _FIGURE.search(text) is not None and _is_bare(text)
+
+
+@lru_cache(maxsize=8192)
+def _is_bare(text: str) -> bool:
     return not _SIGNS.sub("", _WORDS.sub("", _LETTERS.sub("", narrow(text))))
 
 

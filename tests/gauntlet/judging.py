@@ -7,6 +7,7 @@ import re
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, field
 from enum import StrEnum
+from functools import lru_cache
 from pathlib import Path
 from typing import Any, Final
 
@@ -271,6 +272,7 @@ def _several(one: Any) -> Sequence[Any]:
     return one if isinstance(one, list) else (one,)
 
 
+@lru_cache(maxsize=4096)
 def _squeezed(text: str | None) -> str | None:
     """One spelling of blanks and dashes: XXS–XS and XXS-XS are one label, only cleaned."""
     return None if text is None else re.sub(r"[‐-―−]", "-", re.sub(r"\s+", " ", text)).strip()
