@@ -16,7 +16,10 @@ from charts.identity import own_words
 from charts.layout.fields import FieldKind
 from charts.schema import UnitFrom
 
-_AND: Final = re.compile(r"(?:\b|_)(?:and|und|et|en|y|e|och|og|i|a|oraz|plus)(?:\b|_)|[&+]")
+_AND: Final = re.compile(
+    r"(?:\b|_)(?:and|und|et|en|y|e|och|og|i|(?<!per )a|oraz|plus)(?:\b|_)|[&+]"
+)
+"""Words for "and": the Czech one is the Catalan ``per a``, for whom."""
 _WORD: Final = re.compile(r"[^\W\d_]+(?:['’][^\W\d_]+)*")
 _EXTENSION: Final = re.compile(r"\.[a-z]{2,5}$", re.IGNORECASE)
 
