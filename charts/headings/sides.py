@@ -11,7 +11,7 @@ from functools import cache, lru_cache
 from typing import Final, NamedTuple
 
 from charts.headings.parts import parts_of
-from charts.headings.whose import whose
+from charts.headings.whose import perhaps_the_garments, whose
 from charts.schema import Basis
 from charts.vocabulary import spellings, vocabulary
 
@@ -33,8 +33,10 @@ def side_of(text: str) -> Side | None:
     if parts is None or _measures(parts.hits):
         return None
     said = whose(text)
-    if said.open or said.basis is not Basis.UNKNOWN:
-        return None if said.open else Side(said.basis, plain=True)
+    if said.open:
+        return Side(Basis.FINISHED) if perhaps_the_garments(text) else None
+    if said.basis is not Basis.UNKNOWN:
+        return Side(said.basis, plain=True)
     for name, basis in (("body", Basis.BODY), ("garment", Basis.FINISHED)):
         if parts.words in _words(name):
             return Side(basis)
@@ -42,9 +44,16 @@ def side_of(text: str) -> Side | None:
 
 
 def told_apart(texts: Iterable[str]) -> bool:
-    """Whether some of several names stand for the body and others for the garment."""
-    sides = {side.basis is Basis.BODY for text in texts if (side := side_of(text)) is not None}
-    return len(sides) > 1
+    """Whether some of several names stand for the body and others for the garment.
+
+    "Body" beside "Trousers" alone is a bodysuit, and both are for sale.
+    """
+    sides = {parts_of(text).words: side for text in texts if (side := side_of(text)) is not None}
+    bodies = {words for words, side in sides.items() if side.basis is Basis.BODY}
+    garments = sides.keys() - bodies
+    if bodies <= _words("bodysuit") and garments <= _words("beside_a_bodysuit"):
+        return False
+    return bool(bodies and garments)
 
 
 def _measures(hits: Iterable[object]) -> bool:

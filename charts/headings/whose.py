@@ -87,6 +87,11 @@ def whose(text: str) -> Whose:
     return Whose(open=bool(referred) or _pattern("doubtful").search(words) is not None)
 
 
+def perhaps_the_garments(text: str) -> bool:
+    """Whether a text says "measures of the vest": those it has, or those it is made for."""
+    return whose(text).open and _pattern("doubtful").search(_in_parts(text)) is not None
+
+
 def says_in_passing(text: str) -> bool:
     """Whether a text without a stop is a sentence: "Måtten gäller plagget, inte kroppen"."""
     return bool(referred_to(_in_parts(text)))

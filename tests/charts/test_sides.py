@@ -121,3 +121,16 @@ def test_a_product_beside_a_product_tells_nothing() -> None:
     assert side_of("Body length") is None
     assert side_of("Body warmer") is None
     assert told_apart(["Rider", "Vest"])
+
+
+def test_measures_of_the_clothes_are_the_other_side_beside_those_of_the_body() -> None:
+    rows = "Maat,Borst,Taille,Borst,Lengte\nS,84-90,70-76,104,66\nM,90-96,76-82,110,68"
+    reading = read_bytes(f",Lichaamsmaten,,Kledingmaten,\n{rows}\ncm".encode(), "chart.csv")
+    found = [one.basis for one in reading.charts[0].sizes[0].ranges]
+    assert found == [BODY, BODY, FINISHED, FINISHED]
+
+
+def test_a_bodysuit_beside_trousers_is_no_body() -> None:
+    assert not told_apart(["Body", "Hose"])
+    assert told_apart(["Body", "Jacke"])
+    assert told_apart(["Rider", "Breeches"])
