@@ -41,7 +41,7 @@ _MEDIANS_CM: Final = tuple(
     )
 )
 """How tall half the children are at an age in years (WHO Child Growth Standards 2006, WHO
-Reference 2007; girls and boys together, rounded)."""
+Reference 2007; girls and boys together, rounded; from memory)."""
 _SHORT: Final = Decimal("0.8")
 """Times the median below which hardly any child is (common practice, no source)."""
 
