@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
 from typing import Final
@@ -21,6 +22,9 @@ _FILE_WORDS: Final = frozenset(
         *("marque", "fournisseur", "modèle", "produit", "catégorie", "genre"),
     )
 )
+
+_CONVERSION: Final = re.compile(r"\d\s*(?:[^\W\d_]+\.?|[\"”″])\s*[=≈]\s*\d+[.,]?\d*\s*[^\W\d_]+")
+"""``1 inch = 2.54 cm``: how units are converted, no size."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -123,7 +127,7 @@ def distinct(sheet: Sheet, row: int, columns: Sequence[int]) -> list[At]:
 def _belongs(view: View, number: int, at: At) -> bool:
     """Whether a lone cell is part of a table: a group heading, a value, a size without values."""
     one = look(at.text)
-    if one.sentence or (one.blank and not one.text):
+    if one.sentence or (one.blank and not one.text) or _CONVERSION.search(one.text):
         return False
     first = next((c for c in view.columns if (view.rows[number], c) in view.sheet.cells), None)
     starts = first is not None and first == _first_column(view)

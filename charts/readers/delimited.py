@@ -34,6 +34,8 @@ from charts.sheet import Addressing, Cell, Sheet
 _SEPARATORS: Final = (";", "\t", "|", ",")
 _SEP_LINE: Final = re.compile(r"\"?sep=(.)\"?[;,\t ]*(?:\r?\n|\Z)", re.IGNORECASE)
 _LABEL: Final = re.compile(r"\d*X*-?[SML]|[A-Z]{1,4}|[^\W\d_]{3,20}", re.IGNORECASE)
+_WORD: Final = re.compile(r"[^\W\d_]{3,}")
+_FEW_WORDS: Final = 3
 _SAMPLE: Final = 60_000
 _LEAST_SCORE: Final = 0.12
 _WIDE_BLANK: Final = re.compile(r"\S[ \u00a0]{2,}(?=\S)")
@@ -59,7 +61,10 @@ def parsed_rows(text: str, separator: str) -> list[Row]:
     rows = _parsed(text, separator, csv.QUOTE_MINIMAL)
     if '"' in text:
         bare = _parsed(text, separator, csv.QUOTE_NONE)
-        if _ends_inside_quotes(text, separator) or _evenness(bare) > _evenness(rows):
+        words = _quoted_words(rows, separator)
+        if _ends_inside_quotes(text, separator) or (
+            _evenness(_without(bare, words)) > _evenness(_without(rows, words))
+        ):
             rows = bare
     if any(len(field) > LONGEST_CELL for row in rows for field in row.fields):
         raise too_many(LONGEST_CELL)
@@ -120,6 +125,23 @@ def _ends_inside_quotes(text: str, separator: str) -> bool:
     except csv.Error as problem:
         return "end of data" in str(problem)
     return False
+
+
+def _quoted_words(rows: Sequence[Row], separator: str) -> frozenset[int]:
+    """The lines with several words in quotation marks and the separator between them.
+
+    They are no row torn by an inch mark, however many parts they would have.
+    """
+    return frozenset(
+        row.line
+        for row in rows
+        for field in row.fields
+        if separator in field and "\n" not in field and len(_WORD.findall(field)) > _FEW_WORDS
+    )
+
+
+def _without(rows: Sequence[Row], lines: frozenset[int]) -> list[Row]:
+    return [row for row in rows if row.line not in lines]
 
 
 def _evenness(rows: Sequence[Row]) -> float:

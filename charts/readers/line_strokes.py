@@ -16,6 +16,8 @@ from charts.readers.value_runs import is_size
 
 _STROKE: Final = re.compile(r"\s+/\s+")
 _TITLE: Final = re.compile(r"[^:/]{1,40}:\s+")
+_NAME: Final = re.compile(r"[^\W\d_]{1,4}")
+"""A short word before a figure for every heading is a size, even CM behind CXS and CS."""
 _LONGEST: Final = 200
 _FEWEST_ROWS: Final = 2
 
@@ -31,7 +33,7 @@ def stroke_table(lines: Sequence[Line]) -> LineTable | None:
     for line in lines[1:]:
         size, *values = _parts(line.text) or [""]
         even = len(values) == len(heads) - 1 and all(map(is_value, values))
-        if not even or not is_size(size):
+        if not even or not (is_size(size) or _NAME.fullmatch(size)):
             break
         rows.append([LineCell(text, line.number) for text in (size, *values)])
     return LineTable(rows, len(rows)) if len(rows) > _FEWEST_ROWS else None
