@@ -26,8 +26,10 @@ from charts.dimensions import HeadingReading, Role, read_heading
 from charts.findings import Candidate
 from charts.headings.near import near_headings
 from charts.layout.cups import CUP_GIRTHS
+from charts.layout.false_friends import untold
 from charts.layout.fields import Field, FieldKind
 from charts.layout.looks import look
+from charts.layout.measured_keys import measured_as, nominal
 from charts.layout.sizes_with_units import only_names
 from charts.quantities import Unit
 from charts.schema import Basis, Definition, Dimension, UnitFrom
@@ -49,6 +51,7 @@ class Column:
     says that the figures are asked about as halves, ``doubted`` that they are asked about as
     another column's, so that they are not called impossible one by one, ``nameless`` that nobody
     knows yet what they measure: the one question about the heading is all that can be asked.
+    ``in_months`` says that ages without a unit of their own count months.
     """
 
     number: int
@@ -67,6 +70,7 @@ class Column:
     laid_flat: bool = False
     doubted: bool = False
     nameless: bool = False
+    in_months: bool = False
     findings: tuple[str, ...] = ()
 
     def asking(self, *ids: str) -> Column:
@@ -112,7 +116,7 @@ def _in_labels(around: Surroundings) -> list[Field]:
         united = bool(carried) and all(r.quantity and r.quantity.unit for r in carried)
         united = united and not any(r.quantity and r.quantity.unit is Unit.YEARS for r in carried)
         headed = one.heading.dimension is not None and one.heading.unit is not None
-        if united or headed:
+        if united or headed or measured_as(one, around.table.fields):
             found.append(replace(one, kind=FieldKind.VALUES))
     return found
 
@@ -175,6 +179,9 @@ def _with_its_figures(column: Column, around: Surroundings) -> Column:
     if all_masses(column.field):
         return replace(column, dimension=Dimension.WEIGHT, unit=None, role=Role.MEASURE)
     role = column.role if column.role in _ENDS else Role.MEASURE
+    if column.unit is None and (said := measured_as(column.field, around.table.fields)):
+        measured = replace(column, dimension=said, role=role)
+        return _asked(measured, [said], around) if nominal(column.field) else measured
     if column.dimension is not Dimension.OTHER:
         return replace(column, role=role)
     if fits(column.field, Dimension.HEIGHT, limits=telling):
@@ -208,7 +215,8 @@ def _between_readings(column: Column, around: Surroundings) -> Column:
     if _perhaps_the_back(chosen, around):
         return _asked(chosen, [Dimension.OTHER, Dimension.BACK_LENGTH], around)
     if too_much_said(column.field, dimensions):
-        return _asked(chosen, dimensions, around)
+        taken_first = sorted(dimensions, key=lambda dim: dim is not chosen.dimension)
+        return _asked(chosen, taken_first, around)
     named = column.role is not Role.LABEL or column.unit is not None
     if len(fitting) == 1 and (named or _beside_sizes(column.field, fitting[0], around)):
         return chosen
@@ -218,6 +226,7 @@ def _between_readings(column: Column, around: Surroundings) -> Column:
 def _beside_sizes(one: Field, dimension: Dimension, around: Surroundings) -> bool:
     """Whether a word for size over usual figures in cm is no size: another column names those."""
     sure = fits(one, dimension, Unit.CM, limits=telling)
+    sure = sure and not untold(one, dimension, around.table.fields)
     return sure and bool(around.table.of(FieldKind.LABEL))
 
 

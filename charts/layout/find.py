@@ -10,6 +10,8 @@ from collections.abc import Iterable
 from dataclasses import dataclass, field, replace
 
 from charts.dimensions import Role
+from charts.layout.bracket_letters import letters_told
+from charts.layout.false_friends import only_a_friend
 from charts.layout.fields import Table
 from charts.layout.forms import framed
 from charts.layout.frames import Frame
@@ -19,6 +21,7 @@ from charts.layout.one_size import of_one_size
 from charts.layout.rows import Gap, Lone, Run, distinct, pieces
 from charts.layout.side_by_side import parted
 from charts.layout.stacked import heading_source_rows, split_run
+from charts.layout.told_headings import with_told_headings
 from charts.layout.view import At, View
 from charts.sheet import Sheet
 
@@ -48,12 +51,14 @@ class _Search:
 
 def find_tables(sheet: Sheet) -> Found:
     """Every table of the sheet from top to bottom, from left to right."""
+    sheet = letters_told(sheet)
     rows = sorted({row for row, _ in sheet.cells})
     columns = sorted({column for _, column in sheet.cells})
     if not rows:
         return Found((), ())
     found = _find(View(sheet, tuple(rows), tuple(columns)))
-    return replace(found, tables=tuple(with_legend(table, sheet) for table in found.tables))
+    legends = (with_legend(table, sheet) for table in found.tables)
+    return replace(found, tables=tuple(with_told_headings(one, sheet) for one in legends))
 
 
 def _find(view: View) -> Found:
@@ -122,10 +127,11 @@ def _take_run(search: _Search, view: View) -> None:
         _add(search, block)
         return
     alone = framed(view)
-    if not alone.complete and not _headed(view) and not _otherwise_headed(view):
+    unnamed = not alone.complete or only_a_friend(alone.fields)
+    if unnamed and not _headed(view) and not _otherwise_headed(view):
         for rows in (search.pending, _shared_rows(search)):
             together = framed(view.with_rows((*rows, *view.rows))) if rows else None
-            if together is not None and together.complete:
+            if together is not None and together.complete and not only_a_friend(together.fields):
                 _continue(search, together, view)
                 return
     if alone.labelled and alone.valued:

@@ -21,6 +21,7 @@ from charts.layout.heads import (
     names_itself,
 )
 from charts.layout.kinds import Content, kind_of
+from charts.layout.labels_by_length import with_labels_by_length
 from charts.layout.lengths import with_lengths
 from charts.layout.lists_in_cells import parted_lists
 from charts.layout.missing_corner import heading_missing
@@ -121,6 +122,7 @@ def frame(view: View) -> Frame:
     fields = with_twins(with_unit_columns(fields))
     lines = len(fields[0].cells) if fields else 0
     fields = sides_carried(with_lengths(with_cups(fields)), turned=view.turned)
+    fields = with_labels_by_length(fields)
     twice_named = bool(fields) and len(fields[0].cells) > lines
     lines = len(fields[0].cells) if fields else 0
     return Frame(view, rows, tuple(fields), _score(fields), lines, gridded=twice_named)

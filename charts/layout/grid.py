@@ -18,6 +18,7 @@ from charts.layout.cups import are_cups, bust_heading, cup_in, growing, with_cup
 from charts.layout.fields import Field, FieldKind
 from charts.layout.frames import Frame
 from charts.layout.looks import Look, look
+from charts.layout.measured_keys import GIRTHS, names_the_side
 from charts.layout.view import At, View
 from charts.schema import Dimension, Kind
 
@@ -288,4 +289,6 @@ def _under_bust(size: At) -> At | None:
 def _values(axes: Axes, pairs: Sequence[tuple[At, At, At]]) -> Field:
     down, across = axis_headings(axes.view, axes.head_row, axes.head_column)
     heads, heading = down if down[1].dimension is not None else across
+    if names_the_side(down[1].dimension, pairs):
+        heads, heading = across if across[1].dimension not in GIRTHS else ((), _NO_HEADING)
     return Field(FieldKind.VALUES, heads, heading, tuple((at,) for _, _, at in pairs))

@@ -157,9 +157,19 @@ def _merged(parts: Sequence[HeadingReading]) -> HeadingReading:
         unit=_last(parts, "unit", None),
         second_unit=_last(parts, "second_unit", None),
         band=_last(parts, "band", None),
-        candidates=said.candidates,
+        candidates=said.candidates or _friends(parts, head),
         garment_sign=any(part.garment_sign for part in parts),
     )
+
+
+def _friends(
+    parts: Sequence[HeadingReading], head: HeadingReading
+) -> tuple[tuple[Role, Dimension | None], ...]:
+    """What a word for size measures over the end of a range: ``Taille`` over ``von``, ``bis``."""
+    if head.role not in _ENDS:
+        return ()
+    said = next((part.candidates for part in reversed(parts) if part.candidates), ())
+    return tuple(one for one in said if one[0] is Role.MEASURE)
 
 
 def _role_giver(parts: Sequence[HeadingReading]) -> HeadingReading:

@@ -28,7 +28,7 @@ _SHORTEST: Final = 3
 """Letters of a word for a length: S, R and L in a heading are sizes, or letters of a drawing."""
 
 
-class _Column(NamedTuple):
+class LengthColumn(NamedTuple):
     """A column for one length: its normal name, the cell that says it, the rest of its heading."""
 
     length: str
@@ -54,28 +54,30 @@ def with_lengths(fields: Sequence[Field]) -> list[Field]:
     return [*found, lengths, *measures]
 
 
-def _columns(fields: Sequence[Field]) -> dict[int, _Column]:
+def _columns(fields: Sequence[Field]) -> dict[int, LengthColumn]:
     """The columns of figures whose headings name a length and a measure we know."""
-    found: dict[int, _Column] = {}
+    found: dict[int, LengthColumn] = {}
     for number, field in enumerate(fields):
         content = Content.of(field.cells)
-        parted = _parted(field.heads) if content.most(content.values) else None
-        if parted is None:
+        named = parted(field.heads) if content.most(content.values) else None
+        if named is None:
             continue
         left = found.get(number - 1)
-        if not parted.names and left is not None and left.length != parted.length:
-            parted = parted._replace(names=left.names)
-        if combined(parted.names).dimension not in _UNFIT:
-            found[number] = parted
+        if not named.names and left is not None and left.length != named.length:
+            named = named._replace(names=left.names)
+        if combined(named.names).dimension not in _UNFIT:
+            found[number] = named
     return _plain_ones(fields, found) | found
 
 
-def _plain_ones(fields: Sequence[Field], found: Mapping[int, _Column]) -> dict[int, _Column]:
+def _plain_ones(
+    fields: Sequence[Field], found: Mapping[int, LengthColumn]
+) -> dict[int, LengthColumn]:
     """``Inseam`` beside ``short inseam`` and ``tall inseam``: the measure of the plain size."""
     names = {combined(column.names) for column in found.values()}
     lengths = {column.length for column in found.values()}
     return {
-        number: _Column("", field.heads[0], field.heads)
+        number: LengthColumn("", field.heads[0], field.heads)
         for number, field in enumerate(fields)
         if number not in found
         and "regular" not in lengths
@@ -85,7 +87,7 @@ def _plain_ones(fields: Sequence[Field], found: Mapping[int, _Column]) -> dict[i
     }
 
 
-def _parted(heads: Sequence[At]) -> _Column | None:
+def parted(heads: Sequence[At]) -> LengthColumn | None:
     """The heading without its word for a length; None where there is none, or several."""
     found = [(at, said) for at in heads if (said := _length_in(at.text)) is not None]
     if len(found) != 1:
@@ -94,7 +96,7 @@ def _parted(heads: Sequence[At]) -> _Column | None:
     length = read_length(word)
     names = tuple(_with_text(one, rest) if one is at else one for one in heads)
     kept = tuple(one for one in names if one.text.strip())
-    return _Column(length, _with_text(at, word), kept) if length is not None else None
+    return LengthColumn(length, _with_text(at, word), kept) if length is not None else None
 
 
 def _length_in(text: str) -> tuple[str, str] | None:
@@ -112,7 +114,7 @@ def _length_in(text: str) -> tuple[str, str] | None:
     return None
 
 
-def _groups(fields: Sequence[Field], columns: Mapping[int, _Column]) -> list[Group]:
+def _groups(fields: Sequence[Field], columns: Mapping[int, LengthColumn]) -> list[Group]:
     found: dict[HeadingReading, Group] = {}
     for number, column in columns.items():
         group = found.setdefault(combined(column.names), {})

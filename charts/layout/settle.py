@@ -8,6 +8,7 @@ from decimal import Decimal
 from typing import Final
 
 from charts.dimensions import Role, read_heading
+from charts.layout.false_friends import friends_told
 from charts.layout.fields import Field, FieldKind
 from charts.layout.headless import headless, headless_inside
 from charts.layout.kinds import Content
@@ -39,7 +40,7 @@ def settled(fields: Sequence[Field]) -> list[Field]:
     fields = [_named_size(field) for field in sizes_with_units(fields)]
     fields = [_article_beside_sizes(field, fields) for field in fields]
     fields = measured_names([_measured_sizes(field, fields) for field in fields])
-    fields = [_in_its_language(field, fields) for field in fields]
+    fields = friends_told([_in_its_language(field, fields) for field in fields])
     fields = [_measure_under_size(field, fields) for field in fields]
     fields = [_band_under_size(field, fields) for field in fields]
     fields = [_figures_beside_sizes(field, fields) for field in fields]

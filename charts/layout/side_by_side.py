@@ -3,12 +3,14 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from itertools import pairwise
+from itertools import combinations, pairwise
 
 from charts.dimensions import Role
+from charts.layout.false_friends import in_proportion, measures_of
+from charts.layout.fields import Field, FieldKind
 from charts.layout.looks import look
 from charts.layout.rows import distinct
-from charts.layout.view import View
+from charts.layout.view import At, View
 from charts.schema import Kind
 
 
@@ -81,20 +83,57 @@ def _repeated_label_heading(view: View, row: int) -> list[int]:
         if one.heading.role is Role.LABEL and not one.value:
             found.setdefault(one.text.lower(), []).append(at.column)
     starts = max(found.values(), key=len, default=[])
-    starts = [column for column in starts if not _measures(view, row, starts[0], column)]
+    starts = [column for column in starts if not _measures(view, row, starts, column)]
     apart = all(after - before > 1 for before, after in pairwise(starts))
     return starts if apart and starts and starts[0] == _first(view, row) else []
 
 
-def _measures(view: View, row: int, first: int, column: int) -> bool:
-    """Whether a word for size heads a measure here: the second "Taille" over 60-64 is a waist."""
+def _measures(view: View, row: int, starts: Sequence[int], column: int) -> bool:
+    """Whether a word for size heads a measure here: the second "Taille" over 60-64 is a waist.
+
+    Over single figures it is one where the parts measure nothing twice: they are one table then.
+    """
+    first = starts[0]
     if column == first or not look(view.sheet.text(row, column)).heading.candidates:
         return False
     below = [number for number in view.rows if number > row]
     names = {view.sheet.text(number, first).strip() for number in below} - {""}
     texts = {view.sheet.text(number, column).strip() for number in below} - {""}
     spans = [q.kind is Kind.RANGE for text in texts if (q := look(text).reading.quantity)]
-    return bool(spans) and all(spans) and not names & texts
+    if not spans or names & texts:
+        return False
+    return all(spans) or (not _same_measures(view, row, starts) and _may_fit(view, row, column))
+
+
+def _may_fit(view: View, row: int, column: int) -> bool:
+    """Whether nothing beside the column says that its figures cannot be measured."""
+    below = [number for number in view.rows if number > row]
+    fields = {
+        one: Field(
+            FieldKind.VALUES,
+            (),
+            look(view.sheet.text(row, one)).heading,
+            tuple(_cell(view, number, one) for number in below),
+        )
+        for one in view.columns
+    }
+    meant = measures_of(fields[column].heading)
+    beside = tuple(fields.values())
+    return any(in_proportion(fields[column], one, beside) is not False for one in meant)
+
+
+def _cell(view: View, row: int, column: int) -> tuple[At, ...]:
+    cell = view.sheet.cells.get((row, column))
+    return () if cell is None else (At(cell, row, column),)
+
+
+def _same_measures(view: View, row: int, starts: Sequence[int]) -> bool:
+    """Whether a heading stands in more than one of the parts that begin at ``starts``."""
+    parts = [
+        {view.sheet.text(row, column).strip().lower() for column in part if column not in starts}
+        for part in _cut(view.columns, starts)
+    ]
+    return any(one & other - {""} for one, other in combinations(parts, 2))
 
 
 def _first(view: View, row: int) -> int:

@@ -32,11 +32,25 @@ def _other_names(first: Frame, second: Frame) -> bool:
     """
     if not first.view.turned or not second.view.turned or first.lines != second.lines:
         return False
-    keys, others = _naming(first), _naming(second)
-    if keys is None or others is None or keys == others:
-        return False
     measured = [{f.heading.dimension for f in one.fields} - {None} for one in (first, second)]
-    return not measured[0] & measured[1]
+    if measured[0] & measured[1]:
+        return False
+    keys, others = _naming(first), _naming(second)
+    if _named_by_figures(first) and others is not None:
+        return True
+    return keys is not None and others is not None and keys != others
+
+
+def _named_by_figures(frame: Frame) -> bool:
+    """``Height | 150-160 | 160-170``: a measure in the place of the names, which stand further on.
+
+    What names the sizes there is a measure by its heading and by each of its cells.
+    """
+    named = [field for field in frame.fields if field.kind in {FieldKind.LABEL, FieldKind.LENGTH}]
+    return len(named) == 1 and (
+        named[0].heading.role is Role.MEASURE
+        and all(look(at.text).value for cell in named[0].cells for at in cell)
+    )
 
 
 def _naming(frame: Frame) -> str | None:
