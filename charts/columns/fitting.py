@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Sequence
 from decimal import Decimal
 
+from charts.columns.said_of_some import said_of_all, said_of_some
 from charts.columns.words import Surroundings, of_family
 from charts.dimensions import plausible, usual
 from charts.headings.whose import whose
@@ -20,6 +21,7 @@ _MASS_UNITS = (Unit.KG, Unit.LB)
 _GARMENT_LENGTH_CM = (Decimal(20), Decimal(110))
 """What a vest or a coat is long (common practice, no source); a person is taller."""
 _GIRTHS = frozenset({Dimension.CHEST, Dimension.HIP})
+_ROUND_THE_BODY = frozenset({Dimension.CHEST, Dimension.WAIST, Dimension.HIP})
 _GARMENTS = frozenset({Basis.FINISHED, Basis.FLAT})
 
 
@@ -79,7 +81,11 @@ def no_height(one: Field, around: Surroundings) -> bool:
 
     The nearest words say that garments were measured, or a girth beside it is larger throughout.
     """
-    said = (whose(words.text).basis for words in around.words)
+    heading = one.printed_heading
+    said = [whose(said_of_all(words, heading, around)).basis for words in around.words]
+    particular = said_of_some(heading, around)
+    if particular is not None:
+        said.insert(0, particular.said.basis)
     if next((basis for basis in said if basis is not Basis.UNKNOWN), None) in _GARMENTS:
         return True
     own = [figure for figure, _ in printed_figures(one)]
@@ -103,7 +109,9 @@ def is_back(one: Field) -> bool:
 
 
 def too_much_said(one: Field, dimensions: Sequence[Dimension]) -> bool:
-    """Two measures and words nobody knows, or a sleeve to somewhere, are for a person to judge."""
+    """Two girths, two measures and unknown words, or a sleeve to somewhere, are for a person."""
+    if len(_ROUND_THE_BODY & set(dimensions)) > 1:
+        return True  # "Waist/chest" over one range is either, whichever its figures fit
     several = len(dimensions) > 1 and Dimension.OTHER not in dimensions
     return (several and bool(one.heading.rest)) or (
         dimensions[:1] == [Dimension.ARM_LENGTH] and names_more(one)

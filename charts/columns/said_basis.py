@@ -7,12 +7,16 @@ two texts say opposite things the basis is open.
 from __future__ import annotations
 
 import re
+from collections.abc import Iterator
+from dataclasses import replace
 from typing import Final, NamedTuple
 
 from charts.columns.meaning import Column
+from charts.columns.said_of_some import said_of_all, said_of_some
 from charts.columns.words import Surroundings, Words, is_sentence, title_of
 from charts.dimensions import HeadingReading, read_heading
-from charts.headings.whose import whose
+from charts.headings.whose import says_in_passing, whose
+from charts.layout.looks import look
 from charts.schema import Basis, Dimension
 
 _NOT_THE_GARMENT: Final = re.compile(
@@ -32,6 +36,16 @@ _ON_THE_BODY: Final = re.compile(
     r"|\bkropp|\bkrop|\bciał|\btěl",
     re.IGNORECASE,
 )
+_FITS: Final = re.compile(r"\bto fit\b|\bfits\b", re.IGNORECASE)
+_OF_CHARTS: Final = frozenset(
+    (  # the parts of a body among them: "Haut du corps"
+        *("sizing", "guide", "guides", "charts", "information", "info", "haut", "bas"),
+        *("upper", "lower", "full", "are", "is", "sind", "ist", "sont", "est", "sono", "son"),
+        *("sao", "ar", "er", "sa", "jsou", "tabelle", "tabellen", "ubersicht", "guia"),
+        *("guida", "tableau", "tabel", "tabela", "tabla", "tabulka", "oversigt"),
+    )
+)
+"""Words beside the name of a chart, and of a sentence without its stop, that name no product."""
 _SIZING: Final = re.compile(r"\b(?:garment|clothing|product) siz(?:e|es|ing)\b", re.IGNORECASE)
 """A chart of garments' sizes is any size chart and says nothing of whose measures they are."""
 _OF_ONE: Final = re.compile(r"^\s*([^:.!?]{2,40}):\s")
@@ -52,8 +66,11 @@ class Said(NamedTuple):
 
 def said_around(column: Column, around: Surroundings) -> Said:
     """What the words around a table say of the basis of one of its columns."""
+    own = said_of_some(column.heading, around)
+    if own is not None and not (own.said.open and around.answers.basis is not Basis.UNKNOWN):
+        return Said(own.said.basis, own.said.open, own.words)
     found = Said()
-    for words, reading in around.readings():
+    for words, reading in _readings(column, around):
         if not _holds(words, reading, column):
             continue
         one = _of_words(words, reading, around.file)
@@ -67,6 +84,16 @@ def said_around(column: Column, around: Surroundings) -> Said:
         told = around.answers.basis
         return Said(told) if told is not Basis.UNKNOWN else _of_the_page(around)
     return found
+
+
+def _readings(column: Column, around: Surroundings) -> Iterator[tuple[Words, HeadingReading]]:
+    """Every text around the table, read, without what it says of other columns only."""
+    for words, reading in around.readings():
+        text = said_of_all(words, column.heading, around)
+        if text == words.text:
+            yield words, reading
+        elif text:
+            yield replace(words, text=text), look(text).heading
 
 
 def table_of_the_body(around: Surroundings) -> str:
@@ -102,7 +129,7 @@ def opposed(one: Basis, other: Basis) -> bool:
 def _holds(words: Words, reading: HeadingReading, column: Column) -> bool:
     """Whether a text speaks of the column: of everything, or of its dimension."""
     of_one = _OF_ONE.match(words.text)
-    if is_sentence(words.text):
+    if is_sentence(words.text) or says_in_passing(words.text):
         named = read_heading(of_one[1]).dimension if of_one else None
     else:
         named = reading.dimension
@@ -121,9 +148,19 @@ def _of_words(words: Words, reading: HeadingReading, file: str) -> Said:
         return Said(said.basis, words=text)
     if _NOT_THE_GARMENT.search(text):
         return Said(Basis.BODY, words=text)
-    if text != file and not is_sentence(text) and _plainly(reading.basis, text):
+    named = text != file and not is_sentence(text) and not _of_a_product(reading, text)
+    if named and _plainly(reading.basis, text):
         return Said(reading.basis, words=text)
     return Said()
+
+
+def _of_a_product(reading: HeadingReading, text: str) -> bool:
+    """Whether a bare word beside words nobody knows names what is sold: "Body warmer".
+
+    "Fits chest" says of a rider whatever stands beside it.
+    """
+    strange = set(reading.rest.split()) - _OF_CHARTS
+    return bool(strange) and _FITS.search(text) is None
 
 
 def _plainly(basis: Basis, text: str) -> bool:
