@@ -67,7 +67,8 @@ def girths_beside(column: Column, columns: Sequence[Column]) -> dict[int, Decima
         if one is column or share is None or one.band != column.band or not _believed(one):
             continue
         found = {line: value * share for line, value in in_canonical_by_line(one).items()}
-        (small if among_halves(one) else whole).append(found)
+        if found:
+            (small if among_halves(one) else whole).append(found)
     return _means(whole or (small if column.unit is Unit.CM else []))
 
 

@@ -20,6 +20,7 @@ from charts.columns.girths_beside import (
 )
 from charts.columns.meaning import Column
 from charts.columns.measure_kinds import ends_early, kind_of
+from charts.columns.weights_beside import other_mass
 from charts.columns.words import Surroundings, family_of
 from charts.findings import Candidate
 from charts.quantities import CANONICAL, FAMILY, Unit, canonical
@@ -57,7 +58,19 @@ def other_scale(column: Column, columns: Sequence[Column], around: Surroundings)
     return unit
 
 
-def asked_in_both(column: Column, unit: Unit, around: Surroundings) -> Column:
+def refuted_by_girths(
+    column: Column, unit: Unit, columns: Sequence[Column], around: Surroundings
+) -> Column | None:
+    """The column asked about, where the unit of its neighbours suits none of its figures.
+
+    None where ``unit`` suits them, or nothing tells.
+    """
+    extended = replace(column, unit=unit, unit_from=UnitFrom.SIBLING)
+    other = other_mass(extended, columns) or other_scale(extended, columns, around)
+    return _asked_in_both(extended, other, around) if other is not None else None
+
+
+def _asked_in_both(column: Column, unit: Unit, around: Surroundings) -> Column:
     """The column in ``unit``, asked with the unit of its neighbours as the other reading."""
     ident = around.log.add(
         "unit-missing",

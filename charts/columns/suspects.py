@@ -12,7 +12,7 @@ from typing import Final
 from charts.columns.exchanged import units_exchanged
 from charts.columns.fitting import fits, printed_figures
 from charts.columns.halves import among_halves, halves_doubted
-from charts.columns.lengths_beside import asked_in_both, other_scale
+from charts.columns.lengths_beside import other_scale
 from charts.columns.meaning import Column
 from charts.columns.slipped import slipped
 from charts.columns.units import needs_unit
@@ -86,8 +86,6 @@ def _unit_doubted(column: Column, columns: Sequence[Column], around: Surrounding
     if _foreign_unit(column):
         return _in_another_family(column, around)
     beside = other_mass(column, columns) or other_scale(column, columns, around)
-    if beside is not None and column.unit_from is UnitFrom.SIBLING:
-        return asked_in_both(column, beside, around)
     if column.unit is None or column.unit_from in _NOT_PRINTED:
         return column
     if beside is not None:

@@ -13,6 +13,7 @@ from typing import Final
 
 from charts.columns.fitting import fits, printed_figures
 from charts.columns.halves_in_unit import halves_in_unit
+from charts.columns.lengths_beside import refuted_by_girths
 from charts.columns.meaning import Column
 from charts.columns.scale import LONGEST_CM
 from charts.columns.words import Surroundings, family_of, of_family
@@ -161,7 +162,8 @@ def _extended(
         if len(units) == 1:
             (unit,) = units
             if unit is not None and fits(column.field, column.dimension, unit):
-                return _extend(column, unit, around)
+                doubted = refuted_by_girths(column, unit, all_columns, around)
+                return doubted or _extend(column, unit, around)
     return column
 
 
