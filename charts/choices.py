@@ -179,7 +179,8 @@ def _swapped(finding: Finding, reading: FileReading) -> Iterator[Choice]:
     for candidate in finding.candidates:
         if candidate.why in ("column-fits", "as-printed"):
             act = Taken(finding.place, finding.code, candidate.why, candidate.text)
-            what = "row" if finding.values.get("case") == "row" else candidate.why
+            case = finding.values.get("case", "")
+            what = case if case in ("row", "months") else candidate.why
             yield choice(f"swapped-{what}", act, text=candidate.text)
 
 

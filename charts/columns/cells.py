@@ -6,6 +6,7 @@ from dataclasses import replace
 from decimal import Decimal
 from typing import Final
 
+from charts.columns.ages_in_months import as_months
 from charts.columns.answered_cells import answered_cell, dated_height
 from charts.columns.dates import Undone, feet_and_inches
 from charts.columns.meaning import Column
@@ -33,6 +34,8 @@ def read_at(at: At, column: Column, around: Surroundings) -> Range | None:
     )
     reading = read_cell(at.text, expected)
     reading = answered_cell(reading, at.text, around.place(at.row, at.column), around.answers)
+    if column.in_months:
+        reading = as_months(reading)
     if reading.reading in {Reading.BLANK, Reading.TOLERANCE}:
         return None
     if column.nameless and _doubtful(reading, column):

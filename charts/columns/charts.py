@@ -6,6 +6,7 @@ from collections.abc import Iterable, Sequence
 from dataclasses import replace
 from typing import Final
 
+from charts.columns.ages_in_months import with_months
 from charts.columns.band_scope import ends_bands, under_a_stranger
 from charts.columns.band_words import band_around
 from charts.columns.basis import with_basis
@@ -43,7 +44,7 @@ def charts_of(around: Surroundings) -> list[Chart]:
     named = weighed_in_grams(backs_doubted(named, around))
     named = with_sides(named, around)
     columns = with_basis(with_units(named, around), around)
-    columns = suspected(columns, around)
+    columns = with_months(suspected(columns, around), around)
     each = rows_in_another_unit([filled(column, around) for column in columns], around)
     read = paired(short_rows_asked(each, around), around)
     read = without_doubles(read, around)
