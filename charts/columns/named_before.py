@@ -6,8 +6,8 @@ import re
 from collections.abc import Iterator
 from typing import Final
 
+from charts.columns.marks import marks_on
 from charts.headings.clause_words import listed
-from charts.headings.marks import marks_on
 from charts.layout.fields import FieldKind, Table
 from charts.layout.looks import look
 from charts.vocabulary import normal

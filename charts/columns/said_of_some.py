@@ -9,10 +9,10 @@ from __future__ import annotations
 from dataclasses import replace
 from typing import Final, NamedTuple
 
+from charts.columns.clauses import Clauses, clauses_of
+from charts.columns.marks import marked_parts, marks_on
 from charts.columns.named_before import bears_in_rows, name_before, names_rows, of_band
 from charts.columns.words import Surroundings, Words, title_of
-from charts.headings.clauses import Clauses, clauses_of
-from charts.headings.marks import marked_parts, marks_on
 from charts.headings.whose import Whose
 from charts.layout.fields import FieldKind
 from charts.schema import Basis, UnitFrom

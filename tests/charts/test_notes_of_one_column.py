@@ -4,8 +4,8 @@ from __future__ import annotations
 
 import pytest
 
-from charts.headings.marks import marked_parts, marks_on
-from charts.headings.named_in import named_in
+from charts.columns.marks import marked_parts, marks_on
+from charts.columns.named_in import named_in
 from charts.importer import FileReading, read_bytes
 from charts.schema import Basis
 

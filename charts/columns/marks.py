@@ -6,7 +6,7 @@ import re
 from functools import lru_cache
 from typing import Final
 
-from charts.headings.named_in import reference
+from charts.columns.named_in import reference
 
 _RAISED: Final = "¹²³⁴⁵⁶⁷⁸⁹"
 _SIGN: Final = rf"\*+|[†‡§]+|[{_RAISED}]"

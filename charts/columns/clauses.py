@@ -13,8 +13,8 @@ from dataclasses import dataclass, field
 from functools import cache, lru_cache
 from typing import Final, NamedTuple
 
+from charts.columns.named_in import by_letters, name_words, named_in
 from charts.headings.clause_words import commands, is_closed, is_listing, listed, said_in_clause
-from charts.headings.named_in import by_letters, name_words, named_in
 from charts.headings.whose import Whose, whose
 from charts.schema import Basis
 from charts.vocabulary import unaccented, vocabulary
