@@ -16,6 +16,7 @@ if TYPE_CHECKING:
     from lxml.etree import _Element
 
 _CELLS: Final = ("td", "th")
+_GROUPS: Final = ("thead", "tbody", "tfoot")
 _CELL_ROLES: Final = ("cell", "gridcell", "columnheader", "rowheader")
 _TABLE_ROLES: Final = ("table", "grid", "treegrid")
 _WIDEST: Final = 1_000
@@ -118,10 +119,21 @@ def _cell(element: _Element, row: _Element) -> tuple[Cell, bool]:
 
 def _rows_of(table: _Element) -> Iterator[_Element]:
     by_role = table.tag != "table"
+    if not by_role and _holds_cells(table):
+        yield table
     for element in table.iterdescendants():
-        row = element.get("role") == "row" if by_role else element.tag == "tr"
+        row = element.get("role") == "row" if by_role else _is_row(element)
         if row and _owner(element, table) is table:
             yield element
+
+
+def _is_row(element: _Element) -> bool:
+    """A row; or a head whose cells stand in it without one, as browsers show it all the same."""
+    return element.tag == "tr" or (element.tag in _GROUPS and _holds_cells(element))
+
+
+def _holds_cells(element: _Element) -> bool:
+    return any(inner.tag in _CELLS for inner in element)
 
 
 def _owner(element: _Element, table: _Element) -> _Element | None:
@@ -140,12 +152,12 @@ def _is_heading(element: _Element, row: _Element) -> bool:
     if element.tag == "th" or element.get("role") in ("columnheader", "rowheader"):
         return True
     group = row.getparent()
-    return group is not None and group.tag == "thead"
+    return row.tag == "thead" or (group is not None and group.tag == "thead")
 
 
 def _is_hidden_group(row: _Element) -> bool:
     group = row.getparent()
-    return group is not None and group.tag in ("thead", "tbody", "tfoot") and is_hidden(group)
+    return group is not None and group.tag in _GROUPS and is_hidden(group)
 
 
 def _area(element: _Element, rows_left: int) -> tuple[int, int]:

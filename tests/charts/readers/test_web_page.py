@@ -68,6 +68,13 @@ def test_spans_repeat_their_text_and_remember_where_it_stands() -> None:
     assert (found.cells[0, 0].heading, found.cells[2, 0].heading) == (True, False)
 
 
+@pytest.mark.parametrize("head", ["<thead><th>Size<th>Chest</thead>", "<th>Size<th>Chest"])
+def test_a_head_whose_cells_stand_in_no_row_is_one(head: str) -> None:
+    found = read(page(f"<table>{head}<tbody><tr><td>S<td>86</tr></table>"), "a.html").sheet
+    assert rows_of(found) == [["Size", "Chest"], ["S", "86"]]
+    assert found.cells[0, 1].heading
+
+
 def test_a_span_never_reaches_over_the_end_of_the_table() -> None:
     body = "<table><tr><td rowspan=0>S<td colspan=x>86</tr><tr><td>92</tr></table>"
     assert read(page(body), "a.html").rows() == [["S", "86"], ["S", "92"]]
