@@ -172,7 +172,7 @@ def _asked(column: Column, around: Surroundings, words: str = "", *, case: str =
     ident = around.log.add(
         "basis-doubtful",
         column.place,
-        key=around.table.area,
+        key=f"{around.table.area} {case}".rstrip(),
         heading=column.heading,
         case="words" if words else case,
         text=words,
