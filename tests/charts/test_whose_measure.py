@@ -210,8 +210,12 @@ def test_a_girth_beside_shoulders_sleeves_and_a_length_may_be_the_garments() -> 
     assert {value.place for value in chests} <= set(asked_at(reading, "basis-doubtful"))
 
 
-def test_beside_a_height_the_same_girth_is_the_bodys() -> None:
+def test_beside_a_height_the_same_girth_is_asked_about_and_without_the_garments_the_bodys() -> None:
     reading = table(GARMENT + "CM statura | 165 | 170 | 175\n")
+    chests = [value for value in ranges(reading) if value.dimension is Dimension.CHEST]
+    assert {value.place for value in chests} <= set(asked_at(reading, "basis-doubtful"))
+    bodies = GARMENT.replace("CM lunghezza capo | 75 | 77 | 79\n", "")
+    reading = table(bodies + "CM statura | 165 | 170 | 175\n")
     chests = [value for value in ranges(reading) if value.dimension is Dimension.CHEST]
     assert {value.basis for value in chests} == {Basis.BODY}
 
