@@ -30,6 +30,8 @@ _SHARE: Final = {
 """How large the first is beside the second, on one body or one garment (common practice, no
 source). Sizes in numbers lie outside: 36 beside 84, 46 beside 92, 34 beside 168."""
 
+_GROWN_CM: Final = Decimal(140)
+"""Below this nobody is a grown-up (common practice, no source)."""
 _LARGEST_SIZE: Final = Decimal(64)
 """The largest size in numbers that is no measure (common practice, no source)."""
 
@@ -69,12 +71,25 @@ def _meant(fields: Sequence[Field], number: int) -> HeadingReading | None:
 def only_a_friend(fields: Sequence[Field]) -> bool:
     """Whether nothing names the sizes but figures under a word that is a measure as well.
 
-    ``Taille | 70-76 | 76-82`` below a row of chests: the sizes stand further up.
+    ``Taille | 70-76 | 76-82`` below a row of chests: the sizes stand further up. What stands first
+    names the sizes, as ``Größe | 98-104`` does those of the children below a table of letters.
     """
     naming = [one for one in fields if one.kind in {FieldKind.LABEL, FieldKind.LENGTH}]
-    return len(naming) == 1 and any(
-        in_proportion(naming[0], dimension, fields) for dimension in measures_of(naming[0].heading)
+    first = next((one for one in fields if any(one.cells)), None)
+    return (
+        len(naming) == 1
+        and naming[0] is not first
+        and any(
+            in_proportion(naming[0], dimension, fields) and not _of_children(naming[0], dimension)
+            for dimension in measures_of(naming[0].heading)
+        )
     )
+
+
+def _of_children(field: Field, dimension: Dimension) -> bool:
+    """Whether figures are heights of children, by which their sizes are called."""
+    heights = [one for one in _lengths(field) if one is not None]
+    return dimension is Dimension.HEIGHT and any(one < _GROWN_CM for one in heights)
 
 
 def untold(field: Field, dimension: Dimension, fields: Sequence[Field]) -> bool:

@@ -91,6 +91,22 @@ def test_a_second_section_has_the_sizes_of_the_first() -> None:
     assert (found["women S height"], found["men M height"]) == ((160, 166), (178, 184))
 
 
+@pytest.mark.parametrize(("size", "chest"), [("Größe", "Brust"), ("Taille", "Poitrine")])
+@pytest.mark.parametrize("gap", ["", "\n"])
+def test_a_row_of_heights_before_the_others_names_its_own_table(
+    size: str, chest: str, gap: str
+) -> None:
+    above = f"Damen\n{size} | S | M\n{chest} | 84-88 | 88-92\n{gap}"
+    below = f"Kinder\n{size} | 98-104 | 110-116\n{chest} | 54-56 | 58-60\ncm"
+    assert named(above + below) == [["S", "M"], ["98-104", "110-116"]]
+
+
+def test_heights_of_children_name_their_sizes_below_ages_too() -> None:
+    above = "Damen\nGröße | S | M\nBrust | 84-88 | 88-92\n\n"
+    below = "Kinder\nAlter | 3-4 | 5-6\nGröße | 98-104 | 110-116\nBrust | 54-56 | 58-60\ncm"
+    assert named(above + below)[1] == ["98-104", "110-116"]
+
+
 def test_a_taille_over_two_ends_keeps_its_own_measure() -> None:
     found = values(
         table("Größe | Brust | | Taille | \n | von | bis | von | bis\nS | 86 | 91 | 71 | 76\ncm")
