@@ -7,7 +7,8 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 from dataclasses import replace
-from itertools import product
+from itertools import pairwise, product
+from typing import Final
 
 from charts.checks.doubt import Column, Doubt, Spot, printed_columns
 from charts.checks.order import breaks, label_direction
@@ -15,7 +16,9 @@ from charts.schema import Chart, Range
 
 Values = list[list[Range]]
 """By column, then by row."""
-_FEWEST_BREAKS = 2
+_FEWEST_BREAKS: Final = 2
+_MOST_SPANS: Final = 1_000
+"""Only long tables whose figures hardly change have more: there a turn could not be told."""
 
 
 def turned_blocks(chart: Chart, columns: Sequence[Column]) -> list[Doubt]:
@@ -27,7 +30,7 @@ def turned_blocks(chart: Chart, columns: Sequence[Column]) -> list[Doubt]:
         return []
     if sum(breaks(column, labels) > 0 for column in full) < 2:
         return []
-    for block, values in _turned(full):
+    for block, values in _turned(full, labels):
         if _breaks(_with_values(full, values), labels) == 0:
             spots = tuple(full[column].spots[row] for column, row in block)
             same = ((c, r) for c, r in block if values[c][r] is full[c].values[r])
@@ -45,15 +48,40 @@ def _with_values(columns: Sequence[Column], values: Values) -> list[Column]:
     return [replace(c, values=tuple(v)) for c, v in zip(columns, values, strict=True)]
 
 
-def _turned(columns: Sequence[Column]) -> Iterator[tuple[list[tuple[int, int]], Values]]:
-    """Every block turned back, small ones first: exchanged, upside down, or both."""
+def _turned(
+    columns: Sequence[Column], labels: int
+) -> Iterator[tuple[list[tuple[int, int]], Values]]:
+    """Every block turned back that could put all in order, small ones first.
+
+    A block that leaves a broken step out leaves it broken; one turned upside down breaks every
+    step in it that was none. Without looking at these two, long tables would take for ever.
+    """
     rows = len(columns[0].values)
+    fallen = [step for column in columns for step in _steps(column, -labels)]
+    broken = [number for number, column in enumerate(columns) if breaks(column, labels)]
+    first, last = min(end for _, end in fallen), max(start for start, _ in fallen)
     for size in range(2, min(rows, len(columns)) + 1):
-        for top, left in product(range(rows - size + 1), range(len(columns) - size + 1)):
+        tops = range(max(last - size + 1, 0), min(first, rows - size) + 1)
+        lefts = range(max(broken[-1] - size + 1, 0), min(broken[0], len(columns) - size) + 1)
+        for top, left in product(tops, lefts):
             yield _exchanged(columns, top, left, size)
-    for height in range(2, rows + 1):
-        for top in range(rows - height + 1):
-            yield _upside_down(columns, top, height)
+    risen = [step for column in columns for step in _steps(column, labels)]
+    highest = max((start for start, end in risen if end <= last), default=-1) + 1
+    lowest = min((end for start, end in risen if start >= first), default=rows) - 1
+    spans = product(range(highest, first + 1), range(last, lowest + 1))
+    by_height = sorted(spans, key=lambda span: (span[1] - span[0], span))
+    for top, bottom in by_height[:_MOST_SPANS]:
+        if top < bottom:
+            yield _upside_down(columns, top, bottom - top + 1)
+
+
+def _steps(column: Column, direction: int) -> Iterator[tuple[int, int]]:
+    """The steps that go in ``direction``, each from one row to the next that has a figure."""
+    for ends in (column.lows, column.highs):
+        known = [(row, end) for row, end in enumerate(ends) if end is not None]
+        for (start, before), (end, after) in pairwise(known):
+            if (after - before) * direction > 0:
+                yield start, end
 
 
 def _exchanged(

@@ -260,6 +260,16 @@ def test_a_block_with_rows_and_columns_exchanged_keeps_no_figure() -> None:
     assert "rotated" in questions(reading)
 
 
+def test_a_block_upside_down_is_found_in_a_long_table_too() -> None:
+    """Trying every block of it would take hours."""
+    rows = [(size, 40 + size, 30 + size) for size in range(1, 121)]
+    rows[50:54] = [(50 + at + 1, *rows[53 - at][1:]) for at in range(4)]
+    lines = ["Size | Chest (cm) | Waist (cm)", *(" | ".join(map(str, row)) for row in rows)]
+    reading = table("\n".join(lines))
+    turned = {f"{column}{row}" for column in "BC" for row in range(52, 56)}
+    assert set(asked_at(reading, "rotated")) == turned
+
+
 def test_a_sheet_without_a_chart_beside_a_chart_is_noted() -> None:
     book = openpyxl.Workbook()
     page = book.active
