@@ -66,6 +66,18 @@ _DENIED: Final = re.compile(
     r"|mindest|obergrenz|untergrenz)",
     re.IGNORECASE,
 )
+_SET: Final = (
+    r"(?:laced|tied|tightened|fastened|cinched|buckled|loosened|adjusted|geschnürt|gebunden|verstellt"
+    r"|eingestellt|lacée?s?|serrée?s?|réglée?s?|attachée?s?|atad[oa]s?|ajustad[oa]s?|apertad[oa]s?"
+    r"|allacciat[oaie]|legat[oaie]|regolat[oaie]|aangetrokken|ingesteld|z?a?wiązan\w*|ściągnięt\w*"
+    r"|zaciągnięt\w*|wyregulowan\w*|svázan\w*|zavázan\w*|utažen\w*|snörda?|snört|snøret|snørt)"
+)
+_END: Final = (
+    r"(?:(?:to|at|on|auf|im|in|à|au|al|a|ao|no|na|do|tot|op|til|till)\s+)?(?:(?:the|its|das|dem|het|le|il"
+    r"|o|el|su|son|sein|ihr|zijn|det)\s+)?(?:m[aá][xk][iy]?[ms]\w*|m[ií]nim\w*|max\b|min\b)"
+)
+_STATE: Final = re.compile(rf"\b{_SET}\s+{_END}|\b{_END}\s+{_SET}\b", re.IGNORECASE)
+"""How far the garment itself is laced or let out for measuring: "laced to the minimum"."""
 _CLAUSE: Final = re.compile(r"\s*[;,]\s+|\s+[–—|]\s+")
 
 
@@ -85,8 +97,9 @@ def conditional(text: str) -> bool:
 
 
 def no_limit(text: str) -> bool:
-    """Whether a word for a limit bounds comfort, goes over clothes, or is denied."""
-    return any(one.search(text) for one in (_SOMETHING_BETTER, _OVER_CLOTHES, _TIMES, _DENIED))
+    """Whether a word for a limit bounds comfort or a state, goes over clothes, or is denied."""
+    nothing = (_SOMETHING_BETTER, _OVER_CLOTHES, _TIMES, _DENIED, _STATE)
+    return any(one.search(text) for one in nothing)
 
 
 def clauses(text: str) -> list[str]:

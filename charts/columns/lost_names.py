@@ -3,11 +3,16 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from typing import Final
 
 from charts.columns.words import Surroundings
 from charts.dimensions import Role
 from charts.layout.fields import Field, FieldKind
 from charts.layout.looks import look
+from charts.layout.rows import distinct
+
+_FEWEST_HEADS: Final = 3
+"""Cells of a row that could name columns; two may be a name and what it is."""
 
 
 def lost_names(key: Field | None, labels: Sequence[Field], around: Surroundings) -> tuple[str, ...]:
@@ -17,6 +22,7 @@ def lost_names(key: Field | None, labels: Sequence[Field], around: Surroundings)
         or _size_among_heads(key, around)
         or _sizes_beside_sizes(labels, around)
         or _figures_for_sizes(key, around)
+        or _heads_left_above(around)
     )
 
 
@@ -67,3 +73,26 @@ def _figures_for_sizes(key: Field | None, around: Surroundings) -> tuple[str, ..
     first = next(cell[0] for cell in key.cells if cell)
     place = around.place(first.row, first.column)
     return (around.log.add("columns-shifted", place, case="sizes"),)
+
+
+def _heads_left_above(around: Surroundings) -> tuple[str, ...]:
+    """A row of words over the columns of a table without headings, parted from it by a lone line.
+
+    ``Measure | Height | 88, 92 | 96, 100`` over ``Jacket``: sizes or measures lost their names.
+    """
+    table, sheet = around.table, around.table.sheet
+    cells = [at for one in table.fields for cell in one.cells for at in cell]
+    if not cells or table.turned or any(one.heads for one in table.fields):
+        return ()
+    columns = {at.column for at in cells}
+    above, last = min(at.row for at in cells), (max(at.row for at in cells), max(columns))
+    if table.area != sheet.area((above, min(columns)), last):
+        return ()  # it has heads, which were made sizes or lengths
+    while above and len(row := distinct(sheet, above - 1, sorted(columns))) == 1:
+        above -= 1
+    if not above or len(row) < _FEWEST_HEADS or 2 * len(row) < len(columns):
+        return ()
+    if sum(look(at.text).value for at in row) * 2 > len(row):
+        return ()
+    place = sheet.area((above - 1, row[0].column), last)
+    return (around.log.add("text-order", place, case="left", text=row[0].text.strip()),)

@@ -34,7 +34,7 @@ def glued_table(lines: Sequence[Line]) -> LineTable | None:
         if cells is None or (rows and len(cells) != len(rows[0])):
             break
         rows.append([LineCell(text, line.number) for text in cells])
-    heads = _SEAM.split(lines[0].text.strip())
+    heads = parted_headings(lines[0].text)
     if len(rows) < _FEWEST or len(heads) != len(rows[0]) or any(map(is_value, heads)):
         return None
     labels = {row[0].text for row in rows}
@@ -42,6 +42,11 @@ def glued_table(lines: Sequence[Line]) -> LineTable | None:
         return None
     head = [LineCell(text.strip(), lines[0].number) for text in heads]
     return LineTable([head, *rows], len(rows) + 1, inferred=True)
+
+
+def parted_headings(text: str) -> list[str]:
+    """Headings that ran together, parted where small letters or a bracket meet a capital."""
+    return [one.strip() for one in _SEAM.split(text.strip())] if len(text) <= _LONGEST else []
 
 
 def _cells(text: str) -> list[str] | None:

@@ -150,10 +150,18 @@ def _named_apart(rows: Sequence[_Row]) -> bool:
 def _head(lines: Sequence[Line], count: int) -> _Head | None:
     """The headings over the label and ``count`` values; None when they cannot be parted surely."""
     for taken in range(1, len(lines) + 1):
-        words = _WORD.findall(" ".join(line.text for line in lines[-taken:]))
+        text = " ".join(line.text for line in lines[-taken:]).strip()
+        words = _WORD.findall(_without_title(text, lines[:-taken]))
         if (found := _parted(words, count)) is not None:
             return _Head(tuple(found), taken)
     return None
+
+
+def _without_title(text: str, above: Sequence[Line]) -> str:
+    """The headings without the title of the table that stands once more before the sizes' own."""
+    title = above[-1].text.strip() if above else ""
+    rest = text[len(title) :].lstrip() if title and text.startswith(f"{title} ") else ""
+    return rest if rest and _names_sizes(rest.split()[0]) else text
 
 
 def _parted(words: Sequence[str], count: int) -> list[str] | None:
@@ -173,7 +181,15 @@ def _parted(words: Sequence[str], count: int) -> list[str] | None:
 def _all_known(parts: Sequence[str], labels: int) -> bool:
     """Whether every part names a measure, the first one the sizes where there is one for them."""
     measures = all(read_heading(part).role is Role.MEASURE for part in parts[labels:])
-    return measures and (not labels or _names_sizes(parts[0]))
+    if labels:
+        return measures and _names_sizes(parts[0])
+    return measures and (len(parts) < 2 or sum(map(_holds_sizes, parts)) != 1)
+
+
+def _holds_sizes(part: str) -> bool:
+    """Whether a word for sizes alone stands in a heading: it would name their column."""
+    headings = map(read_heading, part.split())
+    return any(one.role is Role.LABEL and not one.candidates for one in headings)
 
 
 def _evenness(parts: Sequence[str]) -> tuple[int, int]:

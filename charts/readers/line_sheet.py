@@ -17,6 +17,7 @@ from charts.readers.line_choosing import choosing_table
 from charts.readers.line_columns import column_table
 from charts.readers.line_crossed import crossed_table
 from charts.readers.line_glued import glued_table
+from charts.readers.line_glued_ranges import glued_ranges_table
 from charts.readers.line_labels_last import labels_last_table
 from charts.readers.line_listed import listed_table
 from charts.readers.line_prose import prose_table
@@ -38,6 +39,7 @@ _FINDERS: Final[tuple[Callable[[Sequence[Line]], LineTable | None], ...]] = (
     stroke_table,
     series_table,
     glued_table,
+    glued_ranges_table,
     run_on_table,
     bracket_table,
     bracket_sentence_table,

@@ -168,6 +168,24 @@ def test_a_span_of_sizes_in_a_title_is_no_limit(words: str) -> None:
     assert {one.kind for one in found} == {Kind.SINGLE}
 
 
+@pytest.mark.parametrize(
+    "sentence",
+    ["Wymiary podane gdy gorset jest związany na minimum.",
+     "Measurements taken laced to the minimum.",
+     "The figures are given with the straps adjusted to the maximum.",
+     "Mesures prises avec le corset serré au maximum.", "Die Maße gelten auf Minimum geschnürt.",
+     "Las medidas son con las correas ajustadas al mínimo."],
+)  # fmt: skip
+def test_how_far_a_garment_is_laced_for_measuring_is_no_limit(sentence: str) -> None:
+    found = ranges(table(f"Vest sizes\n{SINGLES}{sentence}"))
+    assert {one.kind for one in found} == {Kind.SINGLE}
+
+
+def test_what_a_garment_adjusts_to_is_a_limit_still() -> None:
+    found = ranges(table(f"Vest sizes\n{SINGLES}The vests adjust up to the values shown."))
+    assert {one.kind for one in found} == {Kind.AT_MOST}
+
+
 @pytest.mark.parametrize("sentence", LOWER_CHEST)
 def test_a_figure_below_the_wearers_own_is_a_lower_limit(sentence: str) -> None:
     found = ranges(table(f"Vest sizes\n{SINGLES}{sentence}"))

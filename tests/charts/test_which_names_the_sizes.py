@@ -170,3 +170,27 @@ def test_the_same_size_spelt_in_two_ways_is_asked_about() -> None:
 def test_a_dash_names_no_size_where_another_column_names_all() -> None:
     reading = table("EU | UK | Chest (cm)\n- | 4 | 78\n34 | 6 | 82\n36 | 8 | 86\n")
     assert labels(reading) == ["4", "6", "8"]
+
+
+PARTED = """
+ | | Obwód
+Nr | Wymiar | Wzrost | 88, 92 | 96, 100 | 104, 108
+Kurtka (rys. 2-4)
+1 | Plecy | 158, 164 | 73,0 | 74,0 | 75,0
+2 | Barki | - | 44,4 | 47,2 | 50,0
+4 | Przód | - | 24,1 | 25,3 | 26,5
+"""
+
+
+def test_heads_that_a_lone_line_parts_from_their_columns_are_asked_about_once() -> None:
+    reading = table(PARTED)
+    found = [one for one in reading.findings if one.code == "text-order"]
+    assert [one.values["text"] for one in found] == ["Nr"]
+    assert [one.place for one in found] == ["A2:F6"]
+
+
+def test_a_table_with_headings_of_its_own_is_not_asked_for_a_row_above_it() -> None:
+    reading = table(
+        "Vest | Alpha | Beta | Gamma\nThe vest\nSize | Chest (cm)\nS | 88\nM | 96\nL | 104"
+    )
+    assert "text-order" not in questions(reading)

@@ -7,6 +7,8 @@ from textwrap import dedent
 import pytest
 
 from charts.importer import read_pasted
+from charts.readers.line_rows import row_table
+from charts.readers.lines import numbered
 from charts.readers.value_runs import sized_values
 from charts.schema import Dimension
 from tests.charts.readers.reading import paste
@@ -135,3 +137,26 @@ def test_years_by_their_letter_and_both_units_by_a_stroke_are_rows() -> None:
     ranges = [one for size in read_pasted(text).charts[0].sizes for one in size.ranges]
     heights = [one for one in ranges if one.dimension is Dimension.HEIGHT]
     assert [(one.low, one.high, one.value) for one in heights] == [(86, 92, None), (None, None, 98)]
+
+
+def test_a_title_that_stands_once_more_before_the_heading_of_the_sizes_names_no_column() -> None:
+    reading = read_pasted(
+        dedent("""\
+        Body Length
+        Body Length Size Your height in cm Your height in inches
+        S 157 - 165cm 5'2" - 5'5"
+        M 165 - 173cm 5'5" - 5'8"
+        L 173 - 180cm 5'8" - 5'11"
+        """)
+    )
+    found = [value for size in reading.charts[0].sizes for value in size.ranges]
+    assert {value.dimension for value in found} == {Dimension.HEIGHT}
+    assert [size.label for size in reading.charts[0].sizes] == ["S", "M", "L"]
+
+
+def test_a_word_for_sizes_in_one_heading_of_measures_parts_no_columns() -> None:
+    lines = numbered(
+        "Body Length Size Your height in cm Your height in inches\n"
+        "S 157 - 165cm 5'2\" - 5'5\"\nM 165 - 173cm 5'5\" - 5'8\"\n"
+    )
+    assert row_table(lines) is None
