@@ -12,6 +12,7 @@ from typing import Final
 from charts.findings import FindingLog
 from charts.layout.fields import FieldKind, Table
 from charts.layout.looks import look
+from charts.readers.line_brackets import ONE, SERIES
 from charts.readers.line_values import is_glued
 from charts.readers.value_runs import figures_among, named_values
 from charts.schema import Chart
@@ -24,6 +25,8 @@ _FEWEST_AMONG: Final = 2
 """Figures of a line that begins with a size or holds words between: ``2T 1-2 33-35``."""
 _LONG_NUMBER: Final = re.compile(r"\d{4}|\d[.:/]\d+[.:/]\d")
 """Years, telephone numbers, dates: no girths."""
+_SERIES: Final = re.compile(SERIES)
+_LOOKED_AT: Final = 2_000
 _PARTING: Final = re.compile(r"[|\t;]")
 """What parts the fields of a line that was not cut there."""
 _TWO: Final = re.compile(r"\d\d")
@@ -115,4 +118,11 @@ def _figures(text: str) -> int:
     if found is not None and (not found.name or len(found.parts) > 1):
         return len(found.parts)
     among = figures_among(text)
-    return among if among >= _FEWEST_AMONG else 0
+    return among if among >= _FEWEST_AMONG else _in_brackets(text)
+
+
+def _in_brackets(text: str) -> int:
+    """The figures of a sentence for each size, some in brackets: ``to fit 80 (85) 90 (95) cm``."""
+    found = _SERIES.finditer(text[:_LOOKED_AT])
+    most = max((len(ONE.findall(one[0])) for one in found), default=0)
+    return most if most >= _FEWEST else 0

@@ -15,6 +15,7 @@ from charts.columns.meaning import Column
 from charts.columns.said_of_some import said_of_all, said_of_some
 from charts.columns.words import Surroundings, Words, is_sentence, title_of
 from charts.dimensions import HeadingReading, read_heading
+from charts.headings.ease import speaks_of_ease
 from charts.headings.whose import says_in_passing, whose
 from charts.layout.looks import look
 from charts.schema import Basis, Dimension
@@ -82,8 +83,15 @@ def said_around(column: Column, around: Surroundings) -> Said:
             return found._replace(open=True)
     if found.basis is Basis.UNKNOWN:
         told = around.answers.basis
-        return Said(told) if told is not Basis.UNKNOWN else _of_the_page(around)
+        return Said(told) if told is not Basis.UNKNOWN else _eased(around) or _of_the_page(around)
     return found
+
+
+def _eased(around: Surroundings) -> Said | None:
+    """The words of a recommended ease, which leave open what the girths beside them measure."""
+    words = (one.text for one in around.words if speaks_of_ease(one.text))
+    text = next(words, "")
+    return Said(open=True, words=text) if text else None
 
 
 def _readings(column: Column, around: Surroundings) -> Iterator[tuple[Words, HeadingReading]]:

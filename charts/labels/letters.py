@@ -17,6 +17,8 @@ from charts.vocabulary import normal, unaccented
 
 _SHORT: Final = re.compile(r"(\d{1,2})?(x{0,6})(s|m|l)")
 _GLUED_X: Final = re.compile(r"^(\d{0,2}x+)([a-z]{2,})$")
+_GLUED_PAIR: Final = re.compile(r"^(\dx)(\dx)$")
+"""``1x2x``: two sizes in one, whose sign between them is left out."""
 _JOINTS: Final = re.compile(r" ?[/|,+-] ?| (?:to|bis|a|à) ")
 _PREFIXES: Final = {"y": YOUTH, "c": CHILD, "k": CHILD, "j": YOUTH, "a": ADULT, "w": ADULT}
 _PREFIXED: Final = re.compile(r"([YCKJAW])(X{0,3}[SL]|M|\dX[SL])")
@@ -135,7 +137,7 @@ def _number_of_x(number: int) -> Letters | None:
 
 def _combined(text: str, rest: str, *, rank: float, length: str | None) -> SizeLabel | None:
     """S/M, XXL/XXXL, XL-XXXL: several sizes in one."""
-    parts = [_letters(part) for part in _JOINTS.split(rest)]
+    parts = [_letters(part) for part in _JOINTS.split(_GLUED_PAIR.sub(r"\1/\2", rest))]
     if len(parts) < 2 or any(part is None for part in parts):
         return None
     known = [part for part in parts if part is not None]

@@ -29,9 +29,13 @@ SERIES: Final = rf"{_VALUE}{_BRACKET}(?:{_BRACKET}|(?:[,;]?\s+|(?<=[)\]])){_VALU
 UNIT: Final = r"\s*(?:cm\b|mm\b|in(?:ch(?:es)?)?\b|kg\b|lbs?\b|[\"”″])"
 _ROW: Final = re.compile(
     rf"\s*(?P<name>[^\d:]{{0,70}}?)\s*:?\s*(?P<first>{SERIES})(?P<unit>{UNIT})?"
-    rf"(?:\s*/\s*(?P<second>{SERIES})(?P<other>{UNIT}))?\s*[.;]?(?=\s|\Z|,\s*[^\W\d_])",
+    rf"(?:\s*(?:/|(?P<open>\[))\s*(?P<second>{SERIES})(?P<other>{UNIT})(?(open)\s*\]))?"
+    r"\s*[.;]?(?=\s|\Z|,\s*[^\W\d_])",
     re.IGNORECASE,
 )
+_INCHES: Final = re.compile(r"(?:[\"”″]|in(?:ch(?:es)?)?)\s*\Z", re.IGNORECASE)
+_ONE_UNIT: Final = re.compile(rf"{_VALUE}{UNIT}", re.IGNORECASE)
+_END_OF_BRACKET: Final = re.compile(rf"\s*[\d½¼¾ (),.]+{UNIT}\s*\]", re.IGNORECASE)
 _NOTE: Final = re.compile(r"\s*,\s*[^\W\d_][^\d()]{2,80}|\s*\([^\W\d_][^\d()]{2,80}\)\.?")
 _YEARS: Final = re.compile(r"\d{1,2}(?:[-–/]\d{1,2})?")
 ONE: Final = re.compile(_VALUE)
@@ -57,12 +61,27 @@ def bracket_table(lines: Sequence[Line]) -> LineTable | None:
         return None
     walk = _Walk(len(sizes) - 1)
     for at, line in enumerate(lines[1:], start=2):
-        if line.text.strip() and not _step(walk, line, at):
+        if not line.text.strip() or _closes(lines[at - 2], line):
+            walk.used = at if walk.used == at - 1 and line.text.strip() else walk.used
+        elif not _step(walk, _closed(line, lines[at : at + 1]), at):
             break
     if not walk.rows:
         return None
     titles = [[LineCell(one.text.strip(), one.number)] for one in walk.before]
     return LineTable([*titles, sizes, *walk.rows], walk.used, inferred=walk.uneven)
+
+
+def _closes(before: Line, line: Line) -> bool:
+    """Whether a line is the end of a bracket that was broken: ``67¼ inches]``."""
+    opened = before.text.count("[") - before.text.count("]")
+    return opened == 1 and _END_OF_BRACKET.match(line.text) is not None
+
+
+def _closed(line: Line, after: Sequence[Line]) -> Line:
+    """The line with the end of its bracket, where that was broken over to the next one."""
+    if not after or not _closes(line, after[0]):
+        return line
+    return Line(f"{line.text.rstrip()} {after[0].text.strip()}", line.number)
 
 
 def _sizes(line: Line) -> list[LineCell] | None:
@@ -133,6 +152,9 @@ def _rows(text: str) -> list[re.Match[str]]:
 
 
 def _add(walk: _Walk, found: Sequence[re.Match[str]], line: Line, at: int) -> bool:
+    if _same_again(walk, found):
+        walk.used = at
+        return True
     counts = {
         len(ONE.findall(series))
         for one in found
@@ -150,6 +172,24 @@ def _add(walk: _Walk, found: Sequence[re.Match[str]], line: Line, at: int) -> bo
             name = LineCell(f"{walk.name.text.strip().rstrip(':')}{note}", walk.name.number)
         walk.rows.append([name, *(LineCell(text, line.number) for text in _cells(one))])
     walk.name, walk.used = None, at
+    return True
+
+
+def _same_again(walk: _Walk, found: Sequence[re.Match[str]]) -> bool:
+    """Put ``14 (15)”`` below ``35 (38) cm`` beside it, as the same in the other unit."""
+    one = found[0]
+    if len(found) > 1 or one["name"].strip() or walk.name is not None or not walk.rows:
+        return False
+    cells = [] if one["second"] or not one["unit"] else _cells(one)
+    if not cells:
+        return False
+    name, *last = walk.rows[-1]
+    kinds = {bool(_INCHES.search(cell.text)) for cell in last}, {bool(_INCHES.search(cells[0]))}
+    whole = len(cells) == walk.count and all(_ONE_UNIT.fullmatch(cell.text) for cell in last)
+    if not whole or kinds[0] == kinds[1]:
+        return False
+    pairs = zip(last, cells, strict=True)
+    walk.rows[-1] = [name, *(LineCell(f"{was.text} / {text}", was.line) for was, text in pairs)]
     return True
 
 

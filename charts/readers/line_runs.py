@@ -43,6 +43,7 @@ _AGES: Final = re.compile(
 _AGE_ALONE: Final = re.compile(r"\d{1,2}(?:[-–/]\d{1,2})?")
 _FEWEST_AGES: Final = 3
 _IMPERIAL: Final = ('"', "”", "″", "''")
+_CUP: Final = re.compile(r"[A-K]{1,2}(?:[-/][A-K]{1,2})?")
 _LAST_WORD: Final = re.compile(r"[^\W\d_]+\.?\Z")
 
 
@@ -170,6 +171,7 @@ def _step(walk: _Walk, at: int) -> int:
         return 1
     if (
         (taken := _other_labels(walk, line))
+        or (taken := _cups(walk, line))
         or (taken := _broken_ages(walk, at))
         or (taken := _values_of_line(walk, line))
     ):
@@ -193,6 +195,19 @@ def _other_labels(walk: _Walk, line: Line) -> int:
     if not found.name and (len(walk.rows) > 1 or not walk.rows[0][0].text):
         return 0
     walk.rows.append([LineCell(text, line.number) for text in (found.name, *found.parts)])
+    return 1
+
+
+def _cups(walk: _Walk, line: Line) -> int:
+    """``CUP A A-B B-C`` before the first measure: words above, which name no size."""
+    name, *words = line.text.split()
+    if len(words) != walk.count or not all(map(_CUP.fullmatch, words)):
+        return 0
+    if any(read_heading(row[0].text).role is Role.MEASURE for row in walk.rows):
+        return 0
+    if is_size(name) or read_heading(name).role is Role.LABEL:
+        return 0
+    walk.rows.insert(0, [LineCell(line.text.strip(), line.number)])
     return 1
 
 

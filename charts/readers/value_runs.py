@@ -49,6 +49,8 @@ _WORDY: Final = (LabelKind.ALPHA, LabelKind.COMBINED)
 _SMALL: Final = ("CH", "XCH")
 _BEHIND_SMALL: Final = {"M", "G"}
 """``CH`` (chico) is a size before M and G only: elsewhere it is a chest, or a country."""
+_FOR_ALL: Final = ("O/S", "OS")
+"""One size for all, among letters that name the others; a person may write it small as a word."""
 _ROW: Final = re.compile(r"\S\s{3,}\S")
 _LONGEST_NAME: Final = 60
 _MOST_WORDS: Final = 4
@@ -185,7 +187,7 @@ def labels_in(text: str) -> Named | None:
     """
     words = _words(text)
     first = len(words)
-    while first and is_size(words[first - 1]):
+    while first and (is_size(words[first - 1]) or words[first - 1] in _FOR_ALL):
         first -= 1
     if first and words[first - 1].upper() in _SMALL and {*words[first:]} >= _BEHIND_SMALL:
         first -= 1

@@ -88,3 +88,16 @@ def test_ease_is_asked_about_beside_a_height_too() -> None:
     chest = reading.charts[0].sizes[0].ranges[1]
     assert chest.basis is not Basis.FINISHED
     assert chest.place in asked_at(reading, "basis-doubtful")
+
+
+def test_a_recommended_ease_leaves_open_whose_the_girths_are() -> None:
+    chart = "Size;Chest (cm)\nS;90\nM;96\nL;102\n\n"
+    said = {
+        words: bool(asked_at(read_bytes(f"{chart}{words}\n".encode(), "a.csv"), "basis-doubtful"))
+        for words in (
+            "Recommended ease: 8 cm of positive ease.",
+            "Finished garment measurements. Recommended ease: 8 cm.",
+            "Made for ease of movement.",
+        )
+    }
+    assert list(said.values()) == [True, False, False]

@@ -270,3 +270,7 @@ def test_letters_and_a_number_are_one_size_whichever_comes_first(text: str) -> N
 
 def test_four_digits_behind_letters_are_an_article() -> None:
     assert read_label("WL-3301") is None
+
+
+def test_two_sizes_without_a_sign_between_them_are_one() -> None:
+    assert label("1X2X").normal == label("1X/2X").normal == "1X/2X"

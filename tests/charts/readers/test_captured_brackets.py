@@ -118,3 +118,42 @@ def test_brackets_that_are_no_sizes_or_not_even_give_no_value_silently(old: str,
     kept = [one for one in values if one.dimension is Dimension.CHEST and one.value is not None]
     assert not kept
     assert reading.findings
+
+
+_NEXT_LINE = dedent("""\
+    SIZES
+    1 (2, 3, 4) (5, 6)
+    A) Bust:
+    91 (99, 107, 115) (123, 131) cm.
+    35.75 (39, 42, 45.25) (48.5, 51.5)”.
+    B) Hip:
+    95 (103, 111, 119) (127, 135) cm.
+    37.5 (40.5, 43.75, 46.75) (50, 53)”
+    """)
+
+
+def test_a_line_without_a_name_gives_the_last_measure_in_the_other_unit() -> None:
+    rows = paste(_NEXT_LINE).rows()
+    assert rows[2][:3] == ["A) Bust", "91 cm / 35.75”", "99 cm / 39”"]
+    assert rows[3][:2] == ["B) Hip", "95 cm / 37.5”"]
+
+
+def test_a_second_line_in_the_same_unit_is_no_other_reading_of_the_first() -> None:
+    table = bracket_table(numbered(_NEXT_LINE.replace("”", " cm").partition("\n")[2]))
+    assert table is not None
+    assert table.inferred
+    assert [cell.text for cell in table.rows[1]][:2] == ["A) Bust", "91 cm"]
+
+
+def test_inches_in_square_brackets_that_are_broken_over_two_lines_are_the_same_again() -> None:
+    rows = paste(
+        dedent("""\
+        Sizes: XS (S) M (L) XL
+        Chest: 90 (94) 98 (102) 106 cm [35½ (37) 38½ (40¼)
+        41¾ inches]
+        Hip: 94 (98) 102 (106) 110 cm [37 (38½) 40¼ (41¾) 43¼ inches] (widest part)
+        """)
+    ).rows()
+    assert rows[1][::5] == ["Chest", "106 cm / 41¾ inches"]
+    assert rows[2][:2] == ["Hip (widest part)", "94 cm / 37 inches"]
+    assert len(rows) == 3

@@ -51,3 +51,9 @@ def test_figures_of_a_found_table_that_reach_no_value_are_asked_about() -> None:
 def test_the_numbers_of_a_drawing_are_not_asked_about_but_other_lone_figures_are() -> None:
     assert _left(f"{_BESIDE}Guide\n\n1\n\n2\n\n3\n\n1. CHEST\nAround the widest part.\n") == []
     assert _left(f"{_BESIDE}Guide\n\n71\n\n72\n\n73\n\n1. CHEST\nAround the widest part.\n")
+
+
+def test_figures_in_brackets_within_a_sentence_are_asked_about() -> None:
+    said = "The sizes S (M) L (XL) fit a bust of 80-85 (85-90) 90-95 (95-100) cm. Knit one of them."
+    assert _left(f"{_BESIDE}{said}\n") == ["line 4"]
+    assert _left(f"{_BESIDE}Knit one of 80 (85) 90 cm.\n") == []

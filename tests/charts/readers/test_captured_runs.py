@@ -268,3 +268,25 @@ def test_ages_over_a_measure_with_as_many_figures_are_the_sizes(ages: str) -> No
 )
 def test_ages_over_anything_else_are_no_sizes(below: str) -> None:
     assert paste(f"Age 2/3 3/4 4/5\n{below}\n").codes == ["no-table"]
+
+
+_CUPS = dedent("""\
+    XS S M L O/S 1X2X
+    UK 0-2 6-8 10-12 14-16 6-16 18-22
+    CUP A A-B B-C C-D B-C D-DD
+    BUST 77cm-82cm 82cm-87cm 87cm-92cm 92cm-98cm 82cm-98cm 103cm-118cm
+    """)
+
+
+def test_one_size_for_all_and_a_line_of_cups_stand_among_sizes_of_letters() -> None:
+    rows = paste(_CUPS).rows()
+    assert [cell for cell in rows[0] if cell] == ["CUP A A-B B-C C-D B-C D-DD"]
+    assert rows[1] == ["", "XS", "S", "M", "L", "O/S", "1X2X"]
+    assert rows[3][::6] == ["BUST", "103cm-118cm"]
+
+
+def test_letters_below_a_measure_are_no_cups() -> None:
+    sizes, _, cups, bust = _CUPS.splitlines()
+    rows = paste(f"{sizes}\n{bust}\n{cups}").rows()
+    assert rows[0][1:3] == ["XS", "S"]
+    assert rows[2][0] == cups
