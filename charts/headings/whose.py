@@ -42,6 +42,16 @@ _TAKEN: Final = re.compile(
     r"\b(?:measured|taken|gemessen\w*|abgenommen|mesuree?s?|prises?|gemeten|pres[ei]|rilevat\w*"
     r"|tomad\w*|tirad\w*|tagna|taget|matt|malt|zmierzon\w*|mierzon\w*|meren\w*)\b"
 )
+_LOOK_UP: Final = re.compile(
+    r"\b(?:check|verify|consult|prufen?|uberprufen?|beachten?|verifie[rz]|consulte[rz]?|controleer"
+    r"|controlla\w*|verific\w*|comprueb\w*|comprobar|consulta[rt]?|confira|kontrolle\w*|tjek|sjekk"
+    r"|sprawdz\w*|zkontroluj\w*)\b"
+)
+_REAL: Final = re.compile(
+    r"\b(?:actual|exact|real|tatsachlich\w*|genauen?|reell?e?s?|exactes?|effettiv\w*|esatt\w*|reales"
+    r"|exactas?|exatas?|reais|werkelijke?|exacte|faktiska?|faktiske|rzeczywist\w*|skutecn\w*)\b"
+)
+"""A text that bids look up the actual measures of the garment says that these are others."""
 _GIRTHS: Final = frozenset(
     {Dimension.CHEST, Dimension.WAIST, Dimension.HIP, Dimension.UNDERBUST, Dimension.NECK}
 )
@@ -67,6 +77,8 @@ def whose(text: str) -> Whose:
         plain = (one for one in plain if _PLACE.match(one[0]) is None or _is_measured(words))
         for found in (*plain, *itself):
             near = words[: found.start()].rpartition("|")[2].split()[-_BEFORE:]
+            if basis is Basis.FINISHED and _is_elsewhere(words, found):
+                continue
             (denied if _DENIES.search(" ".join(near)) else said).add(basis)
         for found in _further(kind).finditer(words):
             (denied if _is_denied(words, found) else said).add(basis)
@@ -134,6 +146,13 @@ def _of_itself(words: str) -> Sequence[re.Match[str]]:
     found = [*_any_itself().finditer(words)]
     measured = found and (_MEASURES.search(words) or any(map(_is_girth, hits_of(words))))
     return found if measured else ()
+
+
+def _is_elsewhere(words: str, found: re.Match[str]) -> bool:
+    """Whether a text bids look the garment's measures up: "check the actual product measures"."""
+    before = words[: found.end()].rpartition("|")[2]
+    bidden = _LOOK_UP.search(before)
+    return bidden is not None and _REAL.search(before, bidden.end()) is not None
 
 
 def _is_measured(words: str) -> bool:

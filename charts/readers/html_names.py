@@ -6,7 +6,7 @@ A page that switches between women and men often says so only there.
 from __future__ import annotations
 
 import re
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from typing import TYPE_CHECKING, Final
 
 from charts.dimensions import find_units, read_band
@@ -28,6 +28,7 @@ _SAID_IN_DATA: Final = re.compile(
 _UNIT_WORDS: Final = frozenset({"cm", "inch", "inches", "zoll", "metric", "imperial"})
 """Words that name a unit in the id or the class of a box; "in" is a word of many other classes."""
 _MOST_TABS: Final = 12
+_HEADINGS: Final = tuple(f"h{level}" for level in range(1, 7))
 
 
 class TableNames:
@@ -85,10 +86,30 @@ class TableNames:
         nested = [list(one.iterchildren("*")) for one in following[:2]]
         for row in (following, *nested):
             panels = [one for one in row if _holds_table(one)]
-            if len(panels) == len(labels):
+            if len(panels) == len(labels) and not _switches_all(labels, panels):
                 self.tab_lists.add(tab_list)
                 self._tab_of |= dict(zip(panels, labels, strict=True))
                 return
+
+
+def _switches_all(labels: Sequence[str], panels: Sequence[_Element]) -> bool:
+    """Whether units are chosen for all that follows: of a panel each, all would show the same."""
+    if not all(map(find_units, labels)):
+        return False
+    return len({_title_in(one) for one in panels}) > 1 or len(set(map(_shape_of, panels))) > 1
+
+
+def _title_in(panel: _Element) -> str:
+    """The first heading in a panel without the unit that it may name."""
+    found = next((one for one in panel.iterdescendants(*_HEADINGS)), None)
+    words = text_of(found).text if found is not None else ""
+    return " ".join(word for word in _WORD.findall(words) if not find_units(word)).lower()
+
+
+def _shape_of(panel: _Element) -> tuple[int, int]:
+    """How many rows and cells stand in a panel."""
+    rows = sum(1 for _ in panel.iter("tr"))
+    return rows, sum(1 for _ in panel.iter("td", "th"))
 
 
 def _holds_table(element: _Element) -> bool:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
+from dataclasses import replace
 from typing import TYPE_CHECKING, Final
 
 from charts.readers.html_groups import terms_of
@@ -18,6 +19,7 @@ if TYPE_CHECKING:
     from lxml.etree import _Element
 
 _HEADINGS: Final = {f"h{level}": level for level in range(1, 7)}
+_PARTS: Final = frozenset(("section", "article"))
 _MENUS: Final = frozenset(("nav", "button"))
 _WHOLE: Final = frozenset((*_HEADINGS, "summary", "figcaption", "dl", "pre"))
 _SUMMARY_LEVEL: Final = 7  # the name of a folded part holds below every heading
@@ -62,6 +64,8 @@ class _Walk:
         self._inline = InlineText()
         self._hidden: list[_Element] = []
         self._links = 0
+        self._within: list[_Element] = []
+        self._numbers: tuple[int, ...] = ()
 
     def read(self, body: _Element) -> None:
         from lxml import etree
@@ -80,6 +84,10 @@ class _Walk:
     def _start(self, element: _Element) -> bool:
         """Meet ``element``; False when its inside is done with."""
         tag = element.tag
+        if tag in _PARTS and self._holds_a_table(element):
+            self._flush()
+            self._within.append(element)
+            self._numbers += (len(self.entries),)
         if is_hidden(element):
             self._flush()
             self._hidden.append(element)
@@ -121,6 +129,10 @@ class _Walk:
         if self._hidden and self._hidden[-1] is element:
             self._flush()
             self._hidden.pop()
+        if self._within and self._within[-1] is element:
+            self._flush()
+            self._within.pop()
+            self._numbers = self._numbers[:-1]
         if element is not body:
             self._inline.after_span = tag == "span" and not element.tail
             self._inline.add(element.tail, element.getparent(), linked=self._links > 0)
@@ -156,6 +168,9 @@ class _Walk:
                     self._add(Entry(Part.TABLE, hidden=bool(self._hidden), table=inner))
         return True
 
+    def _holds_a_table(self, element: _Element) -> bool:
+        return any(is_table(one) or one in self._grids for one in element.iterdescendants())
+
     def _heading_above(self) -> str:
         """The nearest heading below the table before, "" where none stands there."""
         for entry in reversed(self.entries):
@@ -166,7 +181,7 @@ class _Walk:
         return ""
 
     def _add(self, entry: Entry) -> None:
-        self.entries.append(entry)
+        self.entries.append(replace(entry, within=self._numbers))
         if len(self.entries) > MOST_LINES:
             raise too_many(len(self.entries))
 

@@ -48,19 +48,36 @@ class Part(StrEnum):
 
 @dataclass(frozen=True, slots=True)
 class Entry:
-    """One heading, sentence or table. ``level`` is that of a heading, 0 the page's own title."""
+    """One heading, sentence or table. ``level`` is that of a heading, 0 the page's own title.
+
+    ``within`` are the parts of the page that it stands in, from the outermost, each of which holds
+    a table.
+    """
 
     part: Part
     text: str = ""
     level: int = 0
     hidden: bool = False
     table: PageTable | None = None
+    within: tuple[int, ...] = ()
+
+    def speaks_of(self, table: Entry) -> bool:
+        """Whether a table stands in the part of the page to which a sentence belongs."""
+        return self.part is Part.HEADING or self.within == table.within[: len(self.within)]
 
 
 @dataclass(slots=True)
 class _Section:
     level: int
     words: list[Entry] = field(default_factory=list)
+
+    def given_up_to(self, heading: Entry) -> list[Entry]:
+        """The sentences that stand above ``heading`` in its own part of the page: they are its."""
+        if not heading.within:
+            return []
+        given = [one for one in self.words if _is_above(one, heading)]
+        self.words = [one for one in self.words if not _is_above(one, heading)]
+        return given
 
 
 def sheets_of(entries: Sequence[Entry]) -> tuple[Sheet, ...]:
@@ -73,13 +90,15 @@ def sheets_of(entries: Sequence[Entry]) -> tuple[Sheet, ...]:
     spoken_for = 0
     for at, entry in enumerate(entries):
         if entry.part is Part.HEADING:
+            above = [one for section in sections for one in section.given_up_to(entry)]
             while len(sections) > 1 and sections[-1].level >= entry.level:
                 sections.pop()
-            sections.append(_Section(entry.level, [entry]))
+            sections.append(_Section(entry.level, [*above, entry]))
         elif entry.part is Part.WORDS and at >= spoken_for:
             sections[-1].words.append(entry)
         elif entry.table is not None:
-            before = [one for section in sections for one in section.words[-_MOST_WORDS:]]
+            said = [one for section in sections for one in section.words[-_MOST_WORDS:]]
+            before = [one for one in said if one.speaks_of(entry)]
             spoken_for = _end_of_notes(entries, at + 1)
             after = entries[at + 1 : spoken_for][:_MOST_WORDS]
             found.append(_sheet(entry, entry.table, before, after, len(found) + 1))
@@ -111,13 +130,19 @@ def _sheet(
 
 def _end_of_notes(entries: Sequence[Entry], start: int) -> int:
     """Where the sentences after a table end; a title just before the next one is not among them."""
-    end = start
+    end, table = start, entries[start - 1]
     while end < len(entries) and entries[end].part is Part.WORDS:
+        if not entries[end].speaks_of(table):
+            return end
         end += 1
     before_table = end < len(entries) and entries[end].part is Part.TABLE
     if before_table and end > start and _is_title(entries[end - 1].text):
         end -= 1
     return end
+
+
+def _is_above(words: Entry, heading: Entry) -> bool:
+    return words.part is Part.WORDS and words.within == heading.within
 
 
 def _is_title(text: str) -> bool:

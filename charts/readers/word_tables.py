@@ -60,7 +60,8 @@ def _replaced(entries: Sequence[Entry], *, bare: bool) -> Iterator[Entry]:
             yield entries[at]
             at += 1
             continue
-        yield Entry(Part.TABLE, hidden=entries[at].hidden, table=page_table(table))
+        first = entries[at]
+        yield Entry(Part.TABLE, hidden=first.hidden, table=page_table(table), within=first.within)
         at += table.used
 
 

@@ -68,6 +68,8 @@ PHRASES = {
         Plaggets mått; Plaggmått i cm; Mått på plagget; Plagmål; Plaggmål i cm; Tøjets mål;
         Wymiary produktu; Wymiary gotowego wyrobu; Rozměry oděvu; Rozměry výrobku v cm;
         All measurements are garment measurements, not body measurements.;
+        All garments are measured individually to help you compare.;
+        Please check the garment measurements before you order.;
         Die Maße sind Fertigmaße, keine Körpermaße.;
         Les mesures indiquées sont celles du vêtement fini.""",
     "flat": """
@@ -232,6 +234,18 @@ def test_a_sentence_gives_the_unit_of_widths_that_are_halves() -> None:
         (Basis.FLAT, Unit.IN),
     ]
     assert questions(reading) == []
+
+
+@pytest.mark.parametrize(
+    "note",
+    [
+        "Prüfe vor dem Verkauf die tatsächlichen Produktmaße.",
+        "Please check the actual garment measurements before you order.",
+        "Vérifiez les mesures réelles du vêtement.",
+    ],
+)
+def test_actual_measures_that_are_to_be_looked_up_stand_elsewhere(note: str) -> None:
+    assert basis(note, "Size;Chest") is Basis.UNKNOWN
 
 
 def test_a_chart_of_garment_sizes_says_nothing_of_whose_measures_they_are() -> None:

@@ -97,6 +97,16 @@ def test_headings_hold_down_to_the_next_of_their_level() -> None:
     assert men.context == ("Shop", "Vests", "All figures in cm.", "Men", "New cut")
 
 
+def test_a_sentence_in_a_part_of_the_page_holds_for_the_tables_of_that_part_only() -> None:
+    body = (
+        f"<h1>Vests</h1><section><p>Body</p><h2>Sizes</h2><table>{CHART}</table><p>in cm</p>"
+        f"</section><section><p>Finished</p><h2>Jacket</h2><table>{CHART}</table></section>"
+    )
+    first, second = read(page(body), "a.html").sheets
+    assert (first.context, first.notes) == (("Shop", "Vests", "Body", "Sizes"), ("in cm",))
+    assert (second.context, second.notes) == (("Shop", "Vests", "Finished", "Jacket"), ())
+
+
 def test_a_comment_in_the_source_can_be_all_that_names_the_band() -> None:
     body = f"<!-- Women --><table>{CHART}</table><!-- Men --><table>{CHART}</table><!-- /end -->"
     women, men = read(page(body), "a.html").sheets
@@ -250,6 +260,16 @@ def test_tabs_name_as_many_panels_in_their_order() -> None:
     body = f"<ul class='nav tabs'><li>Women<li>Men</ul><div>{panel}{panel}</div>"
     women, men = read(page(body), "a.html").sheets
     assert (women.context, men.context) == (("Shop", "Women"), ("Shop", "Men"))
+
+
+@pytest.mark.parametrize(
+    ("second", "named"), [(CHART, True), (f"{CHART}<tr><td>M<td>92-97</tr>", False)]
+)
+def test_a_switch_of_units_names_panels_that_show_the_same(second: str, named: bool) -> None:
+    tables = f"<div><table>{CHART}</table></div><div><table>{second}</table></div>"
+    body = f"<div class='unit-switch'><b>Inches</b><b>Centimeters</b></div><div>{tables}</div>"
+    names = [sheet.context[-1] for sheet in read(page(body), "a.html").sheets]
+    assert (names == ["Inches", "Centimeters"]) is named
 
 
 def test_the_id_of_a_box_tells_for_whom_its_table_is_and_nothing_else() -> None:
