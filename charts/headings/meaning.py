@@ -14,6 +14,23 @@ Candidate = tuple[Role, Dimension | None]
 _DISTANCE: Final = frozenset(
     {"to", "bis", "zu", "tot", "till", "til", "do", "a", "al", "hasta", "ate", "naar"}
 )
+_AROUND: Final = frozenset(
+    (
+        *("circumference", "girth", "umfang", "tour", "tour de", "contorno", "contorno de"),
+        *(
+            "circonference",
+            "perimetro",
+            "circonferenza",
+            "omtrek",
+            "omvang",
+            "omfang",
+            "omkrets",
+            "obwod",
+            "obvod",
+        ),
+    )
+)
+_ALONG: Final = frozenset({Dimension.ARM_LENGTH, Dimension.BACK_LENGTH, Dimension.INSEAM})
 _ENDS: Final = {"low_end": Role.LOW_END, "high_end": Role.HIGH_END}
 _KEPT_APART: Final = {"tolerance": Role.TOLERANCE, "step": Role.STEP}
 _LABEL: Final = (Role.LABEL, None)
@@ -49,7 +66,7 @@ def meant(
     if not cores:
         return Meant(Role.UNKNOWN)
     found = _measured(hits, cores, has_unit=has_unit, language=language)
-    if _is_distance(hits, cores) or any(_is(hit, "thing") for hit in hits):
+    if _around_a_length(hits, found) or _is_distance(hits, cores) or _names_a_thing(hits):
         return found._replace(role=Role.MEASURE, meanings=_ELSEWHERE, candidates=(_OTHER,))
     if len(found.candidates) == 1 and found.role is Role.MEASURE and _has_unknown(hits):
         if found.candidates[0] == _OTHER:
@@ -100,6 +117,16 @@ def _is_distance(hits: Sequence[Hit], cores: list[Hit]) -> bool:
         if way and before in cores and (after in cores or after.entry is None):
             return True
     return False
+
+
+def _names_a_thing(hits: Sequence[Hit]) -> bool:
+    return any(_is(hit, "thing") for hit in hits)
+
+
+def _around_a_length(hits: Sequence[Hit], found: Meant) -> bool:
+    """Sleeve circumference: a girth of what is measured along elsewhere, and no length."""
+    around = any(hit.phrase in _AROUND for hit in hits)
+    return around and {dimension for _, dimension in found.candidates} <= _ALONG
 
 
 def _measured(

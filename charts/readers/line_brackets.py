@@ -19,21 +19,25 @@ from charts.size_labels import LabelKind, read_label
 _FEWEST: Final = 3
 _LINES_BETWEEN: Final = 8
 _LONGEST_LINE: Final = 400
-_LABELS: Final = re.compile(r"(?P<name>[^\d()\[\]]*?)\s*[:=]?\s*(?P<labels>\S+\s*[(\[].*)")
+_LABELS: Final = re.compile(
+    r"(?P<name>[^\d()\[\]]*?)\s*[:=]?\s*(?P<labels>(?:\d\S*\s[^\W\d_]+|\S+)\s*[(\[].*)"
+)
 _BRACKETS: Final = re.compile(r"[()\[\]]")
 _PARTS: Final = re.compile(r"[\s,;:()\[\]]+")
+_CUTS: Final = re.compile(r"[,;:()\[\]]+")
+_EITHER: Final = re.compile(r"\s(?:OR|or|ODER|oder|OU|ou)\s")
 _FIGURE: Final = r"\d{1,6}(?:[.,]\d{1,3})?(?:\s?[½¼¾⅛⅜⅝⅞])?"
 _VALUE: Final = rf"(?>{_FIGURE}(?:\s?[-–]\s?{_FIGURE})?)"  # whole, never cut to make a line fit
 _BRACKET: Final = rf"\s*[(\[]\s*{_VALUE}(?:\s*[,;:]\s+{_VALUE})*\s*[)\]]"
 SERIES: Final = rf"{_VALUE}{_BRACKET}(?:{_BRACKET}|(?:[,;]?\s+|(?<=[)\]])){_VALUE})*"
-UNIT: Final = r"\s*(?:cm\b|mm\b|in(?:ch(?:es)?)?\b|kg\b|lbs?\b|[\"”″])"
+UNIT: Final = r"\s*(?:cm\b|mm\b|in(?:ch(?:es)?)?\b|kg\b|lbs?\b|[\"”“″])"
 _ROW: Final = re.compile(
     rf"\s*(?P<name>[^\d:]{{0,70}}?)\s*:?\s*(?P<first>{SERIES})(?P<unit>{UNIT})?"
     rf"(?:\s*(?:/|(?P<open>\[))\s*(?P<second>{SERIES})(?P<other>{UNIT})(?(open)\s*\]))?"
     r"\s*[.;]?(?=\s|\Z|,\s*[^\W\d_])",
     re.IGNORECASE,
 )
-_INCHES: Final = re.compile(r"(?:[\"”″]|in(?:ch(?:es)?)?)\s*\Z", re.IGNORECASE)
+_INCHES: Final = re.compile(r"(?:[\"”“″]|in(?:ch(?:es)?)?)\s*\Z", re.IGNORECASE)
 _ONE_UNIT: Final = re.compile(rf"{_VALUE}{UNIT}", re.IGNORECASE)
 _END_OF_BRACKET: Final = re.compile(rf"\s*[\d½¼¾ (),.]+{UNIT}\s*\]", re.IGNORECASE)
 _NOTE: Final = re.compile(r"\s*,\s*[^\W\d_][^\d()]{2,80}|\s*\([^\W\d_][^\d()]{2,80}\)\.?")
@@ -101,8 +105,18 @@ def _sizes(line: Line) -> list[LineCell] | None:
 def bracketed_labels(text: str) -> list[str]:
     """The sizes that ``text`` lists with some in brackets; none where anything else is there."""
     labels = _aged([part for part in _PARTS.split(text) if part])
+    if not all(map(is_size, labels)):
+        labels = _of_words(text)
     sizes = len(labels) >= _FEWEST and all(map(is_size, labels)) and rises(labels)
     return labels if sizes else []
+
+
+def _of_words(text: str) -> list[str]:
+    """``3-6 months (1-2 years, 3-4 years) OR 62 (86, 98)``: sizes of two words, told once more."""
+    first, *others = _EITHER.split(text)
+    labels = [part.strip() for part in _CUTS.split(first) if part.strip()]
+    counts = {sum(any(map(str.isdigit, part)) for part in _CUTS.split(one)) for one in others}
+    return labels if counts <= {len(labels)} else []
 
 
 def _aged(labels: list[str]) -> list[str]:

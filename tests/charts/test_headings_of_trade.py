@@ -6,6 +6,7 @@ import pytest
 
 from charts.dimensions import Role, read_heading
 from charts.headings.near import near_headings
+from charts.schema import Basis, Dimension
 from tests.charts.read_text import questions, table, values
 
 TABLE = """
@@ -46,3 +47,18 @@ def test_an_unknown_heading_is_asked_about_once_and_not_checked_as_a_measure(
 def test_a_short_word_with_another_first_letter_is_no_slip_of_a_measure() -> None:
     assert near_headings(read_heading("VK fetto")) == ()
     assert near_headings(read_heading("VK pettp")) == ("petto",)
+
+
+@pytest.mark.parametrize(
+    "heading",
+    ["Sleeve circumference", "Arm circumference", "Tour de manche", "Contorno de manga",
+     "Circonferenza manica", "Perímetro da manga", "Back circumference"],
+)  # fmt: skip
+def test_a_girth_of_what_is_long_elsewhere_is_no_length(heading: str) -> None:
+    assert read_heading(heading).dimension is Dimension.OTHER
+
+
+@pytest.mark.parametrize("heading", ["Cintura (lado a lado)", "Cadera (de lado a lado)"])
+def test_from_side_to_side_is_laid_flat(heading: str) -> None:
+    reading = read_heading(heading)
+    assert (reading.basis, reading.candidates) == (Basis.FLAT, ())

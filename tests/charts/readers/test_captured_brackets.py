@@ -157,3 +157,21 @@ def test_inches_in_square_brackets_that_are_broken_over_two_lines_are_the_same_a
     assert rows[1][::5] == ["Chest", "106 cm / 41¾ inches"]
     assert rows[2][:2] == ["Hip (widest part)", "94 cm / 37 inches"]
     assert len(rows) == 3
+
+
+def test_sizes_of_two_words_that_are_told_once_more_behind_or_are_sizes() -> None:
+    rows = paste(
+        dedent("""\
+        Kids' sizes: 3–6 months (6–12 months, 18–24 months) (3–4 years) OR 62 (74, 86) (98) cm
+        Bust about 54 (58, 64) (66) cm / 21 (23, 25.25) (26)“
+        """)
+    ).rows()
+    assert rows[0][1:] == ["3–6 months", "6–12 months", "18–24 months", "3–4 years"]
+    assert rows[1][1::3] == ["54 cm / 21“", "66 cm / 26“"]
+
+
+def test_as_many_sizes_must_stand_on_both_sides_of_or() -> None:
+    lines = numbered(
+        "Sizes: 3–6 months (6–12 months) 1–2 years OR 62 (74, 86) 98 cm\nBust 54 (58) 64 cm\n"
+    )
+    assert bracket_table(lines) is None
