@@ -44,6 +44,15 @@ def test_the_size_of_letters_alone_may_stand_first() -> None:
     ]
 
 
+def test_a_size_of_a_figure_stands_once_so_that_the_next_one_has_an_x_of_its_own() -> None:
+    table = glued_ranges_table(
+        numbered("SizeLettersHeightWeight\n6XS44 - 4645 - 50\n6XS46 - 4850 - 55\n7M48 - 5055 - 60")
+    )
+    assert table is not None
+    labels = [[cell.text for cell in row[:2]] for row in table.rows[1:]]
+    assert labels == [["6", "XS"], ["6X", "S"], ["7", "M"]]
+
+
 @pytest.mark.parametrize(
     "rows",
     [
