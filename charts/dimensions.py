@@ -6,6 +6,7 @@ mean twice comes back as candidates; an unknown heading is offered near ones and
 
 from __future__ import annotations
 
+import re
 from collections.abc import Sequence
 from functools import lru_cache
 from typing import Final, TypeVar
@@ -33,6 +34,8 @@ __all__ = [
 
 _T = TypeVar("_T")
 _LONGEST: Final = 200
+_LEGEND_LETTER: Final = re.compile(r"(?<=[a-z\u00df-\u04ff.,)])\s+\(?A\)?$")
+"""The letter of a drawing behind a heading that is not in capitals: no Italian "a", up to."""
 _GARMENT_PARTS: Final = frozenset({"garment", "finished", "flat"})
 _SMALL_OF: Final = {Unit.FT: Unit.IN, Unit.ST: Unit.LB}
 
@@ -55,6 +58,8 @@ def _read(text: str, language: str | None) -> HeadingReading:
     units = _units(parts.units)
     found = meant(parts.hits, has_unit=bool(units), language=language, capitals=parts.capitals)
     role = Role.UNIT if units and not parts.hits else found.role
+    if role is Role.HIGH_END and (lettered := _LEGEND_LETTER.search(text)) is not None:
+        return _read(text[: lettered.start()], language)
     first = found.candidates[0][1] if found.candidates else None
     dimension = first or _one_of({one.dimension for one in found.meanings})
     is_strange = role is Role.UNKNOWN and not found.used

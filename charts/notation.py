@@ -6,6 +6,7 @@ The parts stand in ``charts.grammar``, the words in ``resources/vocabulary``.
 
 from __future__ import annotations
 
+import re
 from functools import lru_cache
 from typing import Final
 
@@ -27,6 +28,10 @@ __all__ = ["CellReading", "Expected", "Quantity", "Reading", "forget_cells", "re
 LONGEST: Final = 200
 """Characters above which a cell is no quantity. It is refused before it is looked at."""
 
+_BARE_POINT: Final = re.compile(
+    r"(?<=\d)[.,](?= ?(?:cms?|mm|in|inch(?:es)?|kgs?|lbs?)\b)", re.IGNORECASE
+)
+"""The point of a figure whose decimals were nought and left out: ``113.cm``."""
 _ANYTHING: Final = Expected()
 _BLANK: Final = CellReading(Reading.BLANK)
 _NOTE: Final = CellReading(Reading.NOTE)
@@ -60,6 +65,7 @@ def _read(text: str, expected: Expected) -> CellReading:
     plainly = _plainly(plain, expected)
     if plainly is not None:
         return plainly
+    plain = _BARE_POINT.sub("", plain)
     folded = unaccented(plain)
     if folded in blanks():
         return _BLANK

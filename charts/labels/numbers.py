@@ -23,6 +23,7 @@ _CODES: Final = (
     re.compile(r"(?P<height>\d{4})/(?P<girth>\d{4})"),
     re.compile(r"(?!20[0-4])(?P<height>\d{4})"),  # 2027 is a year
     re.compile(r"(?P<height>\d{2})/0"),
+    re.compile(r"(?P<height>[1-6]\d)w"),  # women's sizes of a fuller cut
     re.compile(r"w?(?P<height>\d{2}) ?[/x] ?l?(?P<girth>\d{2})"),
     re.compile(r"(?P<height>\d{2,3}) ?/? ?(?P<type>[a-h]|aa|dd|ee|ff|gg)"),
 )

@@ -209,6 +209,25 @@ def test_the_usual_values_tell_a_height_from_a_waist_and_a_garment() -> None:
     assert not waist[0] <= 176 <= waist[1]
 
 
+@pytest.mark.parametrize("text", ["Talle ARG", "Talle Brasil", "Taille Canada"])
+def test_a_word_for_size_beside_a_country_is_no_measure(text: str) -> None:
+    heading = read_heading(text)
+    assert (heading.role, heading.candidates) == (Role.LABEL, ())
+
+
+@pytest.mark.parametrize(
+    ("text", "role"),
+    [
+        ("Länge, cm A", Role.MEASURE),
+        ("Largo (A)", Role.MEASURE),
+        ("Torace a", Role.HIGH_END),
+        ("TORACE A", Role.HIGH_END),
+    ],
+)
+def test_the_letter_of_a_drawing_is_no_end_of_a_range(text: str, role: Role) -> None:
+    assert read_heading(text).role is role
+
+
 def test_altezza_torace_is_the_height_of_a_point() -> None:
     heading = read_heading("Altezza torace")
     assert (heading.dimension, heading.candidates) == (OTHER, ())

@@ -72,6 +72,7 @@ def test_one_normal_form_for_every_spelling_of_a_letter_size(texts: str, normal:
         ("7080/8494", LabelKind.CODE, "7080/8494"),
         ("0010", LabelKind.CODE, "0010"),
         ("24/0", LabelKind.CODE, "24/0"),
+        ("14W", LabelKind.CODE, "14W"),
         ("3-4 Years", LabelKind.AGE, "3-4 years"),
         ("6-7Years", LabelKind.AGE, "6-7 years"),
         ("12 ans", LabelKind.AGE, "12 years"),

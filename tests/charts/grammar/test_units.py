@@ -30,6 +30,10 @@ def test_the_words_for_centimetres(mark: str) -> None:
     assert told(f"86{mark}") == "86 cm"
 
 
+def test_a_point_without_decimals_before_the_unit_ends_the_figure() -> None:
+    assert (told("113.cm"), told("50.lbs")) == ("113 cm", "50 lb")
+
+
 @pytest.mark.parametrize(
     "mark", ["kg", " kgs", " kilos", " kilograms", " Kilogramm", " кг", " KG."]
 )
