@@ -119,21 +119,25 @@ def _cell(element: _Element, row: _Element) -> tuple[Cell, bool]:
 
 def _rows_of(table: _Element) -> Iterator[_Element]:
     by_role = table.tag != "table"
-    if not by_role and _holds_cells(table):
+    if not by_role and is_row(table):
         yield table
     for element in table.iterdescendants():
-        row = element.get("role") == "row" if by_role else _is_row(element)
+        row = element.get("role") == "row" if by_role else is_row(element)
+        row = row and element.tag != "table"
         if row and _owner(element, table) is table:
             yield element
 
 
-def _is_row(element: _Element) -> bool:
-    """A row; or a head whose cells stand in it without one, as browsers show it all the same."""
-    return element.tag == "tr" or (element.tag in _GROUPS and _holds_cells(element))
+def is_row(element: _Element) -> bool:
+    """A row; or a head or a table whose cells stand in none, which browsers show as one."""
+    if element.tag == "tr":
+        return True
+    return element.tag in (*_GROUPS, "table") and any(map(is_cell, element))
 
 
-def _holds_cells(element: _Element) -> bool:
-    return any(inner.tag in _CELLS for inner in element)
+def is_cell(element: _Element) -> bool:
+    """A cell by its tag."""
+    return element.tag in _CELLS
 
 
 def _owner(element: _Element, table: _Element) -> _Element | None:

@@ -13,6 +13,7 @@ from charts.findings import FindingLog, Level
 from charts.readers.hidden import note_hidden
 from charts.readers.html_groups import grids_of_blocks
 from charts.readers.html_outline import outline_of
+from charts.readers.html_tables import is_cell, is_row
 from charts.readers.page_outline import sheets_of
 from charts.readers.source import MOST_TABLES, Claim, Reader, Source, UnusableSourceError, too_many
 from charts.readers.word_tables import with_word_tables
@@ -66,9 +67,10 @@ def _note_break(text: str, page: _Element, name: str, log: FindingLog) -> None:
     if opened <= closed:
         return
     log.add("truncated", name, name=name, what="")
-    rows = list(page.iter("tr"))
-    if rows and (parent := rows[-1].getparent()) is not None:
-        parent.remove(rows[-1])
+    rows = [one for one in page.iter() if is_row(one)]
+    for cell in list(rows[-1]) if rows else ():
+        if is_cell(cell):
+            rows[-1].remove(cell)
 
 
 def _without_code(text: str) -> str:

@@ -70,9 +70,12 @@ def test_spans_repeat_their_text_and_remember_where_it_stands() -> None:
 
 @pytest.mark.parametrize("head", ["<thead><th>Size<th>Chest</thead>", "<th>Size<th>Chest"])
 def test_a_head_whose_cells_stand_in_no_row_is_one(head: str) -> None:
-    found = read(page(f"<table>{head}<tbody><tr><td>S<td>86</tr></table>"), "a.html").sheet
+    table = f"<table>{head}<tbody><tr><td>S<td>86</tr></table>"
+    found = read(page(table), "a.html").sheet
     assert rows_of(found) == [["Size", "Chest"], ["S", "86"]]
     assert found.cells[0, 1].heading
+    nested = read(page(f"<table><tr><td>{table}</td></tr></table>"), "a.html").sheet
+    assert rows_of(nested) == [["Size", "Chest"], ["S", "86"]]
 
 
 def test_a_span_never_reaches_over_the_end_of_the_table() -> None:
