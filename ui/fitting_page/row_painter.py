@@ -129,7 +129,8 @@ class RowPainter:
         if cell is None or bars is None:
             self._paint_tape(spot, column, head, cell, both)
             return
-        self.pictures.paint(spot, (column, bars), partial(self._paint_bars, column, head, cell))
+        seen = (column, bars, Same(cell.spans))
+        self.pictures.paint(spot, seen, partial(self._paint_bars, column, head, cell))
         self.cells.tapes.paint_meeting(spot, head, cell, both)
 
     def _paint_bars(self, column: Column, head: TapeHead, cell: TapeCell, spot: Spot) -> None:

@@ -170,9 +170,11 @@ class FittingTable(PaintedRows):
             at = sheet.first_model
         heading = self.rows.heading_of(band)
         to = at if heading is None else heading
-        self._laying = True
-        self.setCurrentIndex(QModelIndex() if to is None else self.rows.index(to, column))
-        self._laying = False
+        wanted = QModelIndex() if to is None else self.rows.index(to, column)
+        if wanted != self.currentIndex():
+            self._laying = True
+            self.setCurrentIndex(wanted)
+            self._laying = False
         self._tell(-1 if at is None else at)
 
     def _current_changed(self, current: QModelIndex, before: QModelIndex) -> None:

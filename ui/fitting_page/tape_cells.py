@@ -65,7 +65,7 @@ class TapeCells:
         self._number(spot, cell, scale, both)
 
     def bars_in(self, head: TapeHead, cell: TapeCell | None) -> Hashable | None:
-        """All that ``paint_bars`` draws of a cell; None where the bars are not painted alone.
+        """How ``paint_bars`` draws the sizes of a cell; None where they are not painted alone.
 
         Winter layers lie below the bars, and names of sizes make way for the rider's line.
         """
@@ -74,7 +74,7 @@ class TapeCells:
         if head.centre_cm is None or self.dress.shape.names:
             return None
         notched = cell.crossing is Crossing.TOO_LONG
-        return cell.spans, cell.ink, notched, head.centre_cm, head.half_span_cm
+        return cell.ink, notched, head.centre_cm, head.half_span_cm
 
     def paint_bars(self, spot: Spot, head: TapeHead, cell: TapeCell) -> None:
         """The sizes of one tape, without the rider."""
