@@ -13,25 +13,20 @@ from typing import Final
 
 from charts.dimensions import Role, find_units, read_heading
 from charts.quantities import Unit
+from charts.readers.first_numbers import LINES_LOOKED_AT, ages_first, numbers_first
 from charts.readers.lines import Line, LineCell, LineTable
 from charts.readers.value_runs import (
-    Named,
     counted_values,
     holds_place,
     is_size,
     labels_in,
     named_values,
-    rises,
     sized_values,
     values_in,
 )
-from charts.schema import Dimension
 
 _MOST_NAME_LINES: Final = 3
-_LINES_LOOKED_AT: Final = 40
 _LONGEST_NAME: Final = 40
-_FEWEST_BARE: Final = 4
-"""Numbers without a word that can be the sizes; fewer stand alone in any letter."""
 _LINES_OF_AGES: Final = 12
 _AGE: Final = re.compile(
     r"\d{1,2}(?:\s?[-–/]\s?\d{1,2})? (?:years|yrs|jahre|ans|años|anni|anos|jaar|år|lat)\b",
@@ -40,8 +35,6 @@ _AGE: Final = re.compile(
 _AGES: Final = re.compile(
     rf"(?P<name>\D{{2,20}}?) (?P<ages>{_AGE.pattern}(?: {_AGE.pattern})+)", re.IGNORECASE
 )
-_AGE_ALONE: Final = re.compile(r"\d{1,2}(?:[-–/]\d{1,2})?")
-_FEWEST_AGES: Final = 3
 _IMPERIAL: Final = ('"', "”", "″", "''")
 _CUP: Final = re.compile(r"[A-K]{1,2}(?:[-/][A-K]{1,2})?")
 _LAST_WORD: Final = re.compile(r"[^\W\d_]+\.?\Z")
@@ -62,8 +55,8 @@ class _Walk:
 
 def run_table(lines: Sequence[Line]) -> LineTable | None:
     """The table whose sizes ``lines`` begin with; None when no line of values has as many."""
-    sizes = (labels_in(lines[0].text) or _ages_first(lines)) if lines else None
-    guessed = _numbers_first(lines) if sizes is None else None
+    sizes = (labels_in(lines[0].text) or ages_first(lines)) if lines else None
+    guessed = numbers_first(lines) if sizes is None else None
     sizes = sizes or guessed
     if sizes is None:
         return None
@@ -105,7 +98,7 @@ def _goes_on(text: str) -> bool:
 
 def run_below_sizes(lines: Sequence[Line]) -> LineTable | None:
     """The same with the sizes one a line: ``Size``, ``S``, ``M``, then a name and its values."""
-    filled = [line for line in lines[:_LINES_LOOKED_AT] if line.text.strip()]
+    filled = [line for line in lines[:LINES_LOOKED_AT] if line.text.strip()]
     texts = [line.text.strip() for line in filled]
     first = next((at for at, text in enumerate(texts) if is_size(text)), len(texts))
     end = next((at for at in range(first, len(texts)) if not is_size(texts[at])), len(texts))
@@ -121,44 +114,6 @@ def run_below_sizes(lines: Sequence[Line]) -> LineTable | None:
     while (step := _step(walk, at)) > 0:
         at += step
     return LineTable(walk.rows, walk.used, inferred=True) if walk.valued > 1 else None
-
-
-def _numbers_first(lines: Sequence[Line]) -> Named | None:
-    """``Méret 38 40 42``: rising numbers over lines of as many figures.
-
-    The word before them is unknown, or there is none and only names of measures stand below.
-    """
-    filled = [line for line in lines[:_LINES_LOOKED_AT] if line.text.strip()][:3]
-    first = named_values(filled[0].text) if len(filled) > 2 else None
-    if first is None or len(first.parts) < 3:
-        return None
-    found = [counted_values(line.text, len(first.parts)) for line in filled[1:]]
-    below = [one for one in found if one is not None and one.name]
-    even = len(below) == 2
-    numbers = all(one.isdigit() for one in first.parts) and rises(first.parts)
-    if not even or not numbers:
-        return None
-    if not first.name:
-        measures = all(read_heading(one.name).role is Role.MEASURE for one in below)
-        return first if measures and len(first.parts) >= _FEWEST_BARE else None
-    return first if read_heading(first.name).role is Role.UNKNOWN else None
-
-
-def _ages_first(lines: Sequence[Line]) -> Named | None:
-    """``Age 2/3 3/4 4/5`` over a measure with as many figures: the ages are the sizes."""
-    words = lines[0].text.split()
-    first = next((at for at, word in enumerate(words) if word[0].isdigit()), 0)
-    name, ages = " ".join(words[:first]), tuple(words[first:])
-    even = len(ages) >= _FEWEST_AGES and all(map(_AGE_ALONE.fullmatch, ages))
-    if not even or read_heading(name).dimension is not Dimension.AGE or not rises(ages):
-        return None
-    follows = next((one for one in lines[1:_LINES_LOOKED_AT] if one.text.strip()), None)
-    below = named_values(follows.text) if follows is not None else None
-    if below is None or len(below.parts) != len(ages):
-        return None
-    heading = read_heading(below.name)
-    measured = heading.role is Role.MEASURE and heading.dimension is not Dimension.AGE
-    return Named(name, ages) if measured else None
 
 
 def _step(walk: _Walk, at: int) -> int:
