@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from enum import StrEnum
 
 from charts.dimensions import HeadingReading
@@ -69,7 +69,13 @@ class Table:
     turned: bool = False
     gridded: bool = False
     over: tuple[At, ...] = ()
+    _of: dict[FieldKind, tuple[Field, ...]] = field(
+        default_factory=dict, init=False, repr=False, compare=False
+    )
 
     def of(self, kind: FieldKind) -> tuple[Field, ...]:
-        """The fields of one kind, from left to right."""
-        return tuple(field for field in self.fields if field.kind is kind)
+        """The fields of one kind, from left to right; every column asks for them."""
+        found = self._of.get(kind)
+        if found is None:
+            found = self._of[kind] = tuple(one for one in self.fields if one.kind is kind)
+        return found
