@@ -10,7 +10,7 @@ from collections.abc import Iterable
 from functools import cache, lru_cache
 from typing import Final, NamedTuple
 
-from charts.headings.parts import parts_of
+from charts.headings.parts import Hit, parts_of
 from charts.headings.whose import perhaps_the_garments, whose
 from charts.schema import Basis
 from charts.vocabulary import spellings, vocabulary
@@ -56,12 +56,10 @@ def told_apart(texts: Iterable[str]) -> bool:
     return bool(bodies and garments)
 
 
-def _measures(hits: Iterable[object]) -> bool:
+def _measures(hits: Iterable[Hit]) -> bool:
     """Whether a phrase names a known measure: "Body length" is no side."""
-    entries = (getattr(hit, "entry", None) for hit in hits)
-    return any(
-        one.dimension is not None for entry in entries if entry is not None for one in entry.columns
-    )
+    entries = (hit.entry for hit in hits if hit.entry is not None)
+    return any(one.dimension is not None for entry in entries for one in entry.columns)
 
 
 @cache

@@ -137,13 +137,8 @@ def _names_instead(one: Field, before: bool, field: Field, dimension: Dimension)
     clear = one.heading.role is Role.LABEL and not one.heading.candidates
     if before:
         headed = one.heading.role is Role.LABEL or not one.heads
-        return headed or _all_sure(one)
+        return headed or Content.of(one.cells).all_sure
     return clear and dimension is not Dimension.HEIGHT
-
-
-def _all_sure(field: Field) -> bool:
-    content = Content.of(field.cells)
-    return content.sure_labels == content.filled
 
 
 def _texts(field: Field) -> set[str]:

@@ -17,7 +17,9 @@ def headless(fields: Sequence[Field]) -> int | None:
     """
     bare = _bare(fields)
     first = next((n for n, field in enumerate(fields) if any(field.cells)), None)
-    return bare if bare is not None and (bare == first or _all_sure(fields[bare])) else None
+    if bare is None or bare == first:
+        return bare
+    return bare if Content.of(fields[bare].cells).all_sure else None
 
 
 def headless_inside(fields: Sequence[Field]) -> int | None:
@@ -38,8 +40,3 @@ def _bare(fields: Sequence[Field]) -> int | None:
     texts = [cell[0].text.strip() for cell in fields[bare[0]].cells if cell]
     named = all(look(text).label is not None for text in texts)
     return bare[0] if named and len(set(texts)) == len(texts) else None
-
-
-def _all_sure(field: Field) -> bool:
-    content = Content.of(field.cells)
-    return content.sure_labels == content.filled

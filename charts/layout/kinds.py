@@ -42,6 +42,11 @@ class Content:
         """Count the cells of a column."""
         return _counted(tuple(at.text for cell in cells for at in cell[:1]))
 
+    @property
+    def all_sure(self) -> bool:
+        """Whether every filled cell can be nothing but a size."""
+        return self.sure_labels == self.filled
+
     def most(self, count: int) -> bool:
         """Whether ``count`` is more than half of the filled cells."""
         return 2 * count > self.filled > 0

@@ -152,14 +152,9 @@ def _figures_beside_sizes(field: Field, fields: Sequence[Field]) -> Field:
     if not unnamed or content.most(content.sure_labels):
         return field
     others = [one for one in fields if one is not field and one.kind is FieldKind.LABEL]
-    if any(one.heading.role is Role.LABEL or _all_sure(one) for one in others):
+    if any(one.heading.role is Role.LABEL or Content.of(one.cells).all_sure for one in others):
         return replace(field, kind=FieldKind.VALUES)
     return field
-
-
-def _all_sure(field: Field) -> bool:
-    content = Content.of(field.cells)
-    return content.sure_labels == content.filled
 
 
 def _named_below_groups(fields: list[Field]) -> list[Field]:
