@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, field, replace
 from typing import TYPE_CHECKING, Final
@@ -20,6 +21,8 @@ _GROUPS: Final = ("thead", "tbody", "tfoot")
 _CELL_ROLES: Final = ("cell", "gridcell", "columnheader", "rowheader")
 _TABLE_ROLES: Final = ("table", "grid", "treegrid")
 _WIDEST: Final = 1_000
+# How a page's whole numbers are read: the HTML standard, "rules for parsing integers".
+_COUNT: Final = re.compile(r"\s*\+?([0-9]{1,5})(?![0-9])")
 
 
 @dataclass(slots=True)
@@ -172,10 +175,10 @@ def _area(element: _Element, rows_left: int) -> tuple[int, int]:
 
 
 def _span(element: _Element, *names: str) -> int:
+    """The count at the head of an attribute: like a browser, whatever follows it is let be."""
     for name in names:
-        text = (element.get(name) or "").strip()
-        if text.isascii() and text.isdigit() and len(text) < 6:
-            return int(text)
+        if counted := _COUNT.match(element.get(name) or ""):
+            return int(counted[1])
     return 1
 
 

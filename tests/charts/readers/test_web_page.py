@@ -78,6 +78,18 @@ def test_a_head_whose_cells_stand_in_no_row_is_one(head: str) -> None:
     assert rows_of(nested) == [["Size", "Chest"], ["S", "86"]]
 
 
+@pytest.mark.parametrize("two", ["2&quot;", " 2", "+2", "2px", "2.5", "02"])
+def test_a_span_is_counted_like_a_browser_counts_it(two: str) -> None:
+    body = f'<table><tr><th rowspan="{two}">Size<th>Chest</tr><tr><th>cm</tr></table>'
+    assert rows_of(read(page(body), "a.html").sheet) == [["Size", "Chest"], ["Size", "cm"]]
+
+
+@pytest.mark.parametrize("none", ["", "x", "-2", "&quot;2", "two"])
+def test_a_span_without_a_count_is_one(none: str) -> None:
+    body = f'<table><tr><td>S<td colspan="{none}">86<td>92</tr></table>'
+    assert rows_of(read(page(body), "a.html").sheet) == [["S", "86", "92"]]
+
+
 def test_a_span_never_reaches_over_the_end_of_the_table() -> None:
     body = "<table><tr><td rowspan=0>S<td colspan=x>86</tr><tr><td>92</tr></table>"
     assert read(page(body), "a.html").rows() == [["S", "86"], ["S", "92"]]
