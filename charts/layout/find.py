@@ -20,6 +20,7 @@ from charts.layout.looks import look
 from charts.layout.one_size import of_one_size
 from charts.layout.rows import Gap, Lone, Run, distinct, pieces
 from charts.layout.side_by_side import parted
+from charts.layout.sizes_above import named_above, only_of_a_section, only_sizes
 from charts.layout.stacked import heading_source_rows, split_run
 from charts.layout.told_headings import with_told_headings
 from charts.layout.view import At, View
@@ -47,6 +48,7 @@ class _Search:
     loose: list[At] = field(default_factory=list)
     gap: bool = False
     joined: bool = False  # no row stands between this run and the table before
+    shared: bool = False  # the sizes or headings of this run stand in the table before
 
 
 def find_tables(sheet: Sheet) -> Found:
@@ -127,21 +129,34 @@ def _take_run(search: _Search, view: View) -> None:
         _add(search, block)
         return
     alone = framed(view)
-    unnamed = not alone.complete or only_a_friend(alone.fields)
-    if unnamed and not _headed(view) and not _otherwise_headed(view):
-        for rows in (search.pending, _shared_rows(search)):
-            together = framed(view.with_rows((*rows, *view.rows))) if rows else None
-            if together is not None and together.complete and not only_a_friend(together.fields):
-                _continue(search, together, view)
-                return
+    together = _with_rows_above(search, view, alone)
+    search.shared = together is not None and not set(search.pending) & set(together.view.rows)
+    if together is not None:
+        _continue(search, together, view)
+        return
     if alone.labelled and alone.valued:
         _add(search, alone)
-    elif not alone.valued:
+    elif not alone.valued or only_sizes(view):
         search.pending = view.rows
         _texts(search, view)
     else:
         search.over_unread = len(search.titles)
         _texts(search, view)
+
+
+def _with_rows_above(search: _Search, view: View, alone: Frame) -> Frame | None:
+    """The run with the rows above that name its sizes or its columns; None where it has its own."""
+    unnamed = not alone.complete or only_a_friend(alone.fields)
+    unheaded = unnamed and not _headed(view) and not _otherwise_headed(view)
+    for rows in (search.pending, _shared_rows(search)):
+        together = framed(view.with_rows((*rows, *view.rows))) if rows else None
+        if together is None or not together.complete:
+            continue
+        if unheaded and not only_a_friend(together.fields):
+            return together
+        if named_above(alone, together, rows, waiting=rows is search.pending):
+            return together
+    return None
 
 
 def _headed(view: View) -> bool:
@@ -191,12 +206,19 @@ def _continue(search: _Search, together: Frame, view: View) -> None:
 def _add(search: _Search, frame: Frame) -> None:
     search.frames.append(frame)
     table = frame.table(tuple(search.titles), ())
-    if search.joined and search.tables and not search.titles:
+    if search.tables and _under_one_name(search):
         above = search.tables[-1]
         table = replace(table, over=above.titles or above.over)
     search.tables.append(table)
     search.titles, search.over_unread = [], 0
     search.pending = ()
+
+
+def _under_one_name(search: _Search) -> bool:
+    """Whether what stands above the table before holds here: only the kind of measure is named."""
+    if not search.titles:
+        return search.joined
+    return search.shared and all(only_of_a_section(at.text) for at in search.titles)
 
 
 def _texts(search: _Search, view: View) -> None:

@@ -1,0 +1,72 @@
+"""A row of sizes above the title of a section: ``Size | 34 | 36``, ``Body``, ``Bust | 80 | 84``.
+
+The section alone would take its sizes from a measure: a height that is the same in all of them,
+or a word for size that is a measure as well. The row that waits above the title names them.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Collection
+from typing import Final
+
+from charts.dimensions import Role
+from charts.identity import own_words
+from charts.layout.false_friends import measures_of
+from charts.layout.fields import Field, FieldKind
+from charts.layout.frames import Frame
+from charts.layout.looks import look
+from charts.layout.view import View
+from charts.schema import Basis
+
+_FEWEST_SIZES: Final = 2
+"""So many at least tell a row of sizes from a word with a figure behind it."""
+
+
+def only_sizes(view: View) -> bool:
+    """Whether each row is a word for size with the sizes behind it, of which numbers are some."""
+    rows = [[look(at.text) for at in view.row(row) if at is not None] for row in range(view.height)]
+    return all(
+        len(row) > _FEWEST_SIZES
+        and row[0].heading.role is Role.LABEL
+        and not row[0].value
+        and all(one.label is not None for one in row[1:])
+        for row in rows
+    )
+
+
+def only_of_a_section(title: str) -> bool:
+    """Whether a title says what is measured, the body or which garment, and not for whom."""
+    one = look(title)
+    of_what = one.heading.basis is not Basis.UNKNOWN and one.heading.dimension is None
+    return (of_what or not own_words(title)) and one.band is None and not one.sentence
+
+
+def named_above(alone: Frame, together: Frame, rows: Collection[int], *, waiting: bool) -> bool:
+    """Whether the sizes stand in ``rows`` and ``alone`` only names them by a measure.
+
+    Rows of a table before are not ``waiting``: another table may be looked up by its own heights,
+    so that there the measure has to be the same in several sizes.
+    """
+    own, above = _naming(alone), _naming(together)
+    if own is None or above is None or not together.complete or not above.heads:
+        return False
+    named = {at.row for at in above.heads} <= set(rows) and above.heading.role is Role.LABEL
+    return named and _only_measures(own) and (waiting or _repeats(own))
+
+
+def _naming(frame: Frame) -> Field | None:
+    """What names the sizes of a table whose sizes run across; None where lengths part them."""
+    named = [one for one in frame.fields if one.kind in {FieldKind.LABEL, FieldKind.LENGTH}]
+    plain = frame.view.turned and not frame.gridded and named
+    return named[0] if plain and named[0].kind is FieldKind.LABEL else None
+
+
+def _only_measures(field: Field) -> bool:
+    """Whether a measure heads it, in one sense at least, over figures alone."""
+    measured = field.heading.role is Role.MEASURE or bool(measures_of(field.heading))
+    return measured and all(look(at.text).value for cell in field.cells for at in cell)
+
+
+def _repeats(field: Field) -> bool:
+    texts = [at.text.strip() for cell in field.cells for at in cell]
+    return len(set(texts)) < len(texts)

@@ -1,0 +1,113 @@
+"""A row of sizes above the sections of a chart names the sizes of each of them."""
+
+from __future__ import annotations
+
+import pytest
+
+from charts.schema import Basis, Dimension
+from tests.charts.read_text import questions, ranges, table, values
+
+SECTIONS = {
+    "de": """Maßtabelle Damen
+Größe | 34 | 36 | 38
+Körpermaße in cm
+Körpergröße | 168 | 168 | 168
+Oberweite | 80 | 84 | 88
+Fertigmaße in cm
+Oberweite | 92 | 96 | 100
+Rückenlänge | 41 | 41 | 41""",
+    "fr": """Femme
+Taille | 34 | 36 | 38
+Mesures du corps (cm)
+Stature | 168 | 168 | 168
+Tour de poitrine | 80 | 84 | 88
+Mesures du vêtement fini (cm)
+Tour de poitrine | 92 | 96 | 100
+Longueur dos | 41 | 41 | 41""",
+    "en": """Ladies' jacket pattern
+Size | 34 | 36 | 38
+Body measurements in cm
+Height | 168 | 168 | 168
+Bust | 80 | 84 | 88
+Finished garment measurements in cm
+Bust | 92 | 96 | 100
+Back length | 41 | 41 | 41""",
+    "pl": """Damskie
+Rozmiar | 34 | 36 | 38
+Wymiary ciała w cm
+Wzrost | 168 | 168 | 168
+Obwód klatki piersiowej | 80 | 84 | 88
+Wymiary gotowego wyrobu w cm
+Obwód klatki piersiowej | 92 | 96 | 100
+Długość pleców | 41 | 41 | 41""",
+}
+
+
+@pytest.mark.parametrize("language", SECTIONS)
+def test_a_measure_that_is_the_same_in_all_sizes_names_none(language: str) -> None:
+    reading = table(SECTIONS[language])
+    assert [[size.label for size in chart.sizes] for chart in reading.charts] == [
+        ["34", "36", "38"],
+        ["34", "36", "38"],
+    ]
+    assert [chart.band for chart in reading.charts] == ["women", "women"]
+    chests = [one for one in ranges(reading) if one.dimension is Dimension.CHEST]
+    assert [one.basis for one in chests] == [Basis.BODY] * 3 + [Basis.FINISHED] * 3
+    assert questions(reading) == []
+
+
+@pytest.mark.parametrize("sizes", ["S | M | L", "8 | 10 | 12"])
+def test_three_sections_share_the_sizes_above_the_first(sizes: str) -> None:
+    text = f"""Size | {sizes}
+Body (cm)
+Height | 168 | 168 | 168
+Chest | 84 | 88 | 92
+Garment finished (cm)
+Chest | 96 | 100 | 104
+Back length | 60 | 60 | 60
+Garment laid flat (cm)
+Half chest | 48 | 50 | 52"""
+    reading = table(text)
+    labels = sizes.split(" | ")
+    assert [[size.label for size in chart.sizes] for chart in reading.charts] == [labels] * 3
+    assert questions(reading) == []
+
+
+def test_a_word_for_size_that_is_a_waist_names_no_size_below_the_sizes() -> None:
+    reading = table("""Größe | 34 | 36 | 38
+Körpermaße in cm
+Oberweite | 80 | 84 | 88
+Taille | 63 | 66 | 70""")
+    assert values(reading) == {
+        "34 chest": 80,
+        "36 chest": 84,
+        "38 chest": 88,
+        "34 waist": 63,
+        "36 waist": 66,
+        "38 waist": 70,
+    }
+
+
+def test_another_table_may_be_looked_up_by_its_own_heights() -> None:
+    reading = table("""Women
+Size | S | M | L
+Bust (cm) | 80 | 84 | 88
+Kids
+Height (cm) | 104 | 110 | 116
+Chest (cm) | 56 | 58 | 60""")
+    labels = [[size.label for size in chart.sizes] for chart in reading.charts]
+    assert labels == [["S", "M", "L"], ["104", "110", "116"]]
+    assert [chart.band for chart in reading.charts] == ["women", "kids"]
+
+
+def test_kinds_of_clothing_under_one_row_of_sizes_are_for_the_same_people() -> None:
+    reading = table("""Herren
+Größe | 46 | 48 | 50
+Jacken
+Brustumfang (cm) | 92 | 96 | 100
+Hosen
+Bundumfang (cm) | 80 | 84 | 88""")
+    assert [chart.band for chart in reading.charts] == ["men", "men"]
+    assert [[size.label for size in chart.sizes] for chart in reading.charts] == [
+        ["46", "48", "50"]
+    ] * 2
