@@ -13,6 +13,7 @@ from typing import Final
 from charts.cell_reading import CellReading, Expected, Quantity, Reading
 from charts.cell_text import clean
 from charts.grammar.both_units import Both, both_units
+from charts.grammar.broken_lines import unbroken
 from charts.grammar.compounds import compound_without_marks
 from charts.grammar.outcome import asked, in_doubt, outcome
 from charts.grammar.plain_forms import plain_form
@@ -72,7 +73,10 @@ def _read(text: str, expected: Expected) -> CellReading:
     cell = Cell(plain, folded, expected)
     if NUMBER not in cell.senses:
         return _UNREAD if any(map(str.isdigit, plain)) else _NOTE
-    return _whole_cell(cell) or _UNREAD
+    found = _whole_cell(cell)
+    if found is None and "\n" in plain and (joined := unbroken(cell)) is not None:
+        return _read(joined, expected)
+    return found or _UNREAD
 
 
 def _plainly(plain: str, expected: Expected) -> CellReading | None:
