@@ -35,6 +35,7 @@ from charts.layout.fields import Table
 from charts.layout.find import find_tables
 from charts.layout.joined_rows import ranges_joined
 from charts.layout.lists import laid_out
+from charts.layout.spans_lost import spans_restored
 from charts.readers.line_values import is_value
 from charts.schema import Chart, FileReading, UnitFrom
 from charts.sheet import Sheet
@@ -143,7 +144,8 @@ def _read_sheet(
 ) -> SheetReading:
     if left_out(sheet, answering):
         return SheetReading(sheet)
-    plain, dates = answered_sheet(*without_dates(ranges_joined(laid_out(sheet))), answering)
+    whole = ranges_joined(spans_restored(laid_out(sheet)))
+    plain, dates = answered_sheet(*without_dates(whole), answering)
     tables = answered_tables(plain, find_tables(plain).tables, answering)
     charts: list[Chart] = []
     titled = told.above + names_of_tables(tables)

@@ -3,11 +3,12 @@
 from __future__ import annotations
 
 from collections import Counter
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from dataclasses import replace
 
 from charts.dimensions import Role
 from charts.layout.fields import Field
+from charts.layout.looks import look
 from charts.quantities import METRIC
 from charts.schema import Dimension
 
@@ -18,7 +19,7 @@ def bands_carried(fields: Sequence[Field]) -> list[Field]:
     ``Women | | Men |`` over ``Chest | Waist | Chest | Waist``. Where no measure repeats, a band
     word may be the heading of one column only and is not carried.
     """
-    found = _units_carried(fields)
+    found = _groups_filled(_units_carried(fields))
     if not _repeats(found):
         return found
     band: str | None = None
@@ -31,6 +32,49 @@ def bands_carried(fields: Sequence[Field]) -> list[Field]:
         else:
             band = None
     return found
+
+
+def _groups_filled(fields: Sequence[Field]) -> list[Field]:
+    """``Women | | Men |`` over ``Chest | Hip | Chest | Waist``: each band over its own columns.
+
+    Columns between two bands can be nobody's but the first one's. So the last band has as many
+    as the longest before it; what comes after those may be anybody's.
+    """
+    found = list(fields)
+    starts = [number for number, field in enumerate(found) if _begins_band(field)]
+    groups = [list(_under(found, start)) for start in starts]
+    known = [
+        len(group)
+        for start, group, after in zip(starts, groups, starts[1:], strict=False)
+        if start + len(group) + 1 == after
+    ]
+    if not starts or len(known) < len(starts) - 1 or not any(known):
+        return found
+    for start, group in zip(starts, groups, strict=True):
+        for number in group[: max(known)]:
+            heading = replace(found[number].heading, band=found[start].heading.band)
+            found[number] = replace(found[number], heading=heading)
+    return found
+
+
+def _begins_band(field: Field) -> bool:
+    """A word for whom above the name of a measure."""
+    above = field.heading.band is not None and len(field.heads) > 1
+    return above and _measures(field) and look(field.heads[0].text).heading.role is Role.BAND
+
+
+def _under(fields: Sequence[Field], start: int) -> Iterator[int]:
+    """The columns to the right whose headings begin below the band that stands over ``start``."""
+    band, own = fields[start].heads[0], fields[start].heads[1]
+    for number in range(start + 1, len(fields)):
+        field = fields[number]
+        if not field.heads or field.heading.band is not None or not _measures(field):
+            return
+        first = field.heads[0]
+        beside = first.row - own.row if band.row != own.row else first.column - own.column
+        if beside < 0:
+            return
+        yield number
 
 
 def _units_carried(fields: Sequence[Field]) -> list[Field]:

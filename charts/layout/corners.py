@@ -52,10 +52,12 @@ def corner_missing(fields: Sequence[Field]) -> list[Field]:
     size stands where the name of the sizes is due and the last figures stand beside none.
     """
     found = list(fields)
+    end = max((_filled_to(field) for field in found), default=0)
     for number, field in enumerate(found):
         others = [one for one in found if one is not field and any(one.cells)]
-        if _too_far_in_front(field) and others and all(one.cells[-1] for one in others):
-            cells = (field.heads[:1], *field.cells[:-1])
+        ahead = _filled_to(field) == end - 1 and _too_far_in_front(field, end - 1)
+        if ahead and others and all(one.cells[end - 1] for one in others):
+            cells = (field.heads[:1], *field.cells[: end - 1], *field.cells[end:])
             nothing = HeadingReading(Role.UNKNOWN)
             found[number] = replace(
                 field, kind=FieldKind.LABEL, heads=(), heading=nothing, cells=cells
@@ -63,13 +65,21 @@ def corner_missing(fields: Sequence[Field]) -> list[Field]:
     return found
 
 
-def _too_far_in_front(field: Field) -> bool:
-    """Whether a heading is a size like those below it, and the last of them is blank."""
-    if len(field.heads) != 1 or len(field.cells) < _FEWEST or field.cells[-1]:
+def _filled_to(field: Field) -> int:
+    """How many of its cells there are up to the last filled one.
+
+    Behind a table that stands above or below a wider one all are blank.
+    """
+    return max((number for number, cell in enumerate(field.cells, 1) if cell), default=0)
+
+
+def _too_far_in_front(field: Field, sizes: int) -> bool:
+    """Whether a heading is a size like the ``sizes`` cells below it, which are all filled."""
+    if len(field.heads) != 1 or sizes < _FEWEST - 1:
         return False
-    looks = [look(at.text) for at in (*field.heads, *(c[0] for c in field.cells[:-1] if c))]
+    looks = [look(at.text) for at in (*field.heads, *(c[0] for c in field.cells[:sizes] if c))]
     kinds = {one.label.kind for one in looks if one.label is not None and not one.heads}
-    filled = len(looks) == len(field.cells)
+    filled = len(looks) == sizes + 1
     return filled and len(kinds) == 1 and all(one.label is not None for one in looks)
 
 

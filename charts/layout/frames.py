@@ -24,7 +24,7 @@ from charts.layout.kinds import Content, kind_of
 from charts.layout.labels_by_length import with_labels_by_length
 from charts.layout.lengths import with_lengths
 from charts.layout.lists_in_cells import parted_lists
-from charts.layout.missing_corner import heading_missing
+from charts.layout.missing_corner import groups_missing, heading_missing
 from charts.layout.odd_lines import sorted_out
 from charts.layout.settle import settled
 from charts.layout.side_heads import sides_carried
@@ -99,11 +99,16 @@ def frame(view: View) -> Frame:
     """The view as it stands, read as a table with sizes down the rows."""
     rows = heading_rows(view)
     slipped = heading_missing(view, rows)
+    apart = groups_missing(view, rows)
     fields: list[Field] = []
     first = next((n for n in range(view.width) if any(view.column(n))), 0)
     left: HeadingReading | None = None
     for column in range(view.width):
         heads = heads_of(view, column - slipped, rows) if column >= slipped else ()
+        if apart:
+            heads = (heads_of(view, column - 1, 1) if column else ()) + heads_of(view, column, 2)[
+                -1:
+            ]
         heading = combined(heads)
         goes_on = continues(heading) and not names_itself(heads, fields)
         if left is not None and (goes_on or _band_below(view, column, heads, rows)):

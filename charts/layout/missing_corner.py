@@ -40,6 +40,25 @@ def heading_missing(view: View, rows: int) -> int:
     return 1 if sure or _told_by_figures(heads[:-1], columns) else 0
 
 
+def groups_missing(view: View, rows: int) -> int:
+    """1 when only the upper headings belong one column further to the right, else 0.
+
+    ``Chest | | Waist`` over ``Size | from | to | from | to``, whose first cell, blank in the
+    source, is lost: the measures stand over the sizes and over every second end.
+    """
+    if rows != 2 or view.width < 3 or view.at(0, view.width - 1) is not None:
+        return 0
+    lower = [combined(heads_of(view, column, rows)[-1:]) for column in range(view.width)]
+    ends = [one.role for one in lower[1:]]
+    while ends and ends[-1] is Role.UNKNOWN:
+        ends.pop()  # nothing stands there: another table of the sheet is wider
+    pairs = [Role.LOW_END, Role.HIGH_END] * (len(ends) // 2)
+    upper = {column for column in range(view.width) if view.at(0, column) is not None}
+    over = {2 * number for number in range(len(ends) // 2)}
+    sizes = lower[0].role is Role.LABEL and view.at(1, 0) is not None
+    return 1 if sizes and ends and ends == pairs and upper == over else 0
+
+
 def _told_by_figures(heads: Sequence[HeadingReading], columns: Columns) -> bool:
     """Whether the figures are usual one heading further on, and not under their own."""
     labels = columns[0]

@@ -151,22 +151,27 @@ def _evenness(rows: Sequence[Row]) -> float:
 
 
 def _score(rows: Sequence[Row]) -> float:
-    """Share of rows with the usual width, times the share of cells that look like a chart's."""
+    """Share of rows with the usual width, times the share of cells that look like a chart's.
+
+    Where two widths are as usual, as two rows of headings over two of figures, the better counts.
+    """
     filled = [row for row in rows if any(field.strip() for field in row.fields)]
     # A lone field behind a separator is an indented line: it parts nothing.
-    wide = [len(row.fields) for row in filled if sum(map(_filled, row.fields)) > 1]
-    if not wide:
-        return 0.0
-    usual, count = Counter(wide).most_common(1)[0]
-    if count < 2:
-        return 0.0
-    fields = (field for row in filled if len(row.fields) == usual for field in row.fields)
+    wide = Counter(len(row.fields) for row in filled if sum(map(_filled, row.fields)) > 1)
+    most = max(wide.values(), default=0)
+    usual = [width for width, count in wide.items() if count == most > 1]
+    return max((most / len(filled) * _like_a_chart(filled, one) for one in usual), default=0.0)
+
+
+def _like_a_chart(rows: Sequence[Row], width: int) -> float:
+    """How many cells of the rows of this width are values or short words; 0 without values."""
+    fields = (field for row in rows if len(row.fields) == width for field in row.fields)
     cells = [text for field in fields if (text := tidy(field))]
     values = [field for field in cells if is_value(field)]
     if not values:
         return 0.0
     like = len(values) + sum(1 for field in cells if _LABEL.fullmatch(field))
-    return count / len(filled) * (0.1 + like / max(1, len(cells)))
+    return 0.1 + like / len(cells)
 
 
 def _filled(field: str) -> bool:
