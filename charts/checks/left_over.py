@@ -9,6 +9,7 @@ import re
 from collections.abc import Iterable, Sequence
 from typing import Final
 
+from charts.checks.alike_lines import alike_lines
 from charts.findings import FindingLog
 from charts.layout.fields import FieldKind, Table
 from charts.layout.looks import look
@@ -61,11 +62,14 @@ def rows_left(sheet: Sheet, tables: Sequence[Table]) -> list[tuple[int, int]]:
 def _left(sheet: Sheet, tables: Sequence[Table]) -> list[tuple[tuple[int, int], int]]:
     """The cells with figures of measures that are in no field, and how many each has."""
     used = set(_cells_of(tables))
-    return [
-        (at, count)
+    free = [
+        (at, cell.text)
         for at, cell in sorted(sheet.cells.items())
-        if at not in used and cell.shared_from is None and (count := _figures(cell.text))
+        if at not in used and cell.shared_from is None
     ]
+    alike = alike_lines(free)
+    counted = ((at, _figures(text) or alike.get(at, 0)) for at, text in free)
+    return [(at, count) for at, count in counted if count]
 
 
 def _without_marks(
