@@ -24,7 +24,7 @@ _SIZE_LIKE: Final = re.compile(r"\d?X*[SML][SMLRT]{0,2}(?:/\d{2}(?:[-–]\d{2})?
 """The letters of sizes in an order that no list has, with what is printed behind them."""
 _BULLET: Final = re.compile(r"\s*[•▪◦●○·*‣–—-]\s+(?=[^\W_])")
 _NAME: Final = r"(?:\d{1,2}[^\W\d_]{1,4}|[^\d:=]*[^\W\d_])"
-_LIST_ITEM: Final = re.compile(
+LIST_ITEM: Final = re.compile(
     rf"(?:{_BULLET.pattern})?{_NAME}(?:\s*[=→]|\s[–—-]\s)|{_BULLET.pattern}{_NAME}\s*:"
 )
 """``Small - 86 cm``, ``• 2X: 86 cm``: an item of a list, which is no row of columns."""
@@ -116,7 +116,7 @@ def _readings(lines: Sequence[Line], rows: Sequence[_Row]) -> Iterator[tuple[_Ro
 def _row(text: str, number: int) -> _Row | None:
     """A size and its values; the bullet of a list before it is no part of the size."""
     text = text.strip()
-    if _LIST_ITEM.match(text):
+    if LIST_ITEM.match(text):
         return None
     bullet = _BULLET.match(text)
     text = text[bullet.end() :] if bullet is not None else text

@@ -18,6 +18,7 @@ from charts.readers.line_columns import column_table
 from charts.readers.line_crossed import crossed_table
 from charts.readers.line_glued import glued_table
 from charts.readers.line_glued_ranges import glued_ranges_table
+from charts.readers.line_headed import headed_table
 from charts.readers.line_labels_last import labels_last_table
 from charts.readers.line_listed import listed_table
 from charts.readers.line_prose import prose_table
@@ -33,6 +34,19 @@ from charts.readers.lines import Line, LineTable
 from charts.readers.plain_text import tidy
 from charts.readers.source import MOST_CELLS, too_many
 from charts.sheet import Cell
+
+
+def _row_table(lines: Sequence[Line]) -> LineTable | None:
+    """Rows of single blanks: broken over lines, or told by headings; the more lines the better."""
+    plain = row_table(lines)
+    if plain is None:
+        return headed_table(lines)
+    for at in range(_LINES_OF_TITLES):
+        told = headed_table(lines[at:])
+        if told is not None:
+            return plain if at + told.used <= plain.used else told if at == 0 else None
+    return plain
+
 
 _FINDERS: Final[tuple[Callable[[Sequence[Line]], LineTable | None], ...]] = (
     listed_table,
@@ -55,7 +69,7 @@ _FINDERS: Final[tuple[Callable[[Sequence[Line]], LineTable | None], ...]] = (
     crossed_table,
     run_table,
     column_table,
-    row_table,
+    _row_table,
     block_table,
     cell_table,
     run_below_sizes,
@@ -63,6 +77,7 @@ _FINDERS: Final[tuple[Callable[[Sequence[Line]], LineTable | None], ...]] = (
 )
 _GLUED_TITLE: Final = re.compile(r"(?<=\d[./-]\d\d)(?=[^\W\d_]{4})")
 """Where a page's date ran into the title behind it: ``25/11/19GARMENT MEASUREMENTS``."""
+_LINES_OF_TITLES: Final = 4
 _LINES_AHEAD: Final = 600  # a table of one cell a line has no more
 
 

@@ -12,6 +12,7 @@ from charts.findings import FindingLog
 from charts.readers.delimited import parsed_rows, separator_of
 from charts.readers.line_brackets import bracket_table
 from charts.readers.line_choosing import choosing_table
+from charts.readers.line_headed import headed_table
 from charts.readers.line_marks import without_marks
 from charts.readers.line_prose import prose_table
 from charts.readers.line_series import series_table
@@ -27,6 +28,15 @@ _LINE_ENDINGS: Final = [one for one in TEXT_ENDINGS if one not in ("csv", "tsv",
 _FIRST_LINES: Final = 200
 _FEWEST_LONE: Final = 4
 _RULE: Final = frozenset("-:=+ ")
+_WITH_COMMAS: Final = (
+    prose_table,
+    bracket_table,
+    series_table,
+    choosing_table,
+    told_table,
+    headed_table,
+)
+"""What reads lines whose commas and bars part no cells."""
 
 
 def _claims(source: Source) -> Claim:
@@ -51,11 +61,7 @@ def _holds_prose(text: str) -> bool:
     if text.count("\t") >= text.count("\n"):
         return False  # columns parted by tabs are no sentences
     lines = numbered(text[:20_000])[:_FIRST_LINES]
-    return any(
-        find(lines[at:]) is not None
-        for at in range(len(lines))
-        for find in (prose_table, bracket_table, series_table, choosing_table, told_table)
-    )
+    return any(find(lines[at:]) is not None for at in range(len(lines)) for find in _WITH_COMMAS)
 
 
 def _open(source: Source, log: FindingLog) -> tuple[Sheet, ...]:

@@ -24,18 +24,21 @@ _UNIT: Final = (
 _FEET: Final = rf"\d\s?['’′]\s?(?:{_FIGURE}\s?[\"”″]?)?"
 _JOINT: Final = r"(?:\s*[-‐‑‒–—―−~]\s*|\s+(?:to|bis|à|a|al|tot|til|till|do|až|até|до)\s+)"
 _LIMIT: Final = (
-    r"(?:[<>≤≥~]\s*|(?:up to|under|over|above|below|bis|ab|unter|über|jusqu['’]à|fino a|hasta|até"
+    r"(?:[<>≤≥~±]\s*|(?:ca|approx|env|cca)\.?\s?|(?:circa|about|etwa|environ)\s+"
+    r"|(?:up to|under|over|above|below|bis|ab|unter|über|jusqu['’]à|fino a|hasta|até"
     r"|tot|vanaf|op til|do|od|до|от)\s+)?"
 )
-_ONE: Final = rf"(?:{_FEET}|{_FIGURE}{_UNIT})"
+_STONE: Final = r"\d{1,2}\s?st\.?\s?\d{1,2}(?:\s?lbs?)?"
+_ONE: Final = rf"(?:{_FEET}|{_STONE}|{_FIGURE}{_UNIT})"
 _WHOLE: Final = rf"{_LIMIT}{_ONE}(?:{_JOINT}{_ONE})?(?:\+|\s\+(?=\s*\Z))?"
 _METRIC: Final = rf"{_LIMIT}{_FIGURE}(?:{_JOINT}{_FIGURE})?\s?(?:cm|kg)"
 _IMPERIAL: Final = rf"{_LIMIT}{_FIGURE}(?:{_JOINT}{_FIGURE})?\s?(?:''|’’|′′|[\"”″“]|in\b|lbs?\b)"
 _SAME: Final = rf"(?:{_METRIC}\s?/\s?{_IMPERIAL}|{_IMPERIAL}\s?/\s?{_METRIC})"
 """The same in both units, each with its own: ``86 - 92 cm / 33 3/4 to 36 1/4"``."""
-_VALUE: Final = re.compile(rf"(?:{_SAME}|{_WHOLE}(?:\s*\({_WHOLE}\))?)(?=\s|\Z)", re.IGNORECASE)
+VALUE: Final = re.compile(rf"(?:{_SAME}|{_WHOLE}(?:\s*\({_WHOLE}\))?)(?=\s|\Z)", re.IGNORECASE)
+"""One whole value, in one unit or in two."""
 _AGE_OR_VALUE: Final = re.compile(
-    rf"(?:\d{{1,2}}\s?[-–]\s?\d{{1,2}}\s?[MY](?=\s)|{_VALUE.pattern})", re.IGNORECASE
+    rf"(?:\d{{1,2}}\s?[-–]\s?\d{{1,2}}\s?[MY](?=\s)|{VALUE.pattern})", re.IGNORECASE
 )
 _YEARS: Final = re.compile(r"\d{1,2}Y", re.IGNORECASE)
 _BRACKETED: Final = re.compile(rf"\(\s*{_WHOLE}\s*\)(?=\s|\Z)", re.IGNORECASE)
@@ -77,7 +80,7 @@ class Named(NamedTuple):
 def values_in(text: str) -> tuple[str, ...]:
     """The values that ``text`` consists of, each whole; none when anything else stands in it."""
     text = text.strip()
-    return _values(text, _BRACKETED if text.startswith("(") else _VALUE)  # around each, or none
+    return _values(text, _BRACKETED if text.startswith("(") else VALUE)  # around each, or none
 
 
 def _values(text: str, value: re.Pattern[str]) -> tuple[str, ...]:
@@ -173,10 +176,8 @@ def sized_values(text: str) -> Named | None:
 
 def figures_among(text: str) -> int:
     """How many whole values stand in a line that has at least as many of them as words."""
-    found = [
-        one for one in _VALUE.finditer(text[:_LONGEST_LINE]) if _starts_word(text, one.start())
-    ]
-    words = _VALUE.sub(" ", text[:_LONGEST_LINE]).split()
+    found = [one for one in VALUE.finditer(text[:_LONGEST_LINE]) if _starts_word(text, one.start())]
+    words = VALUE.sub(" ", text[:_LONGEST_LINE]).split()
     return len(found) if len(found) >= len(words) else 0
 
 
