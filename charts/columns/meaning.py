@@ -19,7 +19,7 @@ from charts.columns.fitting import (
 )
 from charts.columns.named_around import axis_of_heights, named_around, noted
 from charts.columns.nameless_ends import between_heights
-from charts.columns.scale import bare_unit
+from charts.columns.scale import bare_unit, title_unit
 from charts.columns.small_bodies import may_be_a_childs
 from charts.columns.words import Surroundings, girth_around
 from charts.dimensions import HeadingReading, Role, read_heading
@@ -203,6 +203,9 @@ def _between_readings(column: Column, around: Surroundings) -> Column:
     fitting = [dim for dim in dimensions if fits(column.field, dim, limits=telling)]
     if len(fitting) > 1 and column.unit is None and (unit := bare_unit(around)):
         fitting = [dim for dim in fitting if fits(column.field, dim, unit, limits=telling)]
+    if column.unit is None and (unit := title_unit(around)):
+        likely = [dim for dim in dimensions if fits(column.field, dim, unit)]
+        fitting = [dim for dim in fitting if dim in likely] or likely
     fitting = fitting or [dim for dim in dimensions if fits(column.field, dim)] or dimensions
     girth = dimensions[:1] in ([Dimension.CHEST], [Dimension.WAIST], [Dimension.HIP])
     half_known = girth and bool(column.field.heading.rest)
@@ -305,7 +308,17 @@ def _unknown(column: Column, around: Surroundings) -> Column:
         heading=column.heading,
         near=", ".join(near),
     )
-    return replace(column, nameless=True).asking(ident)
+    role = column.role if _may_be_an_end(column, around) else Role.MEASURE
+    return replace(column, nameless=True, role=role).asking(ident)
+
+
+def _may_be_an_end(column: Column, around: Surroundings) -> bool:
+    """``Pocket from side seam`` says where something is measured from, where no column says to."""
+    other = _ENDS - {column.role}
+    return column.role in _ENDS and (
+        not column.field.heading.rest
+        or any(field.heading.role in other for field in around.table.of(FieldKind.VALUES))
+    )
 
 
 def _silent(column: Column) -> bool:

@@ -6,13 +6,14 @@ height in inches.
 
 from __future__ import annotations
 
+import re
 from decimal import Decimal
 from itertools import islice
 from typing import Final
 
 from charts.columns.fitting import printed_figures
-from charts.columns.words import Surroundings, family_of
-from charts.dimensions import Role, plausible
+from charts.columns.words import Surroundings, family_of, of_family
+from charts.dimensions import Role, find_units, plausible
 from charts.layout.fields import Field, FieldKind
 from charts.quantities import Family, Unit
 from charts.schema import Dimension
@@ -22,6 +23,22 @@ _LOOKED_AT: Final = 12
 LONGEST_CM: Final = Decimal(250)
 """No length of a body or a garment is more (common practice, no source)."""
 _LONGEST_IN: Final = Decimal(100)
+_FIGURE_WITH_UNIT: Final = re.compile(
+    r"\d[\d.,/ –-]*(?:[\"'”’″′]|[^\W\d_]{1,6}\b|[cz]ent[ií]m\w+|millim\w+|kilogr\w+)?",
+    re.IGNORECASE,
+)
+
+
+def said_at_large(text: str) -> tuple[Unit, ...]:
+    """The units a text names for all figures; "to the nearest 1/2 in" names one for its own."""
+    return find_units(_FIGURE_WITH_UNIT.sub(" ", text))
+
+
+def title_unit(around: Surroundings) -> Unit | None:
+    """The one unit of length that the titles of the table print, ``(all in cm)``."""
+    titles = (at.text for at in around.table.titles)
+    found = {unit for text in titles for unit in of_family(said_at_large(text), Family.LENGTH)}
+    return found.pop() if len(found) == 1 else None
 
 
 def bare_unit(around: Surroundings) -> Unit | None:

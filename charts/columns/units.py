@@ -15,9 +15,9 @@ from charts.columns.fitting import fits, printed_figures
 from charts.columns.halves_in_unit import halves_in_unit
 from charts.columns.lengths_beside import refuted_by_girths
 from charts.columns.meaning import Column
-from charts.columns.scale import LONGEST_CM
+from charts.columns.scale import LONGEST_CM, said_at_large
 from charts.columns.words import Surroundings, family_of, of_family
-from charts.dimensions import Role, find_units, plausible
+from charts.dimensions import Role, plausible
 from charts.findings import Candidate
 from charts.layout.fields import FieldKind
 from charts.notation import Expected, read_cell
@@ -29,10 +29,6 @@ _TRIED: Final[dict[Family, tuple[Unit, ...]]] = {
     Family.MASS: (Unit.KG, Unit.LB),
     Family.AGE: (Unit.YEARS,),
 }
-_FIGURE_WITH_UNIT: Final = re.compile(
-    r"\d[\d.,/ –-]*(?:[\"'”’″′]|[^\W\d_]{1,6}\b|[cz]ent[ií]m\w+|millim\w+|kilogr\w+)?",
-    re.IGNORECASE,
-)
 _SYSTEMS: Final = (
     (re.compile(r"\bm[eé]tri(?:c|sch|que|co|ca|sk|czn)", re.IGNORECASE), (Unit.CM, Unit.KG)),
     (re.compile(r"\bimp[eé]ri(?:al|ale|aux)\b|\bzöllig", re.IGNORECASE), (Unit.IN, Unit.LB)),
@@ -63,7 +59,7 @@ def _said(column: Column, around: Surroundings) -> Column:
         return replace(column, unit=own[0], unit_from=said)
     column = replace(column, unit=None)
     for words in (*around.words, *around.far):
-        units = of_family(_said_at_large(words.text), family) or _of_system(words.text, family)
+        units = of_family(said_at_large(words.text), family) or _of_system(words.text, family)
         if len(set(units)) == 1 and _can_be(column, units[0]):
             return replace(column, unit=units[0], unit_from=words.kind)
         if len(units) == 2 and _prints_both(column, units):
@@ -111,11 +107,6 @@ def _prints_both(column: Column, units: tuple[Unit, ...]) -> bool:
     cells = [cell[0] for cell in column.field.cells if cell]
     both = sum(read_cell(at.text, expected).also is not None for at in cells)
     return 2 * both > len(cells)
-
-
-def _said_at_large(text: str) -> tuple[Unit, ...]:
-    """The units a text names for all figures; "to the nearest 1/2 in" names one for its own."""
-    return find_units(_FIGURE_WITH_UNIT.sub(" ", text))
 
 
 def _of_system(text: str, family: Family) -> tuple[Unit, ...]:

@@ -48,3 +48,14 @@ def test_the_length_of_yarn_is_no_measure() -> None:
 def test_countries_over_numbers_are_systems_of_sizes() -> None:
     for word in ("欧洲", "美国", "韩国", "한국", "США", "Germany", "EE.UU."):
         assert read_heading(word).role is Role.LABEL
+
+
+def test_a_place_to_measure_to_makes_no_open_end_of_an_unknown_measure() -> None:
+    reading = table("Size | Chest (cm) | Nape to floor (cm)\nS | 84-88 | 140\nM | 88-92 | 142")
+    assert values(reading)["S other"] == 140
+    assert questions(reading) == ["heading-unknown"]
+
+
+def test_both_ends_of_an_unknown_measure_stay_a_range() -> None:
+    reading = table("Size | Zorbo from | Zorbo to | Chest (cm)\nS | 20 | 24 | 84\nM | 24 | 28 | 88")
+    assert values(reading)["S other"] == (20, 24)

@@ -71,3 +71,10 @@ def test_the_words_that_are_known_stand_when_a_near_heading_is_looked_for(headin
 def test_short_words_met_in_charts(heading: str, due: Dimension) -> None:
     reading = read_heading(heading)
     assert (reading.role, reading.dimension, reading.candidates) == (Role.MEASURE, due, ())
+
+
+def test_a_doubtful_heading_keeps_the_unit_of_the_title() -> None:
+    heading = "Height v-neck opening, V-hals"
+    reading = table(f"Sizes (cm)\nSize | Chest | {heading}\nS | 90 | 14\nM | 96 | 15\nL | 102 | 16")
+    assert values(reading)["L other"] == 16
+    assert questions(reading) == []
