@@ -82,6 +82,7 @@ def _read(text: str, language: str | None) -> HeadingReading:
         parts.words if is_strange and not heads_nothing else "",
         _one_of({one.language for one in found.meanings}) or None,
         _garment_sign(found, parts.hits),
+        _across(found, parts.hits),
         _rest(found, parts.hits),
     )
 
@@ -135,6 +136,15 @@ def _garment_sign(found: Meant, hits: Sequence[Hit]) -> bool:
     if len(found.candidates) > 1 or not found.meanings or "body" in parts:
         return False
     return all(one.garment or one.basis in {Basis.FLAT, Basis.FINISHED} for one in found.meanings)
+
+
+def _across(found: Meant, hits: Sequence[Hit]) -> bool:
+    """Whether one of the words is for a width, alone or within a phrase: ``body width``."""
+    if not found.meanings:
+        return False
+    words = {word for hit in hits for word in hit.phrase.split()}
+    named = (hit.entry for word in words for hit in parts_of(word).hits)
+    return any("garment" in entry.parts for entry in named if entry is not None)
 
 
 def _rest(found: Meant, hits: Sequence[Hit]) -> str:

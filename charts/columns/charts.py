@@ -25,6 +25,7 @@ from charts.columns.sides import with_sides
 from charts.columns.sides_of_rows import of_side, sides_of_rows
 from charts.columns.small_weights import weighed_in_grams
 from charts.columns.suspects import suspected
+from charts.columns.taken_for import taken_for_garments
 from charts.columns.units import with_units
 from charts.columns.values import Filled, filled
 from charts.columns.words import Surroundings, notes_of, title_of
@@ -44,7 +45,8 @@ def charts_of(around: Surroundings) -> list[Chart]:
     named = weighed_in_grams(backs_doubted(named, around))
     named = with_sides(named, around)
     columns = with_basis(with_units(named, around), around)
-    columns = with_months(suspected(columns, around), around)
+    columns = taken_for_garments(suspected(columns, around), around)
+    columns = with_months(columns, around)
     each = rows_in_another_unit([filled(column, around) for column in columns], around)
     read = paired(short_rows_asked(each, around), around)
     read = without_doubles(read, around)

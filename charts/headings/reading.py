@@ -36,9 +36,10 @@ class HeadingReading:
     ``candidates`` are the readings of a false friend, the likelier first; ``role`` and
     ``dimension`` are then the first of them, ``basis`` what all of them share.
     ``garment_sign`` tells that a word stands there by which garments are measured (width, laid
-    flat, finished). ``slips`` are known measures that the heading is one slip of typing away from;
-    ``strange`` is an unknown heading in normal form (``near.near_headings`` says what it
-    resembles). ``rest`` are the words that were not understood, in normal form.
+    flat, finished), ``across`` that it is a word for a width. ``slips`` are known measures that
+    the heading is one slip of typing away from; ``strange`` is an unknown heading in normal form
+    (``near.near_headings`` says what it resembles). ``rest`` are the words that were not
+    understood, in normal form.
     """
 
     role: Role
@@ -53,4 +54,5 @@ class HeadingReading:
     strange: str = ""
     language: str | None = None
     garment_sign: bool = False
+    across: bool = False
     rest: str = ""

@@ -159,6 +159,7 @@ def _merged(parts: Sequence[HeadingReading]) -> HeadingReading:
         band=_last(parts, "band", None),
         candidates=said.candidates or _friends(parts, head),
         garment_sign=any(part.garment_sign for part in parts),
+        across=any(part.across for part in parts),
     )
 
 
@@ -224,4 +225,5 @@ def continued(reading: HeadingReading, left: HeadingReading) -> HeadingReading:
         band=reading.band or left.band,
         candidates=left.candidates,
         garment_sign=left.garment_sign,
+        across=left.across,
     )
