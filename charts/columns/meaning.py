@@ -20,7 +20,7 @@ from charts.columns.fitting import (
 from charts.columns.named_around import axis_of_heights, named_around, noted
 from charts.columns.nameless_ends import between_heights
 from charts.columns.scale import bare_unit, title_unit
-from charts.columns.small_bodies import may_be_a_childs
+from charts.columns.small_bodies import may_be_a_childs, may_be_a_long_garments
 from charts.columns.words import Surroundings, girth_around
 from charts.dimensions import HeadingReading, Role, read_heading
 from charts.findings import Candidate
@@ -217,6 +217,8 @@ def _between_readings(column: Column, around: Surroundings) -> Column:
     chosen = replace(column, dimension=fitting[0]) if fitting else column
     if _perhaps_the_back(chosen, around):
         return _asked(chosen, [Dimension.OTHER, Dimension.BACK_LENGTH], around)
+    if fitting == [Dimension.HEIGHT] and may_be_a_long_garments(column.field, around):
+        return _asked(chosen, [Dimension.HEIGHT, Dimension.OTHER], around)
     if too_much_said(column.field, dimensions):
         taken_first = sorted(dimensions, key=lambda dim: dim is not chosen.dimension)
         return _asked(chosen, taken_first, around)

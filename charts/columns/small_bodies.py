@@ -12,9 +12,11 @@ from dataclasses import replace
 from decimal import Decimal
 from typing import Final
 
+from charts.columns.band_words import band_around
 from charts.columns.fitting import fits, printed_figures
 from charts.columns.words import Surroundings
 from charts.dimensions import Role
+from charts.headings.bands import CHILDREN
 from charts.layout.fields import Field, FieldKind
 from charts.layout.looks import look
 from charts.layout.view import At
@@ -33,6 +35,8 @@ _LENGTHS_CM: Final = (Decimal(25), Decimal(130))
 source)."""
 
 
+_LONG_GARMENTS_CM: Final = (Decimal(60), Decimal(135))
+"""How long shirts, coats and belts are (common practice, no source)."""
 _MEDIANS_CM: Final = tuple(
     (Decimal(age), Decimal(tall))
     for age, tall in (
@@ -64,6 +68,26 @@ def may_be_a_childs(one: Field, around: Surroundings) -> bool:
     return (_is_long(one) and _small_body(fields)) or _as_tall_as_their_ages(one, fields)
 
 
+def may_be_a_long_garments(one: Field, around: Surroundings) -> bool:
+    """Whether a word for a length over 60 to 135 cm may be how long a coat or a belt is.
+
+    So tall are only children: without their ages, their weights or a word for them nearby nobody
+    can tell.
+    """
+    if (Role.MEASURE, Dimension.OTHER) not in one.heading.candidates:
+        return False
+    fields = around.table.fields
+    ages = any(field.heading.dimension is Dimension.AGE for field in fields)
+    names = [cell for field in around.table.of(FieldKind.LABEL) for cell in field.cells]
+    aged = any(_years(cell) is not None or _of_a_child(cell) for cell in names)
+    worn_by_children = {one.heading.band, band_around(around)} & CHILDREN
+    if ages or aged or _small_body(fields) or worn_by_children:
+        return False
+    figures = _in_cm(one)
+    low, high = _LONG_GARMENTS_CM
+    return bool(figures) and all(low <= value <= high for value in figures)
+
+
 def _as_tall_as_their_ages(one: Field, fields: Sequence[Field]) -> bool:
     """Whether sizes are ages, ``1 a 2 años``, and each figure is about a child's height then.
 
@@ -71,15 +95,17 @@ def _as_tall_as_their_ages(one: Field, fields: Sequence[Field]) -> bool:
     """
     unit = one.heading.unit
     aged = [other for other in fields if other.kind is FieldKind.LABEL]
-    if unit is None or len(aged) != 1:
+    united = unit is not None or all(own is not None for _, own in printed_figures(one))
+    if not united or len(aged) != 1:
         return False
-    pairs = [(_years(name), cell) for name, cell in zip(aged[0].cells, one.cells, strict=True)]
-    pairs = [(years, cell) for years, cell in pairs if cell]
+    named = [(_years(name), cell) for name, cell in zip(aged[0].cells, one.cells, strict=True)]
+    pairs = [(years, cell) for years, cell in named if cell and years is not None]
     for years, cell in pairs:
-        figures = [canonical(v, own or unit) for v, own in printed_figures(_alone(one, cell))]
-        if years is None or not figures or min(figures) < _SHORT * _median(years):
+        printed = printed_figures(_alone(one, cell))
+        figures = [canonical(v, said) for v, own in printed if (said := own or unit) is not None]
+        if not figures or min(figures) < _SHORT * _median(years):
             return False
-    return len(pairs) > 1
+    return len(pairs) > max(1, len(named) // 2)  # "Newborn" among ages in months is one as well
 
 
 def _alone(one: Field, cell: tuple[At, ...]) -> Field:
@@ -93,13 +119,17 @@ def _years(cell: tuple[At, ...]) -> Decimal | None:
     return Decimal(str(label.order[2])) if label is not None and aged else None
 
 
+def _of_a_child(cell: tuple[At, ...]) -> bool:
+    return bool(cell) and look(cell[0].text).band in CHILDREN
+
+
 def _median(years: Decimal) -> Decimal:
     return max(tall for age, tall in _MEDIANS_CM if age <= years)
 
 
 def _small_body(fields: Sequence[Field]) -> bool:
     """A weight that no grown-up has, or the girth of a head, in another column."""
-    weights = [one for one in fields if one.heading.dimension is Dimension.WEIGHT]
+    weights = [one for one in fields if one.heading.dimension in {Dimension.WEIGHT, None}]
     masses = [
         canonical(value, unit)
         for one in weights
@@ -113,9 +143,14 @@ def _small_body(fields: Sequence[Field]) -> bool:
 def _is_long(one: Field) -> bool:
     """Whether every figure, in cm where no unit is printed, is how long some child is."""
     low, high = _LENGTHS_CM
+    found = _in_cm(one)
+    return bool(found) and all(low <= value <= high for value in found)
+
+
+def _in_cm(one: Field) -> list[Decimal]:
+    """Its figures, as printed where no unit is."""
     unit = one.heading.unit
-    found = [
+    return [
         canonical(value, said) if (said := own or unit) is not None else value
         for value, own in printed_figures(one)
     ]
-    return bool(found) and all(low <= value <= high for value in found)

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import pytest
+
 from charts.schema import Dimension, Kind
 from tests.charts.read_text import asked_at, questions, ranges, table, values
 
@@ -69,3 +71,36 @@ def test_a_garments_length_beside_ages_is_none() -> None:
     reading = table("Size | Length (cm) | Chest (cm)\n1-2 years | 38 | 52\n3-4 years | 42 | 56\n")
     assert "1-2 years height" not in values(reading)
     assert questions(reading) == []
+
+
+@pytest.mark.parametrize(("length", "waist"), [("Length", "Waist"), ("Länge", "Taillenumfang")])
+def test_a_length_that_coats_and_belts_have_is_no_height_without_a_question(
+    length: str, waist: str
+) -> None:
+    rows = "S | 95 | 70-80\nM | 105 | 80-90\nL | 125 | 90-100"
+    reading = table(f"Size | {length} (cm) | {waist} (cm)\n{rows}")
+    assert {"B2", "B3", "B4"} <= set(asked_at(reading, "heading-two-readings"))
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "Kids\nSize | Length (cm) | Waist (cm)\nS | 98 | 52\nM | 125 | 54",
+        "Age | Length (cm) | Waist (cm)\n3 years | 98 | 52\n6 years | 125 | 54",
+        "Size | Length (cm) | Waist (cm)\nKids S | 98 | 52\nKids M | 125 | 54",
+        "Size | Lengte (cm) | Taille (cm)\nS | 165-172 | 70-80\nM | 172-180 | 80-90",
+    ],
+)
+def test_children_and_grown_ups_are_as_tall_as_they_are(text: str) -> None:
+    reading = table(text)
+    assert {one.dimension for one in ranges(reading)} == {Dimension.HEIGHT, Dimension.WAIST}
+    assert asked_at(reading, "heading-two-readings") == []
+
+
+def test_a_name_that_is_no_age_among_ages_hides_no_height() -> None:
+    reading = table(
+        "Talla | Recién nacido | 0-3 meses | 3-6 meses | 6-9 meses\n"
+        "Altura | 50 cm | 60 cm | 68 cm | 74 cm\nLargo de manga | 25 cm | 27 cm | 29 cm | 30 cm"
+    )
+    heights = [one for one in ranges(reading) if one.dimension is Dimension.HEIGHT]
+    assert len(heights) == 4
