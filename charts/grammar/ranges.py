@@ -40,6 +40,9 @@ from charts.schema import Kind
 from charts.unit_words import MONTHS
 
 Parsed = tuple[Draft, int] | None
+_MEASURING: Final = frozenset({"cm", "kg"})
+_NO_TOLERANCE: Final = Decimal(30)
+"""What no tolerance in cm or kg comes near (common practice, no source)."""
 _TAKING_MORE: Final = frozenset({"ft", "st", "m", "years", MONTHS})
 """Units behind which a second number may follow, and ages, which are labels as often."""
 _SLASH_LEAST: Final = Decimal(20)
@@ -136,9 +139,16 @@ def _with_tolerance_of_range(cell: Cell, draft: Draft, at: int) -> Parsed:
 
 
 def _lone_tolerance(cell: Cell, at: int) -> Parsed:
-    """A row of its own: +/- 1. Kind UNREAD with nothing but a tolerance."""
+    """A row of its own: +/- 1. Kind UNREAD with nothing but a tolerance.
+
+    ``± 97 cm`` allows nothing so far off: the sign says about, as it does in Dutch.
+    """
     second = value(cell, at + 1)
-    return None if second is None else (Draft(Kind.UNREAD, tolerance=second[0]), second[1])
+    if second is None:
+        return None
+    if second[0].unit in _MEASURING and second[0].figure.value >= _NO_TOLERANCE:
+        return _circa(cell, at)
+    return Draft(Kind.UNREAD, tolerance=second[0]), second[1]
 
 
 def _circa(cell: Cell, at: int) -> Parsed:

@@ -16,13 +16,16 @@ _FRAME: Final = str.maketrans(
     | dict.fromkeys("─━═╌╍┄┅┈┉", "-")
     | dict.fromkeys("┼╋╬├┤┝┥┠┨┣┫╠╣┬┴┯┷┳┻╦╩┌┐└┘┏┓┗┛╔╗╚╝╭╮╰╯╪╫╞╡╟╢╤╧╥╨", "+")
 )
+_LONE_BULLET: Final = re.compile(r"^[ \t]*[•▪◦●○·*‣–-][ \t]*$(?=\r?\n[^\n]{30})", re.MULTILINE)
+"""The sign of a list on a line of its own, before a line too long to be a cell."""
 _DRAWN: Final = re.compile(r"[│┃║]")
 
 
 def without_marks(text: str) -> str:
-    """``text`` without signs of quoting, its drawn frames as plain bars; else as it is."""
+    """``text`` without signs of quoting and lone bullets, its drawn frames as plain bars."""
     if _DRAWN.search(text):
         text = text.translate(_FRAME)
+    text = _LONE_BULLET.sub("", text)
     if ">" not in text or "<" in text:
         return text
     return "\n".join(_unquoted(text.split("\n")))

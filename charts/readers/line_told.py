@@ -9,7 +9,8 @@ from __future__ import annotations
 
 import re
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
+from itertools import takewhile
 from typing import Final
 
 from charts.dimensions import Role, read_heading
@@ -19,6 +20,7 @@ from charts.readers.line_sentences import measure_among
 from charts.readers.line_values import OPEN_ENDED, without_limit
 from charts.readers.lines import Line, LineCell, LineTable
 from charts.readers.value_runs import is_size
+from charts.schema import Dimension
 
 _UNIT: Final = r"\s?(?:cms?|mm|inch(?:es)?|in|kgs?|kilos?|lbs?|pounds?|[\"”″])(?![^\W\d_])"
 _FEET: Final = r"\d\s?['’′]\s?(?:\d{1,2}\s?(?:''|’’|[\"”″]))?"
@@ -33,8 +35,13 @@ _VALUE: Final = re.compile(
 )
 _UNITED: Final = re.compile(rf"{_FEET}|\d{_UNIT}", re.IGNORECASE)
 _SENTENCE_END: Final = re.compile(r"[.!?]\s+(?=[^\W\d_])")
-_COLON: Final = re.compile(r"\s*(?P<label>[^\d:.,;]{1,20}|\d?X{1,4}[SL])\s*:\s+(?=[^\W\d_])")
+_COLON: Final = re.compile(
+    r"\s*(?:[•▪◦●○·*‣–-]\s+)?(?P<label>[^\d:.,;]{1,24}|\d?X{1,4}[SL]|\d[^:.,;]{0,16}[^\W\d_])"
+    r"\s*:\s+(?=[^\W\d_])"
+)
 _WORDS: Final = re.compile(r"\s*(?P<word>[^\W\d_]{3,20})\s+(?P<size>[^\s:,]{1,8})(?=[\s:,])")
+_MASS: Final = re.compile(r"\d\s?(?:kgs?|kilos?|lbs?|pounds?)\b", re.IGNORECASE)
+_NOT_SAID: Final = "?"
 _LONGEST: Final = 400
 _FEWEST: Final = 2
 _WORDS_BEHIND: Final = 3
@@ -47,6 +54,8 @@ class _Told:
     label: str
     values: dict[str, str]
     line: int
+    mass: str = ""
+    """The word that the mass is told by, "" where none is."""
 
 
 def told_table(lines: Sequence[Line]) -> LineTable | None:
@@ -56,18 +65,20 @@ def told_table(lines: Sequence[Line]) -> LineTable | None:
     for at, line in enumerate(lines, start=1):
         if not line.text.strip() and rows:
             continue
-        told = _told(line)
+        told = _named_like(_told(line), rows)
         if told is None or (rows and set(told.values) != set(rows[0].values)):
             break
         if told.label in (row.label for row in rows):
             break  # the next list
         rows.append(told)
         used = at
-    if len(rows) < _FEWEST:
+    if len(rows) < _FEWEST or _NOT_SAID in rows[0].values:
         return None
     head, labels = common_head([row.label for row in rows])
     names = list(rows[0].values)
-    table = [[LineCell(text, rows[0].line) for text in (head, *names)]]
+    mass = next((row.mass for row in rows if row.mass), "")
+    heads = [name or mass for name in names]
+    table = [[LineCell(text, rows[0].line) for text in (head, *heads)]]
     for row, label in zip(rows, labels, strict=True):
         texts = (label, *(row.values[name] for name in names))
         table.append([LineCell(text, row.line) for text in texts])
@@ -81,19 +92,48 @@ def _told(line: Line) -> _Told | None:
         return None
     label, at = start
     values: dict[str, str] = {}
+    mass = ""
     for found in _VALUE.finditer(text, at):
         if not _UNITED.search(found[0]):
             continue
         before = _SENTENCE_END.split(text[at : found.start()])[-1]
-        name = measure_among(before)
         behind = text[found.end() :].split()[:_WORDS_BEHIND]
+        name = _name(found[0], before, behind)
         opened = any(OPEN_ENDED.fullmatch(word.strip(".,;")) for word in behind)
         value = without_limit(before)[1] + found[0]
-        if name is None or name in values or opened:
+        if name in values or opened:
             return None
+        mass = mass if name else _mass_word(before)
         values[name] = value
         at = found.end()
-    return _Told(label, values, line.number) if len(values) >= _FEWEST else None
+    return _Told(label, values, line.number, mass) if len(values) >= _FEWEST else None
+
+
+def _name(value: str, before: str, behind: Sequence[str]) -> str:
+    """The measure of a value: named before or right behind it; "" for a mass, which needs none."""
+    if _MASS.search(value):
+        return ""
+    name = measure_among(before)
+    if name is None:
+        words = " ".join(takewhile(lambda word: not any(map(str.isdigit, word)), behind))
+        name = measure_among(_SENTENCE_END.split(f"{words} ")[0])
+    return name or _NOT_SAID
+
+
+def _mass_word(before: str) -> str:
+    name = measure_among(before)
+    return name if name and read_heading(name).dimension is Dimension.WEIGHT else ""
+
+
+def _named_like(told: _Told | None, rows: Sequence[_Told]) -> _Told | None:
+    """The row with the one name that it does not say itself, where the rows before say it."""
+    if told is None or not rows or _NOT_SAID not in told.values:
+        return told
+    left = [name for name in rows[0].values if name and name not in told.values]
+    if len(left) != 1 or len(told.values) != len(rows[0].values):
+        return None
+    values = {left[0] if name == _NOT_SAID else name: value for name, value in told.values.items()}
+    return replace(told, values=values)
 
 
 def _label(text: str) -> tuple[str, int] | None:

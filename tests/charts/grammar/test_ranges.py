@@ -165,6 +165,11 @@ def test_a_lone_tolerance_is_a_tolerance(text: str) -> None:
     assert told(text) == "tolerance ±1"
 
 
+def test_the_sign_of_a_tolerance_before_a_girth_says_about() -> None:
+    assert told("± 97 cm") == told("ca. 97 cm")
+    assert told("± 25 mm") == "tolerance ±25 mm"
+
+
 def test_a_lone_tolerance_keeps_its_unit() -> None:
     assert told("1cm +/-") == "tolerance ±1 cm"
 

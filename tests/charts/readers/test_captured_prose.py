@@ -10,6 +10,7 @@ import pytest
 from charts.choices import answers, choices
 from charts.importer import read_bytes, read_pasted
 from charts.schema import Dimension
+from tests.charts.read_text import values
 from tests.charts.readers.reading import paste
 
 _VESTS = (
@@ -200,3 +201,26 @@ def test_a_measure_named_in_brackets_behind_the_size_is_a_column() -> None:
         ["Medium", "5'4\" - 5'9\""],
     ]
     assert paste("Small (Order 54)\nMedium (Order 59)\n").codes == ["no-table"]
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "- Kids S (chest: 62cm, length 44cm)\n- Kids M (chest: 68cm, length 47cm)\n",
+        "Kids S - chest 62 cm - length 44 cm\nKids M - chest 68 cm - length 47 cm\n",
+        "In cm:\nKids S, chest 62, length 44\nKids M, chest 68, length 47\n",
+        "Kids S → chest 62 cm, length 44 cm\nKids M → chest 68 cm, length 47 cm\n",
+    ],
+)
+def test_each_sign_between_a_size_and_its_measures_parts_them(text: str) -> None:
+    assert values(read_pasted(text))["kids M chest"] == 68
+
+
+def test_abbreviations_end_no_value_of_a_series() -> None:
+    found = values(read_pasted("Brustumfang: S ca. 88 cm, M ca. 94 cm, L ca. 112 cm.\n"))
+    assert found == {"S chest": 88, "M chest": 94, "L chest": 112}
+
+
+def test_words_in_brackets_that_are_no_measures_are_no_row() -> None:
+    text = "Kids S (colour: 62 red, weight in stock 44)\nKids M (colour: 68 red, weight 47)\n"
+    assert not read_pasted(text).charts

@@ -41,7 +41,6 @@ def test_figures_without_a_printed_unit_are_left_out_and_all_is_asked() -> None:
 @pytest.mark.parametrize(
     ("before", "after"),
     [
-        ("a height between", "a size between"),  # which measure it is was not told
         ("a height between", "a weight between"),  # one measure twice
         ("between 155 and 185 pounds", "155 pounds mehr"),
         ("Medium", "Riders"),
@@ -52,6 +51,23 @@ def test_a_sentence_that_is_not_sure_makes_no_row(before: str, after: str) -> No
     found = paste(_LIMITS.replace(before, after))
     assert all(column == 0 for _, column in found.sheet.cells)
     assert found.codes == ["no-table"]
+
+
+def test_a_measure_that_one_row_does_not_name_is_the_one_left_and_all_is_asked() -> None:
+    reading = read_pasted(_LIMITS.replace("a height between", "a size between"))
+    assert values(reading)["Medium height"] == (170.18, 185.42)
+    assert questions(reading) == ["text-order"]
+
+
+def test_sentences_about_ages_with_their_measures_behind_or_unsaid_make_rows() -> None:
+    reading = read_pasted(
+        "Talles de bebé\n-\n0-3 meses: Para bebés con un peso de 3.5 a 6 kg y 50 a 62 cm de altura."
+        "\n-\n3-6 meses: Para bebés de 6 a 8 kg y 62 a 68 cm.\n"
+    )
+    found = values(reading)
+    assert found["baby 3-6 meses weight"] == (6, 8)
+    assert found["baby 3-6 meses height"] == (62, 68)
+    assert "text-order" in questions(reading)
 
 
 def test_a_second_list_of_the_same_sizes_is_a_table_of_its_own() -> None:
