@@ -14,14 +14,15 @@ from typing import Final
 from charts.columns.fitting import fits, printed_figures
 from charts.columns.halves_in_unit import halves_in_unit
 from charts.columns.lengths_beside import refuted_by_girths
+from charts.columns.likely_units import likeliest
 from charts.columns.meaning import Column
-from charts.columns.scale import LONGEST_CM, said_at_large
+from charts.columns.scale import said_at_large
 from charts.columns.words import Surroundings, family_of, of_family
-from charts.dimensions import Role, plausible
+from charts.dimensions import plausible
 from charts.findings import Candidate
 from charts.layout.fields import FieldKind
 from charts.notation import Expected, read_cell
-from charts.quantities import FAMILY, Family, Unit, canonical
+from charts.quantities import Family, Unit, canonical
 from charts.schema import Basis, Dimension, UnitFrom
 
 _TRIED: Final[dict[Family, tuple[Unit, ...]]] = {
@@ -224,52 +225,16 @@ def _told(bare: list[Column], family: Family, around: Surroundings) -> list[Colu
 def _guessed(
     bare: list[Column], columns: list[Column], family: Family, around: Surroundings
 ) -> list[Column]:
-    unit, others = _likeliest(bare, columns, family)
-    ident = _ask(bare[0], unit, others, around)
-    return [replace(one, unit=unit, unit_from=UnitFrom.INFERRED).asking(ident) for one in bare]
-
-
-def _likeliest(
-    bare: Sequence[Column], columns: Sequence[Column], family: Family
-) -> tuple[Unit, list[Unit]]:
-    """The unit that suits most columns; among equals the system the rest of the chart uses."""
-    known = [column for column in bare if column.dimension is not Dimension.OTHER] or bare
     numbers = {one.number for one in bare}
     imperial = any(
         one.unit in _IMPERIAL or _cell_units(one) & _IMPERIAL
         for one in columns
         if one.number not in numbers
     )
-
-    def rank(unit: Unit) -> tuple[bool, int, bool]:
-        free = [one for one in known if unit not in _taken(one, columns)]
-        suited = sum(_suits(one, unit) for one in free)
-        return not _too_long_in(unit, bare), suited, imperial and unit in _IMPERIAL
-
-    ranked = sorted(_TRIED[family], key=rank, reverse=True)
-    others = [unit for unit in ranked[1:] if rank(unit)[1] > 0]
-    return ranked[0], others or ranked[1:2]
-
-
-def _suits(column: Column, unit: Unit) -> bool:
-    """Whether the figures can be in ``unit``; those said to be halves are halves of a girth."""
-    if column.basis is not Basis.FLAT:
-        return fits(column.field, column.dimension, unit)
-    limits = plausible(column.dimension, unit, column.definition)
-    figures = _bare(column)
-    return limits is None or all(limits[0] <= 2 * one <= limits[1] for one in figures)
-
-
-def _too_long_in(unit: Unit, bare: Sequence[Column]) -> bool:
-    """Whether named lengths would be longer than anything on a person: 150 in of arm span.
-
-    One figure alone may be a slip.
-    """
-    if FAMILY[unit] is not Family.LENGTH:
-        return False
-    named = [one for one in bare if not one.nameless and one.role is not Role.LABEL]
-    figures = [value for one in named for value in _bare(one)]
-    return sum(canonical(value, unit) > LONGEST_CM for value in figures) > 1
+    taken = {one.number: _taken(one, columns) for one in bare}
+    unit, others = likeliest(bare, _TRIED[family], taken, imperial=imperial)
+    ident = _ask(bare[0], unit, others, around)
+    return [replace(one, unit=unit, unit_from=UnitFrom.INFERRED).asking(ident) for one in bare]
 
 
 def _bare(column: Column) -> list[Decimal]:
