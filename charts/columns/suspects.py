@@ -13,6 +13,7 @@ from charts.columns.exchanged import units_exchanged
 from charts.columns.fitting import fits, printed_figures
 from charts.columns.halves import among_halves, halves_doubted
 from charts.columns.lengths_beside import other_scale
+from charts.columns.longer_rows import longer_rows_asked
 from charts.columns.meaning import Column
 from charts.columns.slipped import slipped
 from charts.columns.units import needs_unit
@@ -35,8 +36,9 @@ _AS_PRINTED: Final = "as-printed"
 
 def suspected(columns: Sequence[Column], around: Surroundings) -> list[Column]:
     """The columns with a question where the printed unit or the basis contradicts the figures."""
+    columns = longer_rows_asked(columns, around)
     swapped = units_exchanged(columns, around)
-    if columns and swapped == list(columns) and slipped(around.table.fields):
+    if columns and swapped == columns and slipped(around.table.fields):
         return _slipped_headings(columns, around)
     found = [
         column if _half_beside_halves(column, swapped) else _unit_doubted(column, swapped, around)

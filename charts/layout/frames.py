@@ -12,6 +12,7 @@ from charts.layout.cups import with_cups
 from charts.layout.end_rows import ends_joined
 from charts.layout.ends_beside import ends_beside
 from charts.layout.fields import Field, FieldKind, Table
+from charts.layout.front_cells import heads_in_front, in_front
 from charts.layout.heads import (
     combined,
     continued,
@@ -100,6 +101,7 @@ def frame(view: View) -> Frame:
     rows = heading_rows(view)
     slipped = heading_missing(view, rows)
     apart = groups_missing(view, rows)
+    longer = not slipped and in_front(view, rows)
     fields: list[Field] = []
     first = next((n for n in range(view.width) if any(view.column(n))), 0)
     left: HeadingReading | None = None
@@ -109,6 +111,8 @@ def frame(view: View) -> Frame:
             heads = (heads_of(view, column - 1, 1) if column else ()) + heads_of(view, column, 2)[
                 -1:
             ]
+        if longer:
+            heads = heads_in_front(view, column, rows)
         heading = combined(heads)
         goes_on = continues(heading) and not names_itself(heads, fields)
         if left is not None and (goes_on or _band_below(view, column, heads, rows)):

@@ -65,10 +65,10 @@ def _told_by_figures(heads: Sequence[HeadingReading], columns: Columns) -> bool:
     numbers = {one.text for one in labels}
     named = len(numbers) == len(labels) > 1 and all(one.label is not None for one in labels)
     full = all(len(column) == len(labels) for column in columns)
-    return named and full and _usual(heads, columns[1:]) and not _usual(heads, columns[:-1])
+    return named and full and all_usual(heads, columns[1:]) and not all_usual(heads, columns[:-1])
 
 
-def _usual(heads: Sequence[HeadingReading], columns: Columns) -> bool:
+def all_usual(heads: Sequence[HeadingReading], columns: Columns) -> bool:
     """Whether every figure is usual for its heading, all of them in one system of units."""
     return any(
         all(
