@@ -14,7 +14,7 @@ from charts.asked_values import ranges_of
 from charts.columns.agreement import agreement_of, say_apart
 from charts.columns.pairs import beside
 from charts.dimensions import find_units
-from charts.findings import FindingLog, listed
+from charts.findings import FindingLog, Level, listed
 from charts.grammar.agreement import Agreement
 from charts.places import sheet_of
 from charts.quantities import METRIC, Unit, factor
@@ -25,6 +25,11 @@ _FEWEST: Final = 4
 """Values that two printings must share: fewer agree by chance."""
 _IMPERIAL: Final = {"cm": Unit.IN, "kg": Unit.LB}
 _MOST_DIGITS: Final = 4
+_SYSTEMS: Final = frozenset(
+    {"metric", "imperial", "metrisch", "imperiaal", "métrique", "impérial", "metrico", "imperiale"}
+    | {"métrico", "metrický", "metryczne", "imperialny", "zoll", "zöllig"}
+)
+"""Words for a whole system of units (common words, from general knowledge)."""
 Name = tuple[str | None, str | None]
 
 
@@ -87,7 +92,12 @@ def _same_words(one: Chart, other: Chart) -> bool:
 
 def _without_units(title: str | None) -> str:
     words = (word.strip('()[].,:;/"–-') for word in (title or "").lower().split())
-    return " ".join(word for word in words if word and word != "in" and not find_units(word))
+    return " ".join(word for word in words if word and not _of_units(word))
+
+
+def _of_units(word: str) -> bool:
+    """A unit, or a word for a whole system of them: ``Metric (cm)`` over one printing."""
+    return word == "in" or word in _SYSTEMS or bool(find_units(word))
 
 
 def _values(chart: Chart) -> dict[_Key, Range]:
@@ -145,7 +155,7 @@ def _both(size: Size, its: dict[_Key, Range], log: FindingLog) -> Size:
 def _compared(one: Range, other: Range, log: FindingLog) -> Range:
     """The two printings of a value as one: each proves the unit of the other, or both are asked."""
     both = _beside(one, other)
-    asked = (*one.findings, *other.findings)
+    asked = (*one.findings, *_asked_anew(one, other, log))
     if agreement_of(both) in {Agreement.EXACT, Agreement.ROUNDED}:
         guessed = {code.id for code in log.findings if code.code == "unit-missing"}
         kept = listed(*(ident for ident in asked if ident not in guessed))
@@ -157,12 +167,19 @@ def _compared(one: Range, other: Range, log: FindingLog) -> Range:
     return replace(both, findings=listed(*asked, *ident))
 
 
+def _asked_anew(one: Range, other: Range, log: FindingLog) -> list[str]:
+    """What the second printing asks, without what the first asks of the same heading."""
+    said = {each.id: (each.code, each.values.get("heading")) for each in log.findings}
+    known = {said[ident] for ident in one.findings if ident in said}
+    return [ident for ident in other.findings if said.get(ident) not in known]
+
+
 def _withdraw_proved(before: Sequence[Chart], now: Sequence[Chart], log: FindingLog) -> None:
-    """Take back the questions for a unit that bear on nothing any more."""
+    """Take back the questions, for a unit and asked twice, that bear on nothing any more."""
     bore = {ident for chart in before for one in ranges_of(chart) for ident in one.findings}
     bear = {ident for chart in now for one in ranges_of(chart) for ident in one.findings}
     for finding in log.findings:
-        if finding.code == "unit-missing" and finding.id in bore - bear:
+        if finding.level is Level.QUESTION and finding.id in bore - bear:
             log.withdraw(finding.id)
 
 

@@ -21,6 +21,8 @@ _MEASURED: Final = re.compile(
     r"(?<![\w/])\d+(?:[.,]\d+)?(?:\s?-\s?\d+(?:[.,]\d+)?)?\s?(?:\"|'|(?:cm|mm|in|inch|inches|kg|lbs?)\b)",
     re.IGNORECASE,
 )
+_NAME_OF_FIELD: Final = re.compile(r"(?<=[a-z]{2})(?=[A-Z][a-z])")
+"""Where a word begins in the name that a program gives a column: chestMin, bodyHeightMaxCm."""
 _FOOTNOTE: Final = re.compile(r"(?<=[^\W\d_]{3})\d{1,2}(?![\w/])")
 _REFERENCE: Final = re.compile(
     r"^\s*(?:[(\[](?:[A-Z]|\d{1,2})[)\]]|(?:[A-Z]|\d{1,2})[.):]|[A-Z](?=\s)|\d{1,2}(?=\s)"
@@ -54,7 +56,7 @@ class Parts(NamedTuple):
 
 def parts_of(text: str) -> Parts:
     """Take a heading apart; a text too long for a heading is cut."""
-    plain = clean(text[:_LONGEST]).replace("\n", " ")
+    plain = _NAME_OF_FIELD.sub(" ", clean(text[:_LONGEST]).replace("\n", " "))
     without_places = _MEASURED.sub(" ", plain)
     units, _ = named_units(without_places)
     words = _words(without_places)

@@ -13,6 +13,7 @@ from itertools import pairwise
 from typing import Final
 
 from charts.dimensions import Role
+from charts.layout.dash_columns import dashes_joined
 from charts.layout.fields import Field, FieldKind
 from charts.layout.looks import look
 
@@ -23,8 +24,8 @@ _NEXT: Final = (Decimal(0), Decimal("1.01"))
 
 
 def ends_beside(fields: Sequence[Field]) -> list[Field]:
-    """The fields with such a pair named as a lower and an upper end."""
-    found = list(fields)
+    """The fields with such a pair named as a lower and an upper end, or joined by its sign."""
+    found = dashes_joined(fields)
     for number in range(1, len(found)):
         left, right = found[number - 1], found[number]
         if _one_heading(left, right) and _chain(_figures(left), _figures(right)):

@@ -33,12 +33,13 @@ def sorted_out(fields: Sequence[Field]) -> list[Field]:
 
 
 def _odd(fields: Sequence[Field], line: int) -> _Odd | None:
-    looks = [look(field.cells[line][0].text) for field in fields if field.cells[line]]
-    looks = [one for one in looks if not one.blank]
-    if not looks:
+    filled = [field for field in fields if field.cells[line]]
+    filled = [field for field in filled if not look(field.cells[line][0].text).blank]
+    if not filled:
         return _Odd.DROPPED
-    named = _name(fields, line)
-    rest = [one for one in looks if one is not named]
+    naming = next((field for field in filled if field.kind is FieldKind.LABEL), None)
+    named = look(naming.cells[line][0].text) if naming is not None else None
+    rest = [look(field.cells[line][0].text) for field in filled if field is not naming]
     if named is not None and named.heading.role is Role.TOLERANCE:
         return _Odd.TOLERANCE
     if rest and all(map(_of_tolerances, rest)) and any(map(_is_tolerance, rest)):

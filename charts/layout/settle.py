@@ -8,6 +8,7 @@ from decimal import Decimal
 from typing import Final
 
 from charts.dimensions import Role, read_heading
+from charts.layout.dittos import dittos_filled
 from charts.layout.false_friends import friends_told
 from charts.layout.fields import Field, FieldKind
 from charts.layout.headless import headless, headless_inside
@@ -37,7 +38,7 @@ _OF_NO_SIZE: Final = {
 
 def settled(fields: Sequence[Field]) -> list[Field]:
     """The fields with one named as the sizes, where anything can name them."""
-    fields = [_named_size(field) for field in sizes_with_units(fields)]
+    fields = [_named_size(field) for field in sizes_with_units(dittos_filled(fields))]
     fields = [_article_beside_sizes(field, fields) for field in fields]
     fields = measured_names([_measured_sizes(field, fields) for field in fields])
     fields = friends_told([_in_its_language(field, fields) for field in fields])

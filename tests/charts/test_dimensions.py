@@ -379,3 +379,19 @@ def test_the_band_of_a_text(text: str, band: str | None) -> None:
 )
 def test_a_compound_may_name_who_wears_it(words: str, band: str | None) -> None:
     assert read_band(words) == band
+
+
+@pytest.mark.parametrize(
+    ("text", "dimension", "role", "unit"),
+    [
+        ("chestMin", Dimension.CHEST, Role.LOW_END, None),
+        ("bodyHeightMaxCm", Dimension.HEIGHT, Role.HIGH_END, Unit.CM),
+        ("WaistIn", Dimension.WAIST, Role.MEASURE, Unit.IN),
+        ("riderWeight", Dimension.WEIGHT, Role.MEASURE, None),
+    ],
+)
+def test_the_name_that_a_program_gives_a_column_is_its_words(
+    text: str, dimension: Dimension, role: Role, unit: Unit | None
+) -> None:
+    reading = read_heading(text)
+    assert (reading.dimension, reading.role, reading.unit) == (dimension, role, unit)

@@ -105,3 +105,26 @@ def test_a_second_printing_below_or_on_a_sheet_of_its_own_is_one_chart_too() -> 
 def test_tables_of_two_bands_in_two_units_stay_two() -> None:
     reading = read(f"<h2>Women</h2>{rows('cm', '(cm)')}<h2>Men</h2>{rows('in', '(in)')}")
     assert [chart.band for chart in reading.charts] == ["women", "men"]
+
+
+@pytest.mark.parametrize(
+    ("first", "second"), [("Metric (cm)", "Imperial (in)"), ("Métrique", "Impérial (in)")]
+)
+def test_a_section_for_each_system_of_units_is_one_chart(first: str, second: str) -> None:
+    reading = read_bytes(
+        f"Size,S,M,L\n{first},,,\nChest,84-88,88-92,92-96\nWaist,68-72,72-76,76-80\n"
+        f"{second},,,\nChest,33-34.5,34.5-36,36-38\nWaist,27-28.5,28.5-30,30-31.5\n".encode(),
+        "chart.csv",
+    )
+    assert len(reading.charts) == 1
+    assert values(reading) == CHART
+
+
+def test_what_is_asked_of_one_heading_in_both_printings_is_asked_once() -> None:
+    reading = read_bytes(
+        b"Size,S,M,L\nMetric (cm),,,\nChest width,84,88,92\nWaist,68,72,76\n"
+        b"Imperial (in),,,\nChest width,33,34.5,36\nWaist,27,28.5,30\n",
+        "chart.csv",
+    )
+    assert len(reading.charts) == 1
+    assert questions(reading) == ["basis-doubtful"]

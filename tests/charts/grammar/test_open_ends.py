@@ -181,3 +181,11 @@ def test_a_size_in_front_of_an_open_end_is_its_label() -> None:
 @pytest.mark.parametrize("text", ["82+ cm", "82 + cm", "82 cm+", "82cm +"])
 def test_the_unit_stands_before_or_behind_the_plus(text: str) -> None:
     assert told(text) == "[82, ..] cm"
+
+
+@pytest.mark.parametrize(
+    ("text", "reading"),
+    [("+ de 70 kg", "(70, ..] kg"), ("- de 10 kg", "[.., 10) kg"), ("+de 70", "(70, ..]")],
+)
+def test_a_plus_or_a_minus_before_de_is_more_or_less(text: str, reading: str) -> None:
+    assert told(text) == reading

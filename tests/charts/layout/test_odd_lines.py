@@ -82,3 +82,9 @@ def test_a_back_of_the_body_is_not_asked_about() -> None:
     reading = table("Size | Chest (cm) | Back length (cm)\nS | 89-93 | 44\nM | 93-97 | 46")
     assert questions(reading) == []
     assert values(reading)["M back_length"] == 46
+
+
+def test_a_row_of_units_below_all_sizes_names_no_size() -> None:
+    reading = table("Size | Chest | Waist\nS | 84-88 | 68-72\nM | 88-94 | 72-78\ncm | cm | cm")
+    assert [size.label for size in reading.charts[0].sizes] == ["S", "M"]
+    assert questions(reading) == []
