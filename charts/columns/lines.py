@@ -26,7 +26,10 @@ _BRACKET: Final = re.compile(r"\s*\([^()]*\)\s*$")
 
 @dataclass(frozen=True, slots=True)
 class Line:
-    """One row of a table as a size. ``at`` is the cell its name stands in."""
+    """One row of a table as a size. ``at`` is the cell its name stands in.
+
+    ``people`` is what a column of bands says of it, ``Adults`` too, who are no band.
+    """
 
     number: int
     label: str | None
@@ -35,6 +38,7 @@ class Line:
     also: tuple[AlsoLabel, ...] = ()
     band: str | None = None
     group: str | None = None
+    people: str = ""
     findings: tuple[str, ...] = ()
 
 
@@ -69,11 +73,25 @@ def lines_of(around: Surroundings) -> list[Line]:
     parted = any(apart(_band(one), _band(other)) for one in set(groups) for other in set(groups))
     told = _band if parted else _band_alone
     found = [
-        replace(line, band=_band(band) or told(group), group=group)
+        replace(line, band=_band(band) or told(group), group=group, people=band or "")
         for line, band, group in zip(lines, bands, groups, strict=True)
     ]
     pattern = sum(_mistyped(line) is not None for line in found) > 1
-    return [_doubted(line, around, pattern=pattern) for line in found]
+    return _rather_beside([_doubted(line, around, pattern=pattern) for line in found])
+
+
+def _rather_beside(lines: Sequence[Line]) -> list[Line]:
+    """Where lengths alone name the rows and end before them, no row is surely for its length.
+
+    ``Short | 76`` beside ``28 | 71`` down to 36: two tables side by side.
+    """
+    if any(line.label is not None for line in lines):
+        return list(lines)
+    asked = next((line.findings[-1:] for line in lines if line.length is None), ())
+    return [
+        line if line.length is None else replace(line, findings=(*line.findings, *asked))
+        for line in lines
+    ]
 
 
 def _mistyped(line: Line) -> str | None:

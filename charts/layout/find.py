@@ -149,14 +149,30 @@ def _with_rows_above(search: _Search, view: View, alone: Frame) -> Frame | None:
     unnamed = not alone.complete or only_a_friend(alone.fields)
     unheaded = unnamed and not _headed(view) and not _otherwise_headed(view)
     for rows in (search.pending, _shared_rows(search)):
-        together = framed(view.with_rows((*rows, *view.rows))) if rows else None
-        if together is None or not together.complete:
+        if not rows or (rows is not search.pending and _reaches_beyond(view, rows)):
+            continue
+        together = framed(view.with_rows((*rows, *view.rows)))
+        if not together.complete:
             continue
         if unheaded and not only_a_friend(together.fields):
             return together
         if named_above(alone, together, rows, waiting=rows is search.pending):
             return together
     return None
+
+
+def _reaches_beyond(view: View, rows: tuple[int, ...]) -> bool:
+    """Whether the run has figures where nothing stands in the rows of the table above it.
+
+    Then it is not for the sizes named there, or they are other ones.
+    """
+    over = {column for row in rows for column, _ in view.sheet.row(row)}
+    last = max(over, default=0)
+    return any(
+        at is not None and at.column > last and look(at.text).value
+        for row in range(view.height)
+        for at in view.row(row)
+    )
 
 
 def _headed(view: View) -> bool:

@@ -121,3 +121,20 @@ def test_ways_of_writing_that_cannot_be_read_say_nothing_of_the_other_cells() ->
     found = {one.published: bool(one.findings) for one in ranges(reading)}
     assert found["83-87"] is found["99-105"] is False
     assert found["88-92 or 35-36"] is found["93<98"] is True
+
+
+def test_a_table_that_is_wider_than_the_sizes_above_it_has_none_of_those() -> None:
+    rows = [
+        "Junior",
+        "Size,S,M,L",
+        "Waist (cm),57-61,61-65,65-69",
+        "Height (cm),130-139,140-149,150-159",
+        "",
+        "Senior",
+        "Waist (cm),69-75,72-79,82-92,87-98",
+        "Height (cm),155-165,160-175,170-180,175-185",
+    ]
+    reading = read_bytes("\n".join(rows).encode(), "a.csv")
+    assert len(values(reading)) == 6
+    assert questions(reading) == ["text-order"]
+    assert {one.place for one in reading.findings if one.code == "text-order"} == {"B7:E8"}

@@ -4,7 +4,8 @@ from __future__ import annotations
 
 import pytest
 
-from tests.charts.read_text import notes, questions, table, values
+from charts.schema import Dimension
+from tests.charts.read_text import notes, questions, ranges, table, values
 
 BOTH = {
     "S short chest": (84, 88), "S short back_length": 40,
@@ -134,3 +135,13 @@ def test_one_other_length_beside_the_plain_one_is_enough() -> None:
     assert found["S back_length"] == 40
     assert found["M tall back_length"] == 45
     assert questions(reading) == []
+
+
+def test_lengths_that_end_before_the_figures_name_no_row_for_sure() -> None:
+    reading = table(
+        "Waist | cm | Length | cm\n28 | 71 | Short | 76\n30 | 76 | Regular | 81\n"
+        "32 | 81 | Long | 86\n34 | 86 | | \n36 | 91 | | "
+    )
+    waists = [one for one in ranges(reading) if one.dimension is Dimension.WAIST]
+    assert len(waists) == 5
+    assert all(one.findings for one in waists)
