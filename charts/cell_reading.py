@@ -7,6 +7,7 @@ the door; it gives these names too.
 from __future__ import annotations
 
 from dataclasses import dataclass, field
+from decimal import Decimal
 from enum import StrEnum
 from typing import NamedTuple
 
@@ -21,7 +22,8 @@ class Expected:
     ``unit`` is the unit printed in the heading, title or note, None when none is known.
     ``second_unit`` is the other one of a heading such as "Chest (in/cm)". ``decimal_comma`` says
     whether a comma may be a decimal mark. ``basis`` and ``definition`` bear on what is plausible:
-    half for what lies flat, more for a finished vest, more for a waist over the shoulder.
+    half for what lies flat, more for a finished vest, more for a waist over the shoulder; below
+    the usual limits a child may measure ``least_cm`` and more at its age.
     """
 
     dimension: Dimension | None = None
@@ -30,6 +32,7 @@ class Expected:
     decimal_comma: bool = True
     basis: Basis = Basis.UNKNOWN
     definition: Definition = Definition.UNKNOWN
+    least_cm: Decimal | None = None
 
     _hash: int = field(init=False, repr=False, compare=False)
 

@@ -22,8 +22,13 @@ OF_A_CELL: Final = "cell"
 """The case of a finding's sentence that speaks of one cell."""
 
 
-def read_at(at: At, column: Column, around: Surroundings) -> Range | None:
-    """One cell in the light of its column; None for a blank, a word or a lone tolerance."""
+def read_at(
+    at: At, column: Column, around: Surroundings, least_cm: Decimal | None = None
+) -> Range | None:
+    """One cell in the light of its column; None for a blank, a word or a lone tolerance.
+
+    ``least_cm`` is how little a child measures at the age of the line.
+    """
     basis = Basis.FLAT if column.laid_flat else column.basis
     expected = Expected(
         None if column.doubted else column.dimension,
@@ -31,6 +36,7 @@ def read_at(at: At, column: Column, around: Surroundings) -> Range | None:
         column.second_unit,
         basis=basis,
         definition=column.definition,
+        least_cm=least_cm,
     )
     reading = read_cell(at.text, expected)
     reading = answered_cell(reading, at.text, around.place(at.row, at.column), around.answers)

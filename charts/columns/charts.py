@@ -7,6 +7,7 @@ from dataclasses import replace
 from typing import Final
 
 from charts.columns.ages_in_months import with_months
+from charts.columns.at_ages import with_ages
 from charts.columns.band_scope import ends_bands, under_a_stranger
 from charts.columns.band_words import band_around
 from charts.columns.basis import with_basis
@@ -44,7 +45,7 @@ def charts_of(around: Surroundings) -> list[Chart]:
     named = positions_told(beside_nameless(columns_of(around), around), around)
     named = weighed_in_grams(backs_doubted(named, around))
     named = with_sides(named, around)
-    columns = with_basis(with_units(named, around), around)
+    columns = with_basis(with_units(with_ages(named, around), around), around)
     columns = taken_for_garments(suspected(columns, around), around)
     columns = with_months(columns, around)
     each = rows_in_another_unit([filled(column, around) for column in columns], around)
@@ -107,7 +108,8 @@ def _band_of_all(around: Surroundings, lines: Sequence[Line]) -> str | None:
         near = tuple(words for words in around.words if words.text not in beside)
         around = replace(around, words=near)
     band = _in_the_corner(around) or band_around(around)
-    return None if any(_is_another(line.label or "", band) for line in lines) else band
+    said = (text for line in lines for text in (line.label or "", line.people))
+    return None if any(_is_another(text, band) for text in said) else band
 
 
 def _is_another(label: str, band: str | None) -> bool:

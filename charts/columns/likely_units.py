@@ -10,11 +10,12 @@ from collections.abc import Mapping, Sequence
 from decimal import Decimal
 from typing import Final
 
+from charts.columns.at_ages import figures_with_limits
 from charts.columns.fitting import printed_figures
 from charts.columns.meaning import Column
 from charts.columns.measure_kinds import kind_of
 from charts.columns.scale import LONGEST_CM
-from charts.dimensions import Role, plausible
+from charts.dimensions import Role
 from charts.plausible_ranges import Limits, half_of_a_girth
 from charts.quantities import FAMILY, Family, Unit, canonical, factor
 from charts.schema import Basis, Dimension
@@ -60,7 +61,7 @@ def _suits(column: Column, unit: Unit) -> Decimal:
         return Decimal(0)
     if column.dimension is Dimension.OTHER:
         return _PART * _share(column, _of_a_garment(column, unit))
-    whole = _share(column, plausible(column.dimension, unit, column.definition))
+    whole = _whole(column, unit)
     half = _share(column, half_of_a_girth(column.dimension, unit))
     if column.basis is Basis.FLAT:
         return max(half, _HARDLY * whole)
@@ -78,6 +79,13 @@ def _of_a_garment(column: Column, unit: Unit) -> Limits | None:
         return None
     low, high = _BREADTH_CM if across else _GARMENT_LENGTH_CM
     return low / factor(unit), high / factor(unit)
+
+
+def _whole(column: Column, unit: Unit) -> Decimal:
+    """The share of figures that a body can measure, a child's at its age."""
+    found = list(figures_with_limits(column, unit))
+    known = [limits is not None and limits[0] <= one <= limits[1] for one, limits in found]
+    return Decimal(sum(known)) / max(1, len(found))
 
 
 def _share(column: Column, limits: Limits | None) -> Decimal:

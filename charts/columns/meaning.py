@@ -51,7 +51,8 @@ class Column:
     says that the figures are asked about as halves, ``doubted`` that they are asked about as
     another column's, so that they are not called impossible one by one, ``nameless`` that nobody
     knows yet what they measure: the one question about the heading is all that can be asked.
-    ``in_months`` says that ages without a unit of their own count months.
+    ``in_months`` says that ages without a unit of their own count months, ``least_cm`` how little
+    a child measures at the age of each line, where ages name the sizes.
     """
 
     number: int
@@ -71,6 +72,7 @@ class Column:
     doubted: bool = False
     nameless: bool = False
     in_months: bool = False
+    least_cm: tuple[Decimal | None, ...] = ()
     findings: tuple[str, ...] = ()
 
     def asking(self, *ids: str) -> Column:

@@ -79,7 +79,7 @@ def may_be_a_long_garments(one: Field, around: Surroundings) -> bool:
     fields = around.table.fields
     ages = any(field.heading.dimension is Dimension.AGE for field in fields)
     names = [cell for field in around.table.of(FieldKind.LABEL) for cell in field.cells]
-    aged = any(_years(cell) is not None or _of_a_child(cell) for cell in names)
+    aged = any(years_of(cell) is not None or _of_a_child(cell) for cell in names)
     worn_by_children = {one.heading.band, band_around(around)} & CHILDREN
     if ages or aged or _small_body(fields) or worn_by_children:
         return False
@@ -98,7 +98,7 @@ def _as_tall_as_their_ages(one: Field, fields: Sequence[Field]) -> bool:
     united = unit is not None or all(own is not None for _, own in printed_figures(one))
     if not united or len(aged) != 1:
         return False
-    named = [(_years(name), cell) for name, cell in zip(aged[0].cells, one.cells, strict=True)]
+    named = [(years_of(name), cell) for name, cell in zip(aged[0].cells, one.cells, strict=True)]
     pairs = [(years, cell) for years, cell in named if cell and years is not None]
     for years, cell in pairs:
         printed = printed_figures(_alone(one, cell))
@@ -112,7 +112,7 @@ def _alone(one: Field, cell: tuple[At, ...]) -> Field:
     return replace(one, cells=(cell,))
 
 
-def _years(cell: tuple[At, ...]) -> Decimal | None:
+def years_of(cell: tuple[At, ...]) -> Decimal | None:
     """The middle of the age that names a size."""
     label = look(cell[0].text).label if cell else None
     aged = label is not None and label.kind is LabelKind.AGE

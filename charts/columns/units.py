@@ -11,7 +11,8 @@ from dataclasses import replace
 from decimal import Decimal
 from typing import Final
 
-from charts.columns.fitting import fits, printed_figures
+from charts.columns.at_ages import suits
+from charts.columns.fitting import printed_figures
 from charts.columns.halves_in_unit import halves_in_unit
 from charts.columns.lengths_beside import refuted_by_girths
 from charts.columns.likely_units import likeliest
@@ -73,7 +74,7 @@ def _said(column: Column, around: Surroundings) -> Column:
 
 def _can_be(column: Column, unit: Unit) -> bool:
     """Whether the figures can be in ``unit``, those of a garment's width as halves too."""
-    if fits(column.field, column.dimension, unit) or _only_unit(column, unit):
+    if suits(column, unit) or _only_unit(column, unit):
         return True
     wide = column.garment_sign or column.basis is Basis.FLAT
     limits = plausible(column.dimension, unit, column.definition) if wide else None
@@ -97,7 +98,7 @@ def _from_the_corner(column: Column, family: Family, around: Surroundings) -> Co
     """``Body measurements (cm)`` in the corner, over the sizes: it speaks of all the figures."""
     for field in around.table.of(FieldKind.LABEL):
         units = of_family((field.heading.unit, field.heading.second_unit), family)
-        if len(units) == 1 and fits(column.field, column.dimension, units[0]):
+        if len(units) == 1 and suits(column, units[0]):
             return replace(column, unit=units[0], unit_from=UnitFrom.HEADING)
     return column
 
@@ -153,7 +154,7 @@ def _extended(
     for units in sources:
         if len(units) == 1:
             (unit,) = units
-            if unit is not None and fits(column.field, column.dimension, unit):
+            if unit is not None and suits(column, unit):
                 doubted = refuted_by_girths(column, unit, all_columns, around)
                 return doubted or _extend(column, unit, around)
     return column

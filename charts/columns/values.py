@@ -31,7 +31,7 @@ def filled(column: Column, around: Surroundings) -> Filled:
     """Read every cell of a column; a blank or a word makes no range."""
     ranges: dict[int, Range] = {}
     for line, cell in enumerate(column.field.cells):
-        if cell and (one := _read_all(cell, _of_line(column, line), around)) is not None:
+        if cell and (one := _read_all(cell, column, line, around)) is not None:
             ranges[line] = one
     return Filled(column, _asked_once(column, ranges, around))
 
@@ -72,9 +72,13 @@ def _of_line(column: Column, line: int) -> Column:
     return column if unit is None else replace(column, unit=unit, unit_from=UnitFrom.ROW)
 
 
-def _read_all(cell: Sequence[At], column: Column, around: Surroundings) -> Range | None:
+def _read_all(
+    cell: Sequence[At], whole_column: Column, line: int, around: Surroundings
+) -> Range | None:
     """One cell, or several that hold together: the bands of a grid that share a size."""
-    found = [one for at in cell if (one := read_at(at, column, around)) is not None]
+    column = _of_line(whole_column, line)
+    least = column.least_cm[line] if line < len(column.least_cm) else None
+    found = [one for at in cell if (one := read_at(at, column, around, least)) is not None]
     if len(found) < 2:
         return found[0] if found else None
     first, last = found[0], found[-1]

@@ -12,7 +12,7 @@ from charts.grammar.numbers import Doubt
 from charts.grammar.settle import METRES, METRES_STEP, Settled
 from charts.grammar.values import INCHES_OF_A_FOOT, POUNDS_OF_A_STONE
 from charts.plausible_ranges import half_of_a_girth, plausible
-from charts.quantities import FAMILY, Family, Figure, Unit
+from charts.quantities import FAMILY, Family, Figure, Unit, factor
 from charts.schema import Basis, Dimension, Kind
 
 Candidates = tuple[tuple[Quantity, str], ...]
@@ -240,7 +240,10 @@ def _limits(unit: Unit, expected: Expected) -> tuple[Decimal, Decimal] | None:
         return None
     if expected.basis is Basis.FLAT:
         return limits[0] / 2, limits[1] / 2
-    return limits[0], limits[1] * (_GARMENT_ROOM if expected.basis is Basis.FINISHED else 1)
+    low = limits[0]
+    if expected.least_cm is not None and FAMILY[unit] is Family.LENGTH:
+        low = min(low, expected.least_cm / factor(unit))
+    return low, limits[1] * (_GARMENT_ROOM if expected.basis is Basis.FINISHED else 1)
 
 
 def _instead(quantity: Quantity, unit: Unit, expected: Expected) -> Candidates:
