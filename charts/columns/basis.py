@@ -14,11 +14,12 @@ from typing import Final
 
 from charts.answers import Meaning, Scope
 from charts.columns.beside_heights import garments_beside_heights
-from charts.columns.flat_refuted import flat_refuted
+from charts.columns.flat_refuted import flat_refuted, headings_refuted
 from charts.columns.meaning import Column
 from charts.columns.said_basis import Said, opposed, said_around, table_of_the_body
 from charts.columns.sides import beside_sides, side_over
 from charts.columns.words import Surroundings
+from charts.headings.ease import speaks_of_ease
 from charts.headings.over_clothes import over_clothes
 from charts.layout.fields import FieldKind
 from charts.schema import Basis, Dimension
@@ -27,7 +28,7 @@ _OF_THE_BODY: Final = frozenset({Dimension.HEIGHT, Dimension.WEIGHT, Dimension.A
 _BODY_OUTRIGHT: Final = re.compile(
     r"\bbody\b|\bto fit\b|^\s*fits\b|\bfits\s+(?:a|an|the|up|from|chest|bust|waist|hips?|\d)"
     r"|\bkörper|\bcorps\b|corporel|lichaam|\bcorpo\b|cuerpo|corporal"
-    r"|\bkropp|\bkrop|\bciała\b|\btěl|passend für",
+    r"|\bkropp|\bkrop|\bciała\b|\btěl|passend für|\bpasser (?:til|for)\b|\bpassar (?:till|för)\b",
     re.IGNORECASE,
 )
 """Words of a heading that name the body itself, not only a girth."""
@@ -70,7 +71,7 @@ def with_basis(columns: Sequence[Column], around: Surroundings) -> list[Column]:
         flat = said.words if said.basis is Basis.FLAT else flat
         resolved = _resolved(column, said, beside=beside, toleranced=toleranced)
         if _left_open(column, said, outright, around):
-            found.append(_asked(resolved, around, said.words))
+            found.append(_asked(_of_a_pattern(resolved, around), around, said.words))
         elif beside_sides(column, around) and column.dimension in _ASKED_BESIDE:
             found.append(_asked(replace(resolved, basis=column.basis), around))
         elif resolved.basis is Basis.UNKNOWN and resolved.garment_sign:
@@ -79,7 +80,8 @@ def with_basis(columns: Sequence[Column], around: Surroundings) -> list[Column]:
             found.append(_asked(resolved, around, beside_a_body))
         else:
             found.append(resolved)
-    return flat_refuted(found, flat, around) if flat else found
+    found = flat_refuted(found, flat, around) if flat else found
+    return headings_refuted(found, [one for one in found if not _answered(one, around)], around)
 
 
 def _said_outright(columns: Sequence[Column], around: Surroundings) -> list[Column]:
@@ -158,6 +160,14 @@ def _left_open(column: Column, said: Said, outright: Set[Basis], around: Surroun
         return said.open and column.basis in {Basis.UNKNOWN, Basis.BODY}
     agreeing = any(not opposed(said.basis, one) for one in outright - {Basis.UNKNOWN, own})
     return opposed(own, said.basis) and not agreeing
+
+
+def _of_a_pattern(column: Column, around: Surroundings) -> Column:
+    """A girth of a pattern, no longer taken for the body's because it is called a girth."""
+    if column.dimension not in _GIRTHS or _outright(column) is not Basis.UNKNOWN:
+        return column
+    patterned = any(speaks_of_ease(one.text) for one in around.words)
+    return replace(column, basis=Basis.UNKNOWN) if patterned else column
 
 
 def _answered(column: Column, around: Surroundings) -> bool:

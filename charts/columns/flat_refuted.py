@@ -21,6 +21,7 @@ from charts.quantities import canonical
 from charts.schema import Basis, Dimension
 
 _GIRTHS: Final = frozenset({Dimension.CHEST, Dimension.WAIST, Dimension.HIP})
+_HALVED: Final = _GIRTHS | {Dimension.SHOULDER_BREADTH}
 _ROOM: Final = Decimal("1.25")
 """How much more than the largest body the largest vest measures (common practice, no source)."""
 _Figures = list[tuple[Decimal, Decimal, Decimal]]
@@ -32,11 +33,37 @@ def flat_refuted(columns: Sequence[Column], said: str, around: Surroundings) -> 
     A column whose own heading says that it lies flat is not meant: it may be the one that does.
     """
     told = [one for one in columns if _flat_by_words(one)]
+    return _asked(columns, told, said, around) if _refuted(told) else list(columns)
+
+
+def headings_refuted(
+    columns: Sequence[Column], open_to_doubt: Sequence[Column], around: Surroundings
+) -> list[Column]:
+    """The same for columns headed ``Half chest`` over what can only be whole, each by its own.
+
+    ``open_to_doubt`` are those of which no person has said whose measures they give.
+    """
+    told = [
+        one
+        for one in open_to_doubt
+        if one.field.heading.basis is Basis.FLAT is one.basis
+        and one.dimension in _HALVED
+        and _refuted([one])
+    ]
+    return _asked(columns, told, told[0].heading, around) if told else list(columns)
+
+
+def _refuted(told: Sequence[Column]) -> bool:
+    """Whether most figures are too wide for halves, and all of them can be whole."""
     figures = [figure for one in told for figure in _figures(one)]
     wide = sum(2 * value > high for value, _, high in figures)
     whole = sum(low <= value <= high * _ROOM for value, low, high in figures)
-    if not told or 2 * wide <= len(figures) or whole < len(figures):
-        return list(columns)
+    return 2 * wide > len(figures) == whole
+
+
+def _asked(
+    columns: Sequence[Column], told: Sequence[Column], said: str, around: Surroundings
+) -> list[Column]:
     ident = around.log.add(
         "basis-doubtful",
         told[0].place,

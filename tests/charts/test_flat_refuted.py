@@ -7,7 +7,7 @@ import pytest
 from charts.answers import Answer, Meaning, Scope
 from charts.importer import read_bytes
 from charts.schema import Basis, Dimension
-from tests.charts.read_text import asked_at, questions, ranges, table
+from tests.charts.read_text import asked_at, questions, ranges, table, values
 
 GIRTHS = {Dimension.CHEST, Dimension.WAIST, Dimension.HIP}
 WHOLE = """
@@ -65,3 +65,25 @@ def test_who_says_whose_measure_it_is_is_asked_no_more(basis: Basis) -> None:
     reading = read_bytes(text.encode(), "chart.csv", "", answers)
     assert questions(reading) == []
     assert {one.basis for one in ranges(reading) if one.dimension in GIRTHS} == {basis}
+
+
+HEADED = """
+    Size          | S    | M    | L
+    {half} (cm)   | 110  | 114  | 118
+    Sleeve (cm)   | 64   | 65   | 66
+"""
+
+
+@pytest.mark.parametrize("half", ["Half chest", "1/2 chest", "Chest laid flat", "Pit to pit"])
+def test_a_heading_of_halves_over_whole_girths_is_asked_about_and_keeps_them(half: str) -> None:
+    reading = table(HEADED.format(half=half))
+    assert values(reading)["M chest"] == 114
+    assert {"B2", "C2", "D2"} <= set(asked_at(reading, "basis-doubtful"))
+    assert "impossible" not in questions(reading)
+
+
+def test_half_a_chest_that_can_be_one_stays_half_of_it() -> None:
+    reading = table(HEADED.format(half="Half chest").replace("11", "5"))
+    chests = [one for one in ranges(reading) if one.dimension is Dimension.CHEST]
+    assert {one.basis for one in chests} == {Basis.FLAT}
+    assert "basis-doubtful" not in questions(reading)
