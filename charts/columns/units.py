@@ -18,6 +18,7 @@ from charts.columns.lengths_beside import refuted_by_girths
 from charts.columns.likely_units import likeliest
 from charts.columns.meaning import Column
 from charts.columns.scale import said_at_large
+from charts.columns.unit_switch import without_switched_units
 from charts.columns.words import Surroundings, family_of, of_family
 from charts.dimensions import plausible
 from charts.findings import Candidate
@@ -41,7 +42,7 @@ _TOLD: Final = frozenset({UnitFrom.PERSON, UnitFrom.HABIT})  # of one column, wh
 
 def with_units(columns: Sequence[Column], around: Surroundings) -> list[Column]:
     """The columns with their units resolved and the source of each unit recorded."""
-    said = [_said(column, around) for column in columns]
+    said = without_switched_units([_said(column, around) for column in columns])
     in_cells = {
         family: _units_in_cells(said, family)
         for family in {family_of(column.dimension) for column in said}
