@@ -16,6 +16,7 @@ from charts.columns.leftovers import say_blanks, with_tolerances, without_double
 from charts.columns.lines import Line, lines_of
 from charts.columns.long_backs import backs_doubted
 from charts.columns.meaning import columns_of
+from charts.columns.named_twice import told_by_height
 from charts.columns.nameless import beside_nameless
 from charts.columns.pairs import paired
 from charts.columns.positions import positions_told
@@ -24,6 +25,7 @@ from charts.columns.rows import rows_in_another_unit
 from charts.columns.short_rows import short_rows_asked
 from charts.columns.sides import with_sides
 from charts.columns.sides_of_rows import of_side, sides_of_rows
+from charts.columns.small_bodies import is_of_grown_ups
 from charts.columns.small_weights import weighed_in_grams
 from charts.columns.suspects import suspected
 from charts.columns.taken_for import taken_for_garments
@@ -34,7 +36,7 @@ from charts.findings import listed
 from charts.headings.bands import CHILDREN, names_adults
 from charts.layout.fields import FieldKind
 from charts.layout.looks import look
-from charts.schema import Chart, Dimension, Range, Said, Size
+from charts.schema import Chart, Dimension, Range, Said, Size, UnitFrom
 
 _GROWN: Final = frozenset({"women", "men"})
 Group = tuple[str | None, str | None]
@@ -42,7 +44,8 @@ Group = tuple[str | None, str | None]
 
 def charts_of(around: Surroundings) -> list[Chart]:
     """Every chart that one table holds, without the checks of whole charts."""
-    named = positions_told(beside_nameless(columns_of(around), around), around)
+    named = told_by_height(columns_of(around), around)
+    named = positions_told(beside_nameless(named, around), around)
     named = weighed_in_grams(backs_doubted(named, around))
     named = with_sides(named, around)
     columns = with_basis(with_units(with_ages(named, around), around), around)
@@ -108,6 +111,9 @@ def _band_of_all(around: Surroundings, lines: Sequence[Line]) -> str | None:
         near = tuple(words for words in around.words if words.text not in beside)
         around = replace(around, words=near)
     band = _in_the_corner(around) or band_around(around)
+    if band in CHILDREN and is_of_grown_ups(around.table):
+        near = tuple(words for words in around.words if words.kind is not UnitFrom.SHEET)
+        band = _in_the_corner(around) or band_around(replace(around, words=near))
     said = (text for line in lines for text in (line.label or "", line.people))
     return None if any(_is_another(text, band) for text in said) else band
 

@@ -17,7 +17,7 @@ from charts.columns.fitting import fits, printed_figures
 from charts.columns.words import Surroundings
 from charts.dimensions import Role
 from charts.headings.bands import CHILDREN
-from charts.layout.fields import Field, FieldKind
+from charts.layout.fields import Field, FieldKind, Table
 from charts.layout.looks import look
 from charts.layout.view import At
 from charts.quantities import FAMILY, Family, canonical
@@ -46,6 +46,11 @@ _MEDIANS_CM: Final = tuple(
 )
 """How tall half the children are at an age in years (WHO Child Growth Standards 2006, WHO
 Reference 2007; girls and boys together, rounded; from memory)."""
+_GROWN: Final = {
+    Dimension.HEIGHT: (Decimal(160), Decimal(186)),
+    Dimension.WEIGHT: (Decimal(48), Decimal(90)),
+}
+"""Cm and kg with which children's charts neither begin nor end (common practice, no source)."""
 _SHORT: Final = Decimal("0.8")
 """Times the median below which hardly any child is (common practice, no source)."""
 
@@ -68,6 +73,21 @@ def may_be_a_childs(one: Field, around: Surroundings) -> bool:
     return (_is_long(one) and _small_body(fields)) or _as_tall_as_their_ages(one, fields)
 
 
+def is_of_grown_ups(table: Table) -> bool:
+    """Whether the table gives heights or weights, and the least or the most is no child's."""
+    found = [
+        min(figures) >= least or max(figures) >= most
+        for dimension, (least, most) in _GROWN.items()
+        if (figures := _figures_of(table, dimension))
+    ]
+    return bool(found) and all(found)
+
+
+def _figures_of(table: Table, dimension: Dimension) -> list[Decimal]:
+    fields = [one for one in table.fields if one.heading.dimension is dimension]
+    return [value for one in fields for value in _canonical(one)]
+
+
 def may_be_a_long_garments(one: Field, around: Surroundings) -> bool:
     """Whether a word for a length over 60 to 135 cm may be how long a coat or a belt is.
 
@@ -83,7 +103,7 @@ def may_be_a_long_garments(one: Field, around: Surroundings) -> bool:
     worn_by_children = {one.heading.band, band_around(around)} & CHILDREN
     if ages or aged or _small_body(fields) or worn_by_children:
         return False
-    figures = _in_cm(one)
+    figures = _canonical(one)
     low, high = _LONG_GARMENTS_CM
     return bool(figures) and all(low <= value <= high for value in figures)
 
@@ -143,12 +163,12 @@ def _small_body(fields: Sequence[Field]) -> bool:
 def _is_long(one: Field) -> bool:
     """Whether every figure, in cm where no unit is printed, is how long some child is."""
     low, high = _LENGTHS_CM
-    found = _in_cm(one)
+    found = _canonical(one)
     return bool(found) and all(low <= value <= high for value in found)
 
 
-def _in_cm(one: Field) -> list[Decimal]:
-    """Its figures, as printed where no unit is."""
+def _canonical(one: Field) -> list[Decimal]:
+    """Its figures in cm or kg, as printed where no unit is."""
     unit = one.heading.unit
     return [
         canonical(value, said) if (said := own or unit) is not None else value

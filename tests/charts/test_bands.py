@@ -143,3 +143,22 @@ def test_a_file_for_children_and_grown_ups_names_nobody_for_the_table_of_the_gro
     )
     reading = read_bytes(page.encode(), "kindergroessen_erwachsene.html")
     assert [chart.band for chart in reading.charts] == ["kids", None]
+
+
+@pytest.mark.parametrize("rows", ["S,165-173,50-60\nM,170-178,60-70", "S,,50-60\nM,,60-70"])
+def test_a_file_named_for_children_too_names_nobody_for_a_table_of_tall_riders(rows: str) -> None:
+    text = f"Size,Height (cm),Weight (kg)\n{rows}\n"
+    (chart,) = read_bytes(text.encode(), "supporter_vests_kids.csv").charts
+    assert chart.band is None
+
+
+def test_a_title_for_children_is_believed_whatever_they_weigh() -> None:
+    text = "Kids\nSize,Height (cm),Weight (kg)\nS,165-173,50-60\nM,170-178,60-70\n"
+    (chart,) = read_bytes(text.encode(), "vests.csv").charts
+    assert chart.band == "kids"
+
+
+def test_a_file_named_for_children_holds_for_their_heights() -> None:
+    text = "Size,Height (cm),Weight (kg)\nS,104-116,18-22\nM,116-128,22-28\n"
+    (chart,) = read_bytes(text.encode(), "vests_kids.csv").charts
+    assert chart.band == "kids"
