@@ -81,6 +81,8 @@ _OPEN_WAVE: Final = re.compile(
 )
 _FIRST_EASTERN: Final = "\u3000"
 """Signs before it are dashes, quotes and fractions of Latin texts: most cells hold no others."""
+_DOTS: Final = re.compile(r"(?<=\d)\s?(?:\.{2,4}|…)\s?(?=\d)")
+"""Dots between two figures: 83...87 is written for 83-87."""
 _RUN: Final = re.compile(r" {2,}| ?\n\s*")
 _MARKS: Final = " *†‡¹²³⁴⁵⁶⁷⁸⁹"
 
@@ -93,6 +95,8 @@ def clean(text: str) -> str:
     a cell can sensibly be comes back cut to 2,000 characters.
     """
     text = text[:_MAX_LENGTH]
+    if ".." in text or "…" in text:
+        text = _DOTS.sub("-", text)
     # Most cells are plain but for the dash: where nothing else is odd, no other repair bears on it.
     dashed = text.replace("\u2013", "-")
     if _PLAIN.fullmatch(dashed) and "''" not in dashed:

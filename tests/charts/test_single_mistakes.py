@@ -95,3 +95,10 @@ def test_a_cell_printed_for_two_sizes_is_not_entered_twice() -> None:
         "<tr><td>L<td>66-70<tr><td>XL<td>70-74</table>"
     )
     assert "step-broken" not in questions(read_bytes(page.encode(), "chart.html"))
+
+
+def test_a_size_that_is_wide_in_each_of_its_columns_has_no_wrong_digit() -> None:
+    rows = "XS | 84-87 | 72-75\nS | 88-91 | 76-79\nM | 92-99 | 80-87\nL | 100-103 | 88-91"
+    head = "Size | Chest (cm) | Waist (cm)\n"
+    assert questions(table(head + rows)) == []
+    assert questions(table(head + rows.replace("80-87", "80-83"))) == ["step-broken"]

@@ -31,6 +31,8 @@ from tests.charts.told import candidates, told
         ("87/91", "[87, 91]"),
         ("77,5/80,5", "[77.5, 80.5]"),
         ("36-36", "[36, 36]"),
+        ("83...87", "[83, 87]"),
+        ("83,5 … 87,5 cm", "[83.5, 87.5] cm"),
     ],
 )
 def test_the_marks_of_a_range(text: str, reading: str) -> None:
