@@ -20,6 +20,7 @@ from charts.layout.fields import Field, FieldKind, Table
 from charts.layout.looks import look
 from charts.layout.view import At
 from charts.schema import AlsoLabel
+from charts.size_labels import printed_names, without_word_for_size
 
 _BRACKET: Final = re.compile(r"\s*\([^()]*\)\s*$")
 
@@ -165,17 +166,17 @@ def _line(
 
 def _name(text: str) -> str:
     """The label of a cell such as ``L``, ``00 (XS)`` or ``L (bis 60 kg)``."""
-    one = look(text)
+    one = look(without_word_for_size(text))
     if one.reading.label is not None:
         return one.reading.label
     if one.label is None:
-        return clean(text)
+        return clean(text).replace("\n", " ")
     return _BRACKET.sub("", one.label.text) if one.label.also else one.label.text
 
 
 def _bracketed(text: str) -> tuple[str, ...]:
-    one = look(text)
-    return one.label.also if one.label and one.reading.label is None else ()
+    one = look(without_word_for_size(text))
+    return printed_names(one.label) if one.label and one.reading.label is None else ()
 
 
 def _at(one: Field, number: int) -> At | None:

@@ -8,6 +8,8 @@ from decimal import Decimal
 from typing import Final
 
 from charts.dimensions import Role, read_heading
+from charts.headings.bands import names_adults
+from charts.layout.beside_things import measured_after_all
 from charts.layout.dittos import dittos_filled
 from charts.layout.false_friends import friends_told
 from charts.layout.fields import Field, FieldKind
@@ -17,6 +19,7 @@ from charts.layout.looks import look
 from charts.layout.measured_names import measured_names
 from charts.layout.numbers_beside_letters import numbers_beside_letters
 from charts.layout.prefixed import named_bands, prefixed
+from charts.layout.shared_headings import shared_parted
 from charts.layout.sizes_with_units import sizes_with_units
 from charts.plausible_ranges import usual
 from charts.quantities import Unit
@@ -38,7 +41,8 @@ _OF_NO_SIZE: Final = {
 
 def settled(fields: Sequence[Field]) -> list[Field]:
     """The fields with one named as the sizes, where anything can name them."""
-    fields = [_named_size(field) for field in sizes_with_units(dittos_filled(fields))]
+    fields = measured_after_all(dittos_filled(shared_parted(fields)))
+    fields = [_named_size(field) for field in sizes_with_units(fields)]
     fields = [_article_beside_sizes(field, fields) for field in fields]
     fields = measured_names([_measured_sizes(field, fields) for field in fields])
     fields = friends_told([_in_its_language(field, fields) for field in fields])
@@ -124,8 +128,7 @@ def _measure_under_size(field: Field, fields: Sequence[Field]) -> Field:
 
 def _band_under_size(field: Field, fields: Sequence[Field]) -> Field:
     """A column of band words is no key while another column names the sizes."""
-    content = Content.of(field.cells)
-    banded = field.kind is FieldKind.LABEL and content.bands == content.filled
+    banded = field.kind is FieldKind.LABEL and (_all_bands(field) or _parts_people(field))
     others = [one for one in fields if one.kind in _LABELLING and one is not field]
     others = [one for one in others if not _all_bands(one)]
     return replace(field, kind=FieldKind.BAND) if banded and others else field
@@ -144,6 +147,17 @@ def _repeats(field: Field) -> bool:
 def _all_bands(field: Field) -> bool:
     content = Content.of(field.cells)
     return content.bands == content.filled
+
+
+def _parts_people(field: Field) -> bool:
+    """``Kids | | Adults | |``: the grown-ups, who are no band, beside bands in groups of rows.
+
+    Where each stands once and none is missing, they are the names of the sizes.
+    """
+    texts = _texts(field)
+    grouped = len(texts) < len(field.cells) or _repeats(field)
+    people = all(look(text).bare_band or names_adults(text) for text in texts)
+    return grouped and people and any(look(text).bare_band for text in texts)
 
 
 def _figures_beside_sizes(field: Field, fields: Sequence[Field]) -> Field:
