@@ -17,12 +17,18 @@ DUE = {
 @pytest.mark.parametrize(
     "text",
     [
-        " | Size | Weight (kg)\nKids | S | 15-30\nKids | M | 30-40\n"
-        "Adults | S | 40-60\nAdults | M | 60-80",
-        "Gruppe | Größe | Gewicht (kg)\nKinder | S | 15-30\n | M | 30-40\n"
-        "Erwachsene | S | 40-60\n | M | 60-80",
-        " | Kids | Kids | Adults | Adults\nSize | S | M | S | M\n"
-        "Weight (kg) | 15-30 | 30-40 | 40-60 | 60-80",
+        (
+            " | Size | Weight (kg)\nKids | S | 15-30\nKids | M | 30-40\n"
+            "Adults | S | 40-60\nAdults | M | 60-80"
+        ),
+        (
+            "Gruppe | Größe | Gewicht (kg)\nKinder | S | 15-30\n | M | 30-40\n"
+            "Erwachsene | S | 40-60\n | M | 60-80"
+        ),
+        (
+            " | Kids | Kids | Adults | Adults\nSize | S | M | S | M\n"
+            "Weight (kg) | 15-30 | 30-40 | 40-60 | 60-80"
+        ),
     ],
 )
 def test_sizes_of_children_and_of_adults_are_two_charts(text: str) -> None:
