@@ -27,6 +27,7 @@ from charts.readers.line_run_on import run_on_table
 from charts.readers.line_runs import run_below_sizes, run_table
 from charts.readers.line_sentences import sentence_table
 from charts.readers.line_series import series_table
+from charts.readers.line_sizes_below import sizes_below_table
 from charts.readers.line_strokes import stroke_table
 from charts.readers.line_told import told_table
 from charts.readers.line_values import is_glued
@@ -52,6 +53,7 @@ _FINDERS: Final[tuple[Callable[[Sequence[Line]], LineTable | None], ...]] = (
     listed_table,
     stroke_table,
     series_table,
+    sizes_below_table,
     glued_table,
     glued_ranges_table,
     run_on_table,

@@ -9,6 +9,8 @@ import pytest
 
 from charts.choices import answers, choices
 from charts.importer import read_bytes, read_pasted
+from charts.readers.line_prose import prose_table
+from charts.readers.lines import numbered
 from charts.schema import Dimension
 from tests.charts.read_text import values
 from tests.charts.readers.reading import paste
@@ -223,4 +225,4 @@ def test_abbreviations_end_no_value_of_a_series() -> None:
 
 def test_words_in_brackets_that_are_no_measures_are_no_row() -> None:
     text = "Kids S (colour: 62 red, weight in stock 44)\nKids M (colour: 68 red, weight 47)\n"
-    assert not read_pasted(text).charts
+    assert prose_table(numbered(text)) is None
