@@ -54,7 +54,7 @@ def _prose() -> re.Pattern[str]:
         rf"|(?P<tail>\b(?:in|en|em|w)\s+)(?P<last>m|st|g)(?=\s*[)\]]|\s*$)"
         rf"|(?<![^\W_])(?P<joined>in)(?=\s*(?:/|&|,|\bor\b|\band\b|\bund\b|\boder\b)\s*"
         rf"(?:{_either(plain)})(?![^\W_]))"
-        r"|(?<=\w)\s+(?P<end>in)\.?(?=\s*$)"
+        r"|(?<=[\w)\]*])\s+(?P<end>in)\.?(?=\s*$)"
     )
 
 

@@ -40,12 +40,25 @@ def say_left_over(
     """Ask once a text about figures that came into none of its charts, at the first of them."""
     if sheet.addressing is not Addressing.LINE:
         return
-    left = _without_marks(sheet, _left(sheet, tables))
+    both = _also_told(charts, log)
+    left = [one for one in _left(sheet, tables) if sheet.place(*one[0]) not in both]
+    left = _without_marks(sheet, left)
     if len(left) < _FEWEST_CELLS and sum(count for _, count in left) < _FEWEST:
-        left = [(at, 1) for at in sorted(_dropped(sheet, tables, charts))]
+        left = [(at, 1) for at in sorted(_dropped(sheet, tables, charts, both))]
     if len(left) >= _FEWEST_CELLS or sum(count for _, count in left) >= _FEWEST:
         place = sheet.place(*left[0][0])
         log.add("text-order", place, case="left", text=sheet.text(*left[0][0]).strip())
+
+
+def _also_told(charts: Sequence[Chart], log: FindingLog) -> set[str]:
+    """The places whose figures were kept beside others, as the same in another unit."""
+    doubted = {one.id for one in log.findings if one.code == "units-disagree"}
+    ranges = (one for chart in charts for size in chart.sizes for one in size.ranges)
+    return {
+        one.also_published.place
+        for one in ranges
+        if one.also_published is not None and doubted.isdisjoint(one.findings)
+    }
 
 
 def rows_left(sheet: Sheet, tables: Sequence[Table]) -> list[tuple[int, int]]:
@@ -89,9 +102,12 @@ def _cells_of(tables: Iterable[Table]) -> Iterable[tuple[int, int]]:
 
 
 def _dropped(
-    sheet: Sheet, tables: Sequence[Table], charts: Sequence[Chart]
+    sheet: Sheet, tables: Sequence[Table], charts: Sequence[Chart], both: set[str]
 ) -> Iterable[tuple[int, int]]:
-    """Figures under a measure of a table that no value of a chart of that line repeats."""
+    """Figures under a measure of a table that no value of a chart of that line repeats.
+
+    ``both`` are the places of figures kept beside those of another unit.
+    """
     said = {
         (one.place, text)
         for chart in charts
@@ -104,7 +120,8 @@ def _dropped(
             for at in (at for cell in field.cells for at in cell):
                 place = sheet.place(at.row, at.column)
                 words = at.text.split()
-                if look(at.text).value and not any((place, one) in said for one in words):
+                told = place in both or any((place, one) in said for one in words)
+                if look(at.text).value and not told:
                     yield at.row, at.column
 
 

@@ -28,7 +28,7 @@ _OF_THE_BODY: Final = frozenset({Dimension.HEIGHT, Dimension.WEIGHT, Dimension.A
 _BODY_OUTRIGHT: Final = re.compile(
     r"\bbody\b|\bto fit\b|^\s*fits\b|\bfits\s+(?:a|an|the|up|from|chest|bust|waist|hips?|\d)"
     r"|\bkörper|\bcorps\b|corporel|lichaam|\bcorpo\b|cuerpo|corporal"
-    r"|\bkropp|\bkrop|\bciała\b|\btěl|passend für|\bpasser (?:til|for)\b|\bpassar (?:till|för)\b",
+    r"|\bkropp|\bkrop|\bciała\b|\btěl|passend für",
     re.IGNORECASE,
 )
 """Words of a heading that name the body itself, not only a girth."""
@@ -71,13 +71,15 @@ def with_basis(columns: Sequence[Column], around: Surroundings) -> list[Column]:
         flat = said.words if said.basis is Basis.FLAT else flat
         resolved = _resolved(column, said, beside=beside, toleranced=toleranced)
         if _left_open(column, said, outright, around):
-            found.append(_asked(_of_a_pattern(resolved, around), around, said.words))
+            likely = _of_tolerances(_of_a_pattern(resolved, around), toleranced=toleranced)
+            found.append(_asked(likely, around, said.words))
         elif beside_sides(column, around) and column.dimension in _ASKED_BESIDE:
             found.append(_asked(replace(resolved, basis=column.basis), around))
         elif resolved.basis is Basis.UNKNOWN and resolved.garment_sign:
             found.append(_asked(resolved, around))
         elif resolved.basis is Basis.UNKNOWN and column.dimension in _GIRTHS and beside_a_body:
-            found.append(_asked(resolved, around, beside_a_body))
+            likely = _of_tolerances(resolved, toleranced=toleranced)
+            found.append(_asked(likely, around, beside_a_body))
         else:
             found.append(resolved)
     found = flat_refuted(found, flat, around) if flat else found
@@ -168,6 +170,12 @@ def _of_a_pattern(column: Column, around: Surroundings) -> Column:
         return column
     patterned = any(speaks_of_ease(one.text) for one in around.words)
     return replace(column, basis=Basis.UNKNOWN) if patterned else column
+
+
+def _of_tolerances(column: Column, *, toleranced: bool) -> Column:
+    """A girth that is asked about beside tolerances: only what is made has them."""
+    doubtful = column.basis is Basis.UNKNOWN and column.dimension in _GIRTHS
+    return replace(column, basis=Basis.FINISHED) if toleranced and doubtful else column
 
 
 def _answered(column: Column, around: Surroundings) -> bool:

@@ -20,7 +20,7 @@ _FEWEST: Final = 3
 _LINES_BETWEEN: Final = 8
 _LONGEST_LINE: Final = 400
 _LABELS: Final = re.compile(
-    r"(?P<name>[^\d()\[\]]*?)\s*[:=]?\s*(?P<labels>(?:\d\S*\s[^\W\d_]+|\S+)\s*[(\[].*)"
+    r"(?P<name>[^\d()\[\]]*?)\s*[:=]?\s*(?P<labels>(?:(?:\d\S*\s[^\W\d_]+|\S+)\s*)?[(\[].*)"
 )
 _BRACKETS: Final = re.compile(r"[()\[\]]")
 _PARTS: Final = re.compile(r"[\s,;:()\[\]]+")
@@ -29,7 +29,9 @@ _EITHER: Final = re.compile(r"\s(?:OR|or|ODER|oder|OU|ou)\s")
 _FIGURE: Final = r"\d{1,6}(?:[.,]\d{1,3})?(?:\s?[½¼¾⅛⅜⅝⅞])?"
 _VALUE: Final = rf"(?>{_FIGURE}(?:\s?[-–]\s?{_FIGURE})?)"  # whole, never cut to make a line fit
 _BRACKET: Final = rf"\s*[(\[]\s*{_VALUE}(?:\s*[,;:]\s+{_VALUE})*\s*[)\]]"
-SERIES: Final = rf"{_VALUE}{_BRACKET}(?:{_BRACKET}|(?:[,;]?\s+|(?<=[)\]])){_VALUE})*"
+SERIES: Final = (
+    rf"(?:{_VALUE}{_BRACKET}|{_BRACKET}\s*{_VALUE})(?:{_BRACKET}|(?:[,;]?\s+|(?<=[)\]])){_VALUE})*"
+)
 UNIT: Final = r"\s*(?:cm\b|mm\b|in(?:ch(?:es)?)?\b|kg\b|lbs?\b|[\"”“″])"
 _ROW: Final = re.compile(
     rf"\s*(?P<name>[^\d:]{{0,70}}?)\s*:?\s*(?P<first>{SERIES})(?P<unit>{UNIT})?"
@@ -95,6 +97,9 @@ def _sizes(line: Line) -> list[LineCell] | None:
         return None
     name = found["name"].strip()
     labels = bracketed_labels(found["labels"])
+    if not labels and not name:  # "Size: (XS) S": the first size is in brackets itself
+        name, _, rest = found["labels"].partition(" ")
+        name, labels = name.rstrip(":="), bracketed_labels(rest)
     if name and read_heading(name).role is not Role.LABEL:
         return None
     if not labels:

@@ -10,6 +10,7 @@ from typing import Final
 
 from charts.dimensions import Role, read_heading
 from charts.readers.line_blocks import block_table
+from charts.readers.line_sizes_below import sizes_below_table
 from charts.readers.line_stream import stream_table
 from charts.readers.line_values import is_blank
 from charts.readers.lines import Line, LineCell, LineTable
@@ -20,6 +21,7 @@ _LONGEST: Final = 40
 _FEWEST_CELLS: Final = 6
 _LINES_TO_A_FIGURE: Final = 60
 _LINES_OF_TITLES: Final = 12
+_LINES_OF_A_TITLE: Final = 4
 _MOST_TITLES: Final = 3
 _FEWEST_BRACKETS: Final = 2
 _BRACKET: Final = re.compile(r"\([^\W\d_][^()\d]{0,20}\)")
@@ -72,7 +74,9 @@ def _figure_near(lines: Sequence[Line]) -> bool:
 
 
 def _block_ahead(lines: Sequence[Line]) -> bool:
-    """Whether a table of blocks begins behind the next empty lines: this is its title."""
+    """Whether a table of sizes on lines of their own, or of blocks, begins below this title."""
+    if any(sizes_below_table(lines[at:]) for at in range(1, _LINES_OF_A_TITLE)):
+        return True
     starts = [
         at
         for at in range(1, min(len(lines), _LINES_OF_TITLES))

@@ -15,7 +15,7 @@ from typing import Final
 from charts.dimensions import Role, read_heading
 from charts.readers.line_values import is_blank
 from charts.readers.lines import Line, LineCell, LineTable
-from charts.readers.value_runs import is_cell_value, rises, takes_turns
+from charts.readers.value_runs import is_cell_value, is_named_row, rises, takes_turns
 from charts.size_labels import LabelKind, read_label
 
 _MOST_COLUMNS: Final = 20
@@ -135,7 +135,7 @@ def _rows(cells: Sequence[Line], width: int) -> int:
 
 
 def _names_row(text: str) -> bool:
-    if not text or len(text) > _LONGEST:
+    if not text or len(text) > _LONGEST or is_named_row(text):
         return False
     return not _is_figure(text) or _NUMBER.fullmatch(text) is not None or _is_age(text)
 

@@ -42,6 +42,8 @@ _AGE_OR_VALUE: Final = re.compile(
 )
 _YEARS: Final = re.compile(r"\d{1,2}Y", re.IGNORECASE)
 _BRACKETED: Final = re.compile(rf"\(\s*{_WHOLE}\s*\)(?=\s|\Z)", re.IGNORECASE)
+_MARK: Final = re.compile(r"\(\d\)(?=\s|\Z)(?!\s*\()")
+"""``Chest (1) 84 90``: the number of a footnote or of a place in a drawing, no value."""
 _BEGIN: Final = re.compile(rf"{_LIMIT}[\d½¼¾⅛⅜⅝⅞]|\((?=\s*{_LIMIT}[\d½¼¾])", re.IGNORECASE)
 _JOINED: Final = re.compile(r"\s*([-–/])\s*")
 _SPLIT_WORDS: Final = re.compile(
@@ -56,6 +58,8 @@ _FOR_ALL: Final = ("O/S", "OS")
 """One size for all, among letters that name the others; a person may write it small as a word."""
 _ROW: Final = re.compile(r"\S\s{3,}\S")
 _LONGEST_NAME: Final = 60
+_OF_A_ROW: Final = 3
+"""Values that are more than one cell's: one cell may hold one in two units."""
 _MOST_WORDS: Final = 4
 _MOST_SIZE_WORDS: Final = 2
 _LONGEST_LINE: Final = 400
@@ -97,17 +101,27 @@ def _values(text: str, value: re.Pattern[str]) -> tuple[str, ...]:
 
 def is_cell_value(text: str) -> bool:
     """Whether ``text`` is the value of one cell: one figure, or one in two units; no row."""
-    return is_value(text) and _ROW.search(text) is None and len(values_in(text)) < 3
+    if not is_value(text) or _ROW.search(text) is not None or len(values_in(text)) >= _OF_A_ROW:
+        return False
+    named = named_values(text)  # "cm 64 69 74" is the row of a unit
+    return named is None or len(named.parts) < _OF_A_ROW
+
+
+def is_named_row(text: str) -> bool:
+    """Whether ``text`` is a whole row: a name and several values behind it."""
+    named = named_values(text)
+    return named is not None and len(named.parts) >= _OF_A_ROW and bool(named.name)
 
 
 def named_values(text: str) -> Named | None:
     """A name and the values behind it; None when the line does not come out even."""
     text = text.strip()
-    begin = next((one for one in _BEGIN.finditer(text) if _starts_word(text, one.start())), None)
-    if begin is None or begin.start() > _LONGEST_NAME:
+    starts = (one.start() for one in _BEGIN.finditer(text) if _starts_word(text, one.start()))
+    begin = next((at for at in starts if _MARK.match(text, at) is None), None)
+    if begin is None or begin > _LONGEST_NAME:
         return None
-    name = text[: begin.start()].strip().rstrip(":").strip()
-    values = values_in(text[begin.start() :])
+    name = text[:begin].strip().rstrip(":").strip()
+    values = values_in(text[begin:])
     return Named(name, values) if values else None
 
 
@@ -138,6 +152,7 @@ def holds_place(name: str) -> bool:
 
 def _may_name(name: str) -> bool:
     """Whether the figures in a name can be no values that belong to the row."""
+    name = _MARK.sub("", name)
     begin = _BEGIN.search(name)
     bare = begin is None or not _starts_word(name, begin.start())
     if bare:

@@ -12,7 +12,7 @@ from hypothesis import strategies as st
 from charts.importer import read_bytes, read_pasted
 from charts.readers.line_brackets import bracket_table
 from charts.readers.lines import numbered
-from charts.schema import Dimension, Kind
+from charts.schema import Basis, Dimension, Kind
 from tests.charts.readers.reading import paste
 
 _PATTERN = dedent("""\
@@ -175,3 +175,33 @@ def test_as_many_sizes_must_stand_on_both_sides_of_or() -> None:
         "Sizes: 3–6 months (6–12 months) 1–2 years OR 62 (74, 86) 98 cm\nBust 54 (58) 64 cm\n"
     )
     assert bracket_table(lines) is None
+
+
+def test_the_first_size_may_stand_in_brackets_itself() -> None:
+    reading = read_pasted(
+        "Size: (XS) S (M) L\nChest: (84) 90 (96) 104 cm\nWaist: (68) 74 (80) 88 cm\n"
+    )
+    found = {size.label: [one.value for one in size.ranges] for size in reading.charts[0].sizes}
+    assert found == {"XS": [84, 68], "S": [90, 74], "M": [96, 80], "L": [104, 88]}
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        "Gauge: 18 stitches x 22 rows = 10 cm",
+        "Recommended ease: 5 cm of positive ease",
+        "Strikkefasthed: 18 masker x 22 pinde = 10 cm",
+        "Rundstricknadel 4 mm",
+    ],
+)
+def test_a_girth_of_a_knitted_pattern_is_not_taken_for_the_bodys(words: str) -> None:
+    reading = read_pasted(f"Size: S (M) L\nChest circumference: 110 (115) 121 cm\n{words}\n")
+    (chart,) = reading.charts
+    assert {one.basis for size in chart.sizes for one in size.ranges} == {Basis.UNKNOWN}
+    assert "basis-doubtful" in [one.code for one in reading.findings]
+
+
+def test_a_girth_to_fit_stays_the_bodys_beside_words_of_knitting() -> None:
+    reading = read_pasted("Size: S (M) L\nTo fit chest: 84 (90) 97 cm\nGauge: 18 stitches\n")
+    (chart,) = reading.charts
+    assert {one.basis for size in chart.sizes for one in size.ranges} == {Basis.BODY}
