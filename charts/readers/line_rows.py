@@ -16,6 +16,7 @@ from charts.dimensions import Role, read_heading
 from charts.readers.line_values import is_value
 from charts.readers.lines import Line, LineCell, LineTable
 from charts.readers.value_runs import named_values, rises, sized_values, takes_turns, values_in
+from charts.schema import Dimension
 from charts.size_labels import LabelKind, read_label
 
 _MOST_ROWS: Final = 60
@@ -66,7 +67,7 @@ def row_table(lines: Sequence[Line]) -> LineTable | None:
     rows, ends = _rows(filled[start:])
     if len(rows) < 2 or not _named_apart(rows):
         return None
-    head = _head(filled[:start], len(rows[0].values))
+    head = _head(filled[:start], len(rows[0].values), aged=_are_ages(rows))
     if head is None or (start > _MOST_HEAD_LINES and head.lines < start):
         return None  # words above that name the columns must not be lost to a title
     last = filled[start + ends - 1].number
@@ -147,14 +148,26 @@ def _named_apart(rows: Sequence[_Row]) -> bool:
     return even and not takes_turns(labels) and rises(list(filter(is_value, labels)))
 
 
-def _head(lines: Sequence[Line], count: int) -> _Head | None:
+def _are_ages(rows: Sequence[_Row]) -> bool:
+    """Whether the sizes are ages with their word: a heading for ages is that of the sizes."""
+    labels = [read_label(row.label) for row in rows]
+    aged = all(one is not None and one.kind is LabelKind.AGE for one in labels)
+    return aged and all(any(map(str.isalpha, row.label)) for row in rows)
+
+
+def _head(lines: Sequence[Line], count: int, *, aged: bool = False) -> _Head | None:
     """The headings over the label and ``count`` values; None when they cannot be parted surely."""
     for taken in range(1, len(lines) + 1):
         text = " ".join(line.text for line in lines[-taken:]).strip()
         words = _WORD.findall(_without_title(text, lines[:-taken]))
-        if (found := _parted(words, count)) is not None:
+        found = _parted(words, count)
+        if found is not None and not (aged and Dimension.AGE in map(_dimension, found[1:])):
             return _Head(tuple(found), taken)
     return None
+
+
+def _dimension(text: str) -> Dimension | None:
+    return read_heading(text).dimension
 
 
 def _without_title(text: str, above: Sequence[Line]) -> str:

@@ -83,7 +83,8 @@ def _take_heads_below(walk: _Walk) -> None:
     if len(walk.rows) > 2 or roles != [Role.LABEL, Role.MEASURE]:
         return
     if any(_goes_on(one.text.strip()) for one in below[2:]):
-        return  # the headings of the next table
+        walk.inferred = True  # the headings of the next table, or of figures that were lost
+        return
     for row, line in zip(walk.rows, below[:2], strict=True):
         row[0] = LineCell(line.text.strip(), line.number)
     walk.used = walk.lines.index(below[1]) + 1

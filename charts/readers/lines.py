@@ -28,13 +28,15 @@ class LineTable:
     """Rows of cells found at the beginning of some lines, and how many lines they used up.
 
     ``inferred`` marks a table whose rows and columns a person should compare with the source,
-    ``lost`` lines whose fields ran together for good.
+    ``lost`` lines whose fields ran together for good; ``rivals`` tell the first difference between
+    two ways to put its cells in order that are equally without fault: then none of it is read.
     """
 
     rows: list[list[LineCell]]
     used: int
     inferred: bool = False
     lost: bool = False
+    rivals: tuple[str, ...] = ()
 
 
 def numbered(text: str) -> list[Line]:
