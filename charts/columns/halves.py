@@ -88,12 +88,22 @@ def _below_any_body(columns: Sequence[Column], around: Surroundings) -> list[Col
 
     Beside the ages or the heights of children they are asked about one by one.
     """
-    if any(_of_children(column) for column in columns) or LabelKind.AGE in _labels(around):
+    if worn_by_children(columns, around):
         return list(columns)
     small = [one for one in columns if among_halves(one) and not one.laid_flat]
     if not any(_too_small_for_a_body(one) for one in small):
         return list(columns)
     return _asked(columns, small[0], around, small.__contains__)
+
+
+def worn_by_children(columns: Sequence[Column], around: Surroundings) -> bool:
+    """Whether ages name the sizes, or a column of ages or children's heights stands beside."""
+    return any(_of_children(column) for column in columns) or LabelKind.AGE in _labels(around)
+
+
+def asked_as_half(column: Column, around: Surroundings) -> Column:
+    """One column with the question whether its figures are halves."""
+    return _asked([column], column, around, lambda _: True)[0]
 
 
 def among_halves(column: Column) -> bool:

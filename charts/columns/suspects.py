@@ -11,7 +11,12 @@ from typing import Final
 
 from charts.columns.exchanged import units_exchanged
 from charts.columns.fitting import fits, printed_figures
-from charts.columns.halves import among_halves, halves_doubted
+from charts.columns.halves import (
+    among_halves,
+    asked_as_half,
+    halves_doubted,
+    worn_by_children,
+)
 from charts.columns.lengths_beside import other_scale
 from charts.columns.longer_rows import longer_rows_asked
 from charts.columns.meaning import Column
@@ -94,10 +99,18 @@ def _unit_doubted(column: Column, columns: Sequence[Column], around: Surrounding
         return _exchanged(column, beside, around)
     if column.basis is Basis.FLAT or not _mostly_impossible(column, column.unit):
         return column
+    if _half_of_a_childs(column, columns, around):
+        return asked_as_half(column, around)
     for unit in _TRIED[family_of(column.dimension)]:
         if unit is not column.unit and fits(column.field, column.dimension, unit):
             return _exchanged(column, unit, around)
     return column
+
+
+def _half_of_a_childs(column: Column, columns: Sequence[Column], around: Surroundings) -> bool:
+    """Whether a girth printed in cm is half of a child's: in inches it would be a grown-up's."""
+    metric = column.unit is Unit.CM and among_halves(column)
+    return metric and worn_by_children(columns, around)
 
 
 def _foreign_unit(column: Column) -> bool:
