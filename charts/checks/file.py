@@ -7,7 +7,7 @@ from dataclasses import replace
 from decimal import Decimal
 
 from charts.findings import FindingLog
-from charts.schema import Chart, Dimension, Range, Size
+from charts.schema import Basis, Chart, Dimension, Range, Size
 
 Key = tuple[str | None, str | None, Dimension]
 Figures = tuple[Decimal | None, Decimal | None, Decimal | None]
@@ -38,12 +38,23 @@ def _same_words(first: Chart, second: Chart) -> bool:
 
 def _contradict(first: Chart, second: Chart) -> bool:
     one, other = _figures(first), _figures(second)
-    return any(not _near(one[key], other[key]) for key in one.keys() & other.keys())
+    shared = [(one[key], other[key]) for key in one.keys() & other.keys()]
+    return any(not _told_by_basis(a, b) and not _near(_ends(a), _ends(b)) for a, b in shared)
 
 
-def _figures(chart: Chart) -> dict[Key, Figures]:
+def _told_by_basis(one: Range, other: Range) -> bool:
+    """Whether one is said to be the body's and the other the garment's: both hold."""
+    bases = {one.basis, other.basis}
+    return len(bases) > 1 and Basis.BODY in bases and Basis.UNKNOWN not in bases
+
+
+def _ends(value: Range) -> Figures:
+    return value.low, value.high, value.value
+
+
+def _figures(chart: Chart) -> dict[Key, Range]:
     return {
-        (size.label, size.length, value.dimension): (value.low, value.high, value.value)
+        (size.label, size.length, value.dimension): value
         for size in chart.sizes
         for value in size.ranges
         if value.dimension is not Dimension.OTHER

@@ -46,7 +46,9 @@ _SILENT: Final = frozenset({Dimension.INSEAM, Dimension.OTHER})
 def with_basis(columns: Sequence[Column], around: Surroundings) -> list[Column]:
     """The columns with their basis, and the question where nothing settles it."""
     beside = any(column.dimension in _OF_THE_BODY for column in columns)
-    toleranced = bool(around.table.of(FieldKind.TOLERANCE))
+    toleranced = bool(around.table.of(FieldKind.TOLERANCE)) or any(
+        column.field.tolerance is not None for column in columns
+    )
     outright = {_outright(column) for column in columns}
     if beside:
         columns = garments_beside_heights(columns, _said_outright(columns, around))

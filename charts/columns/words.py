@@ -13,10 +13,10 @@ from charts.columns.dates import Undone
 from charts.dimensions import HeadingReading, Role
 from charts.findings import FindingLog
 from charts.headings.bands import apart
-from charts.layout.fields import Table
+from charts.layout.fields import FieldKind, Table
 from charts.layout.looks import look
 from charts.quantities import FAMILY, Family, Unit
-from charts.schema import Dimension, UnitFrom
+from charts.schema import Basis, Dimension, UnitFrom
 from charts.sheet import Sheet
 
 _GREETING: Final = re.compile(
@@ -104,7 +104,7 @@ class Surroundings:
 
 
 def words_around(table: Table, file: str, source: SourceNames = SourceNames()) -> tuple[Words, ...]:
-    """Titles from the nearest up, then captions, notes, the sheet's name, the file's name."""
+    """The corner, titles from the nearest up, captions, notes, the sheet's and the file's name."""
     sheet = table.sheet
     titles = [
         Words(at.text, UnitFrom.TITLE, sheet.place(at.row, at.column))
@@ -118,9 +118,21 @@ def words_around(table: Table, file: str, source: SourceNames = SourceNames()) -
         Words(text, UnitFrom.NOTE, sheet.place(*place)) for place, text in sheet.comments.items()
     ]
     names = [Words(sheet.name, UnitFrom.SHEET, table.area), Words(file, UnitFrom.SHEET, file)]
-    found = [*titles, *captions, *notes, *comments]
+    found = [*_in_the_corner(table), *titles, *captions, *notes, *comments]
     said = [replace(words, text=part) for words in found for part in _sentences(words.text)]
     return tuple(words for words in (*said, *names) if not _beside(words.text))
+
+
+def _in_the_corner(table: Table) -> list[Words]:
+    """``Garment measurements (cm)`` before the sizes: what whole tables say in their titles."""
+    heads = [at for field in table.of(FieldKind.LABEL)[:1] for at in field.heads]
+    return [
+        Words(at.text, UnitFrom.TITLE, table.sheet.place(at.row, at.column))
+        for at in heads
+        if (heading := look(at.text).heading).basis is not Basis.UNKNOWN
+        and heading.role is not Role.LABEL  # "Garment size" names the sizes and no more
+        and heading.dimension is None
+    ]
 
 
 def title_of(table: Table) -> str | None:

@@ -36,6 +36,8 @@ _LISTING: Final = re.compile(r"[^\W\d_]{2,}\s*[:=]\s*[<>~]?\d")
 _NAMED_FIGURES: Final = re.compile(
     r"[^\W\d_]{3,}\s+[<>~]?\d[\d.,/ -]*(?:cm|mm|in(?:ch(?:es)?)?|kg|lbs?|\")", re.IGNORECASE
 )
+_SHARE: Final = re.compile(r"\d\s?%")
+"""What something is made of: ``100% nylon``. No measure is a share of anything."""
 _TOLERANCE_SIGNS: Final = frozenset({"+/-", "±", "+-", "(+/-)", "(±)"})
 LONG_TEXT: Final = 40
 """Characters above which a lone cell is a sentence, no label and no heading (common practice)."""
@@ -62,7 +64,8 @@ class Look:
     def figures(self) -> bool:
         """It holds digits and is no word: a value, or figures that no rule covers."""
         unread = self.reading.reading is Reading.UNREAD
-        return self.value or (unread and _NUMBERED.fullmatch(self.text) is None)
+        said = _NUMBERED.fullmatch(self.text) or _SHARE.search(self.text)
+        return self.value or (unread and said is None)
 
     @property
     def wordy_label(self) -> bool:

@@ -72,6 +72,8 @@ def _starts_again(view: View, cut: int) -> bool:
     if not any(one.value for one in above):
         return False
     first, rest = here[0], here[1:]
+    if not first.value and (_first_row_again(view, rest) or _of_others(view, first, rest)):
+        return True
     if first.heading.role is Role.LABEL and not first.value:
         named = all(one.label is not None or one.heads for one in rest)
         return named and (not first.heading.candidates or _sizes_again(view, rest))
@@ -81,6 +83,21 @@ def _starts_again(view: View, cut: int) -> bool:
         return False
     heads = sum(one.heads for one in here)
     return heads > 1 or (heads == 1 and first.heads)
+
+
+def _first_row_again(view: View, rest: Sequence[Look]) -> bool:
+    """``Body | 8 | 10`` and, below its figures, ``Garment | 8 | 10``: the same sizes once more."""
+    top = [look(at.text).text for at in distinct(view.sheet, view.rows[0], view.columns)][1:]
+    again = [one.text for one in rest]
+    return len(set(again)) == len(again) > 1 and again == top
+
+
+def _of_others(view: View, first: Look, rest: Sequence[Look]) -> bool:
+    """``Men | 46 | 48`` below ``Women | 34 | 36``: who wears it stands before the sizes."""
+    top = look(distinct(view.sheet, view.rows[0], view.columns)[0].text)
+    bands = [one.band for one in (top, first) if one.heading.role is Role.BAND]
+    named = all(one.label is not None for one in rest)
+    return len(bands) > 1 and bands[0] != bands[1] and named and len(rest) > 1
 
 
 def _sizes_again(view: View, rest: Sequence[Look]) -> bool:
