@@ -21,6 +21,7 @@ from charts.readers.line_said import (
     taken_apart,
     unbulleted,
 )
+from charts.readers.line_size_names import size_line
 from charts.readers.line_values import is_glued, is_value
 from charts.readers.lines import Line, LineCell, LineTable
 
@@ -151,7 +152,10 @@ def _alike(parts: Sequence[str]) -> bool:
 
 
 def _name_and_value(line: Line) -> tuple[str, str] | None:
-    """``Chest: 86-91 cm`` or ``Chest 86-91 cm``: one name and its value."""
+    """``Chest: 86-91 cm`` or ``Chest 86-91 cm``: one name and its value, which no size is."""
+    size = size_line(line.text)
+    if size is not None and size.word:
+        return None
     found = taken_apart(line)
     if found is not None:
         return (found.label, found.pairs[0][1]) if found.names == ("",) else None

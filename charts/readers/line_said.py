@@ -16,6 +16,10 @@ from charts.readers.line_values import is_glued, is_value, without_limit
 from charts.readers.lines import Line
 from charts.readers.value_runs import is_size, named_values, sized_values
 
+_WORDED: Final = re.compile(
+    r"\A(?P<word>[^\W\d_]{3,12})\s*:\s*(?P<size>[^\s:;,|]{1,9})(?=\s*[;|,])"
+)
+"""``Size: 36; Chest: 82-86``: the first colon belongs to the word for sizes."""
 _BULLET: Final = re.compile(r"\s*(?:[•▪◦●○·*‣»>✓–-]\s+|\d{1,2}[.)]\s+(?=\D))?")
 _LABEL_END: Final = re.compile(r"\s*[:=]\s*|\s+[-–—]\s*|\s*[→⇒➔➜►]\s*|,\s+(?=[^\W\d_]{3})")
 NO_LABEL: Final = re.compile(r"[\t;|,\"]|\S {2,}\S|\w / \w")
@@ -79,7 +83,7 @@ def taken_apart(line: Line) -> Said | None:
     """The label of a line and its named values; None where anything else stands in it."""
     if is_glued(line.text) or len(line.text) > LONGEST_LINE or MONEY.search(line.text):
         return None
-    text = unbulleted(line.text)
+    text = _WORDED.sub(r"\g<word> \g<size>", unbulleted(line.text), count=1)
     whole = _IN_BRACKETS.fullmatch(text)
     if whole is not None and is_size(whole["label"]) and is_value(whole["value"]):
         return Said(whole["label"], (("", whole["value"].strip()),), line.number)
