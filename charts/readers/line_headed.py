@@ -10,7 +10,7 @@ from __future__ import annotations
 import re
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
-from itertools import pairwise
+from itertools import pairwise, takewhile
 from typing import Final
 
 from charts.dimensions import Role, read_band, read_heading
@@ -19,7 +19,7 @@ from charts.readers.line_pieces import is_age, may_stand_in_cell, pieces
 from charts.readers.line_rows import LIST_ITEM
 from charts.readers.line_values import is_blank, is_value
 from charts.readers.lines import Line, LineCell, LineTable
-from charts.readers.value_runs import is_cell_value, is_size
+from charts.readers.value_runs import is_cell_value, is_size, values_in
 from charts.schema import Dimension
 from charts.size_labels import read_label
 
@@ -29,6 +29,8 @@ _FEWEST_ROWS: Final = 2
 _MOST_LABEL_PIECES: Final = 3
 _LONGEST_HEAD: Final = 300
 _LONGEST_BAND: Final = 40
+_LONGEST_LONE_HEAD: Final = 24
+_MOST_LONE_HEADS: Final = 8
 _UNFIT: Final = re.compile(r"[\t|]|\S\s{2,}\S")
 _PARTED: Final = re.compile(r";|,(?!\d)|(?<!\d),|,\d+,|\d,\d{3}")
 """Signs in a row that may part its cells: any semicolon, commas that part no decimals."""
@@ -51,15 +53,17 @@ class _Row:
 
 def headed_table(lines: Sequence[Line]) -> LineTable | None:
     """The table whose headings ``lines`` begin with; None where the counts do not agree."""
-    filled = [line for line in lines[: _MOST_ROWS * 2] if line.text.strip()]
+    filled = _rejoined([line for line in lines[: _MOST_ROWS * 2] if line.text.strip()])
     start = next((at for at, line in enumerate(filled) if _is_row(line.text)), 0)
-    if not 0 < start <= _MOST_HEAD_LINES or any(_UNFIT.search(one.text) for one in filled[:start]):
+    if not 0 < start <= _most_heads(filled) or any(
+        _UNFIT.search(one.text) for one in filled[:start]
+    ):
         return None
     rows = _rows(filled[start:])
     told = [row for row in rows if not row.band]
     if len(told) < _FEWEST_ROWS:
         return None
-    if any(_best(filled[at:start], told) for at in range(start - 1, 0, -1)):
+    if any(_begins_below(filled[:start], at, told) for at in range(start - 1, 0, -1)):
         return None  # the lines before are titles
     found = _best(filled[:start], told)
     if found is None:
@@ -70,6 +74,31 @@ def headed_table(lines: Sequence[Line]) -> LineTable | None:
     cells += [_laid(row, len(heads)) for row in rows if row.line <= last]
     used = next(at for at, line in enumerate(lines, start=1) if line.number == last)
     return LineTable(cells, used, inferred=_is_counted(heads, fitting))
+
+
+def _rejoined(lines: Sequence[Line]) -> list[Line]:
+    """The lines, a size alone on its line joined with the line of its values below."""
+    found: list[Line] = []
+    for line in lines:
+        text = line.text.strip()
+        lone = bool(found) and is_size(found[-1].text.strip()) and not is_value(found[-1].text)
+        if lone and len(values_in(text)) >= _FEWEST_COLUMNS:
+            found[-1] = Line(f"{found[-1].text.strip()} {text}", line.number)
+        else:
+            found.append(line)
+    return found
+
+
+def _most_heads(lines: Sequence[Line]) -> int:
+    """How many lines the headings may take up: as many as columns where each has its own."""
+    short = takewhile(lambda line: len(line.text.strip()) <= _LONGEST_LONE_HEAD, lines)
+    return max(_MOST_HEAD_LINES, min(len(list(short)), _MOST_LONE_HEADS))
+
+
+def _begins_below(heads: Sequence[Line], at: int, rows: Sequence[_Row]) -> bool:
+    """Whether the headings begin at a line further down, and no word for sizes stands above it."""
+    found = _best(heads[at:], rows)
+    return found is not None and not (not found[0][0] and _names_rows(heads[at - 1].text))
 
 
 def _best(lines: Sequence[Line], rows: Sequence[_Row]) -> tuple[list[str], list[_Row]] | None:

@@ -14,6 +14,7 @@ from charts.readers.line_bracket_sentence import bracket_sentence_table
 from charts.readers.line_brackets import bracket_table
 from charts.readers.line_cells import cell_table, streamed_table
 from charts.readers.line_choosing import choosing_table
+from charts.readers.line_clauses import clauses_table
 from charts.readers.line_columns import column_table
 from charts.readers.line_crossed import crossed_table
 from charts.readers.line_glued import glued_table
@@ -31,6 +32,7 @@ from charts.readers.line_sizes_below import sizes_below_table
 from charts.readers.line_strokes import stroke_table
 from charts.readers.line_told import told_table
 from charts.readers.line_values import is_glued
+from charts.readers.line_wide_sizes import wide_sizes_table
 from charts.readers.lines import Line, LineTable
 from charts.readers.plain_text import tidy
 from charts.readers.source import MOST_CELLS, too_many
@@ -54,6 +56,7 @@ _FINDERS: Final[tuple[Callable[[Sequence[Line]], LineTable | None], ...]] = (
     stroke_table,
     series_table,
     sizes_below_table,
+    wide_sizes_table,
     glued_table,
     glued_ranges_table,
     run_on_table,
@@ -63,6 +66,7 @@ _FINDERS: Final[tuple[Callable[[Sequence[Line]], LineTable | None], ...]] = (
     sentence_table,
     choosing_table,
     told_table,
+    clauses_table,
     barred_table,
     bar_run_table,
     labels_last_table,

@@ -205,3 +205,16 @@ def test_a_row_with_a_piece_that_is_no_value_is_kept_with_its_question() -> None
     assert found["M waist"] is None
     assert found["L back_length"] == (42, 44)
     assert "text-order" in questions(reading)
+
+
+def test_a_size_on_the_line_above_its_values_belongs_to_them() -> None:
+    reading = _read("""\
+        Size
+        Chest
+        Waist
+        Small
+        84-90 cm 68-74 cm
+        X-Large
+        104-112 cm 88-96 cm
+        """)
+    assert values(reading)["X-Large waist"] == (88, 96)
