@@ -219,13 +219,15 @@ def _named_groups(
 
 
 def _key(labels: Sequence[Field], beside: Sequence[Sequence[str | None]]) -> Field | None:
-    """The first complete column of labels that repeats nothing; the first when none does."""
+    """The first complete column of labels that repeats nothing; else that which repeats least."""
+    different: list[int] = []
     for one in labels:
         names = [_named(cell[0].text) if cell else "" for cell in one.cells]
         keys = list(zip(names, *(part for part in beside if part), strict=True))
         if all(names) and len(set(keys)) == len(keys):
             return one
-    return labels[0] if labels else None
+        different.append(len(set(keys)) if all(names) else 0)
+    return labels[different.index(max(different))] if labels else None
 
 
 def _named(text: str) -> str:

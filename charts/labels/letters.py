@@ -50,7 +50,7 @@ def letters_label(text: str) -> SizeLabel | None:
     rest, rank, length = _apart(text)
     if not rest:
         return None
-    found = _letters(rest)
+    found = _letters(rest) or _said_twice(rest)
     if found is not None:
         return _label(text, found, rank=rank, length=length)
     return _combined(text, rest, rank=rank, length=length)
@@ -94,6 +94,14 @@ def _letters(folded: str) -> Letters | None:
         return _number_of_x(int(match[1]))
     spaced = _GLUED_X.sub(r"\1 \2", folded)
     return _of_words([word for word in re.split(r"[ ./-]+", spaced) if word])
+
+
+def _said_twice(folded: str) -> Letters | None:
+    """``S Small``, ``XL extra large``: the letters, and the words that they stand for."""
+    first, _, rest = folded.partition(" ")
+    letters, words = _letters(first), _letters(rest) if len(rest) > len(first) else None
+    alike = letters is not None and words is not None and letters.place == words.place
+    return letters if alike else None
 
 
 def _of_words(words: list[str]) -> Letters | None:

@@ -20,6 +20,7 @@ from charts.layout.measured_names import measured_names
 from charts.layout.numbers_beside_letters import numbers_beside_letters
 from charts.layout.prefixed import named_bands, prefixed
 from charts.layout.shared_headings import shared_parted
+from charts.layout.sizes_below import sizes_below
 from charts.layout.sizes_with_units import sizes_with_units
 from charts.plausible_ranges import usual
 from charts.quantities import Unit
@@ -49,7 +50,7 @@ def settled(fields: Sequence[Field]) -> list[Field]:
     fields = [_measure_under_size(field, fields) for field in fields]
     fields = [_band_under_size(field, fields) for field in fields]
     fields = [_figures_beside_sizes(field, fields) for field in fields]
-    fields = numbers_beside_letters(_named_below_groups(fields))
+    fields = numbers_beside_letters(sizes_below(_named_below_groups(fields)))
     if any(field.kind in _LABELLING for field in fields):
         return fields
     for choose in _CHOICES:
