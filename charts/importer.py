@@ -15,6 +15,7 @@ from charts.answers_text import opened
 from charts.checks.file import told_apart
 from charts.checks.left_cells import say_left_cells, say_unread_sheet
 from charts.checks.left_over import say_left_over
+from charts.checks.lost_in_layout import say_lost_in_layout
 from charts.checks.printed import compared_with_page
 from charts.checks.whole import checked
 from charts.columns.band_scope import names_of_source, names_of_tables
@@ -35,6 +36,7 @@ from charts.layout.fields import Table
 from charts.layout.find import find_tables
 from charts.layout.joined_rows import ranges_joined
 from charts.layout.lists import laid_out
+from charts.layout.repeated_heads import heads_told_once
 from charts.layout.spans_lost import spans_restored
 from charts.readers.line_values import is_value
 from charts.schema import Chart, FileReading, UnitFrom
@@ -144,7 +146,8 @@ def _read_sheet(
 ) -> SheetReading:
     if left_out(sheet, answering):
         return SheetReading(sheet)
-    whole = ranges_joined(spans_restored(laid_out(sheet)))
+    laid = laid_out(heads_told_once(sheet))
+    whole = ranges_joined(spans_restored(laid))
     plain, dates = answered_sheet(*without_dates(whole), answering)
     tables = answered_tables(plain, find_tables(plain).tables, answering)
     charts: list[Chart] = []
@@ -161,6 +164,7 @@ def _read_sheet(
         if chart.models:
             log.add("several-models", chart.place, text=", ".join(chart.models))
     if charts:
+        say_lost_in_layout(sheet, laid, log)
         say_left_over(plain, tables, charts, log)
         say_left_cells(plain, tables, log)
     charts = compared_with_page(charts, (plain,), name, log)

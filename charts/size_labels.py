@@ -19,7 +19,14 @@ from charts.labels.slips import suggestion
 from charts.labels.words import label_words, length_words, rank_words
 from charts.vocabulary import normal, unaccented
 
-__all__ = ["LabelKind", "SizeLabel", "read_label", "read_length"]
+__all__ = [
+    "LabelKind",
+    "SizeLabel",
+    "printed_names",
+    "read_label",
+    "read_length",
+    "without_word_for_size",
+]
 
 LONGEST: Final = 40
 """Characters above which a text is a sentence and no label (common practice)."""
@@ -28,6 +35,9 @@ _LONGEST_NUMBER: Final = 3
 _BRACKET: Final = re.compile(r"([^()\[\]]+?)\s*[(\[]([^()\[\]]+)[)\]]")
 _UNMEASURED: Final = re.compile(r"[<>≤≥±%€$£\"]|\d['’]|\d\s?(?:cm|mm|in|kg|lbs?)\b", re.IGNORECASE)
 _SYSTEM: Final = re.compile(r"([a-z]{1,4})\.?[ :-]?\s*(?=\d)(.+)")
+_PARTS: Final = re.compile(r"\s*[/|,]\s*|\s+-\s+")
+_CLOSE_PARTS: Final = re.compile(r" ?[/|-] ?")
+_BREAK: Final = re.compile(r" *\n\s*")
 _KILLED: Final = {"na": "NA", "n/a": "N/A", "none": "None", "nan": "nan"}
 _LENGTH_LETTERS: Final = {
     "xs": "extra short",
@@ -49,7 +59,10 @@ def read_label(text: str) -> SizeLabel | None:
 
 @lru_cache(maxsize=16384)
 def _read(text: str) -> SizeLabel | None:
-    plain = clean(text).replace("\n", " ")
+    plain = clean(text)
+    if "\n" in plain and (both := _one_a_line(plain)) is not None:
+        return both
+    plain = plain.replace("\n", " ")
     if not plain or len(plain) > LONGEST or not any(map(str.isalnum, plain)):
         return None
     if match := _BRACKET.fullmatch(plain):
@@ -71,18 +84,37 @@ def _known(plain: str) -> SizeLabel | None:
 
 
 def _letters_and_number(plain: str) -> SizeLabel | None:
-    """M/38, S - 36, 10 / M: one size by letters, with its number as the second label.
+    """M/38, S - EU 36, 10 / M: one size by letters, with its number as the second label.
 
     Four digits are no size: WL-3301 is the number of an article.
     """
-    parts = re.split(r" ?[/|-] ?", plain)
-    if len(parts) != 2:
-        return None
-    for name, figure in (parts, reversed(parts)):
-        letters, number = letters_label(name), numbers_label(figure)
-        if letters is not None and number is not None and len(figure) <= _LONGEST_NUMBER:
-            return replace(letters, text=plain, also=(figure,))
+    for ends in (_PARTS, _CLOSE_PARTS):
+        parts = ends.split(plain)
+        if len(parts) != 2:
+            continue
+        for name, figure in (parts, reversed(parts)):
+            letters, number = letters_label(name), _number_in_a_system(figure)
+            if letters is not None and number is not None:
+                return replace(letters, text=plain, also=(figure,))
     return None
+
+
+def _one_a_line(plain: str) -> SizeLabel | None:
+    """S over EU 36: the first line is the name, the second what the size is called as well.
+
+    36 over S alone may be a length, 36 short, and stays one name.
+    """
+    lines = _BREAK.split(plain)
+    both = _letters_and_number(" / ".join(lines))
+    if both is None or (_without_prefix(both.also[0]) is None and _known(" ".join(lines))):
+        return None
+    return replace(both, text=lines[0], also=tuple(lines[1:]))
+
+
+def _number_in_a_system(text: str) -> SizeLabel | None:
+    """36, EU 36, UK 8-10."""
+    bare = _without_prefix(text) or text
+    return numbers_label(bare) if len(bare) <= _LONGEST_NUMBER or bare != text else None
 
 
 def _with_bracket(plain: str, outer: str, inner: str) -> SizeLabel | None:
@@ -142,6 +174,24 @@ def _doubtful(plain: str) -> SizeLabel | None:
     meant = suggestion(plain)
     found = _known(meant) if meant else None
     return found and replace(found, text=plain, doubtful=meant)
+
+
+def printed_names(label: SizeLabel) -> tuple[str, ...]:
+    """What a size is called as well: the labels behind it, and of S / EU 36 the S alone."""
+    if len(label.also) != 1 or label.kind is not LabelKind.ALPHA:
+        return label.also
+    for ends in (_PARTS, _CLOSE_PARTS):
+        parts = ends.split(label.text)
+        if len(parts) == 2 and label.also[0] in parts:
+            return tuple(parts)
+    return label.also
+
+
+def without_word_for_size(text: str) -> str:
+    """``Size M``, ``Größe: 38`` without the word that only says that a size follows."""
+    first, _, rest = clean(text).partition(" ")
+    word = normal(first.rstrip(":."))
+    return rest if word in label_words("size") and rest and _read(rest) is not None else text
 
 
 def read_length(text: str) -> str | None:

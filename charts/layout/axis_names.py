@@ -9,8 +9,8 @@ from typing import Final
 
 from charts.dimensions import HeadingReading, Role
 from charts.layout.heads import combined
-from charts.layout.lists import named_value
 from charts.layout.looks import look
+from charts.layout.named_value import named_value
 from charts.layout.view import At, View
 from charts.sheet import Cell
 from charts.size_labels import read_length

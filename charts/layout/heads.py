@@ -9,8 +9,10 @@ from functools import lru_cache
 from typing import Final, TypeVar
 
 from charts.dimensions import HeadingReading, Role, read_heading
+from charts.headings.ways import begins_at_a_place
 from charts.layout.fields import Field
 from charts.layout.looks import Look, look
+from charts.layout.named_value import named_parts
 from charts.layout.view import At, View
 from charts.quantities import FAMILY, Family
 from charts.schema import Basis, Definition, Dimension
@@ -37,10 +39,25 @@ def heading_rows(view: View) -> int:
         here = [look(at.text) for at in view.row(row) if at is not None]
         if any(_is_figure(one) for one in here) and not _names_with_a_thing(here):
             break
+        if _names_its_values(view, row):
+            break
         looks.append(here)
     while looks and not (_is_heading_row(looks[-1]) or _lengths_below(view, looks)):
         looks.pop()
     return min(len(looks), MOST_HEADING_ROWS)
+
+
+def _names_its_values(view: View, row: int) -> bool:
+    """``S | Chest 82-86 cm`` over ``M | Chest 87-91 cm``: each cell names what it measures."""
+    if row + 1 == view.height:
+        return False
+    for here, below in zip(view.row(row), view.row(row + 1), strict=True):
+        if here is None or below is None or not any(map(str.isdigit, here.text)):
+            continue
+        first, second = ({name.lower() for name in named_parts(at.text)} for at in (here, below))
+        if first & second:
+            return True
+    return False
 
 
 def _size_in_the_corner(view: View) -> bool:
@@ -114,6 +131,7 @@ def _combined(texts: tuple[str, ...]) -> HeadingReading:
     texts = tuple(text for text in texts if not _LETTER.fullmatch(text.strip())) or texts
     if len(texts) == 1:
         return look(texts[0]).heading
+    texts = _without_places(texts)
     parts = [look(text).heading for text in texts]
     named = [part for part in parts if part.role is not Role.UNKNOWN]
     joined = read_heading(" ".join(texts))
@@ -128,6 +146,24 @@ def _combined(texts: tuple[str, ...]) -> HeadingReading:
     if _vague(merged) and joined.role is Role.MEASURE and not _vague(joined):
         merged = replace(joined, unit=merged.unit or joined.unit, band=merged.band or joined.band)
     return with_unit_of(merged, parts)
+
+
+def _without_places(texts: tuple[str, ...]) -> tuple[str, ...]:
+    """``Waist`` over ``from 2 cm above the navel``: where it is measured, and no end of a range."""
+    first = look(texts[0]).heading
+    if first.role is not Role.MEASURE or first.dimension is None or first.candidates:
+        return texts
+    found = [texts[0]]
+    for text in texts[1:]:
+        if look(text).heading.role not in _ENDS or not begins_at_a_place(text):
+            found.append(text)
+            continue
+        whole = read_heading(f"{texts[0]} {text}")
+        if whole.dimension is first.dimension and not whole.candidates:
+            found[0] = f"{texts[0]} {text}"  # it may say how, or whose: from armpit to armpit
+        elif look(text).heading.dimension is not None:
+            found.append(text.split(maxsplit=1)[1])
+    return tuple(found)
 
 
 def with_unit_of(reading: HeadingReading, parts: Sequence[HeadingReading]) -> HeadingReading:

@@ -36,6 +36,7 @@ class Content:
     unit_values: int
     tolerances: int
     running: bool
+    numbered_measures: int = 0
 
     @staticmethod
     def of(cells: Sequence[tuple[At, ...]]) -> Content:
@@ -74,6 +75,7 @@ def _counted(texts: tuple[str, ...]) -> Content:
         ),
         tolerances=sum(one.reading.reading == "tolerance" for one in looks),
         running=_runs(texts),
+        numbered_measures=sum(one.measures and any(map(str.isdigit, one.text)) for one in looks),
     )
 
 
@@ -94,7 +96,9 @@ def kind_of(heading: HeadingReading, content: Content, column: int) -> FieldKind
     if content.filled == 0:
         return FieldKind.EMPTY
     if content.most(content.measures):
-        return FieldKind.NAMES
+        # "53 cm armpit to armpit" under "Width" is a figure with its name, and none of the heads.
+        figures = heading.role is Role.MEASURE and content.most(content.numbered_measures)
+        return FieldKind.VALUES if figures else FieldKind.NAMES
     if _of_lengths(heading, content):
         return FieldKind.LENGTH
     if heading.role is Role.MEASURE:

@@ -15,6 +15,7 @@ from typing import Final
 from charts.dimensions import Role
 from charts.layout.blank_columns import heads_spread
 from charts.layout.looks import look
+from charts.layout.named_value import named_value
 from charts.sheet import Addressing, Cell, Sheet
 
 _FEWEST_SIZES: Final = 2
@@ -23,10 +24,6 @@ _BULLET: Final = re.compile(r"^\s*(?:[*•·‣▪-]|\d+[.)])\s+")
 _PARTED: Final = re.compile(r"\s*(?:[:=]|\s[-–—]\s)\s*|(?<=[A-Za-z])\s*[-–—]\s+")
 _ITEMS: Final = re.compile(r"\s*[|;•·]\s*|,\s+|\s/\s")
 _SENTENCES: Final = re.compile(r"(?<=[a-z])\.\s*(?=[A-Z])")
-_FIGURE_FIRST: Final = re.compile(
-    r"^(?P<value>.*[\d\"'”½¼¾]\s*(?:cm|mm|inch(?:es)?|in|kg|lbs?|st)?)\s+(?P<name>[^\d]+)$"
-)
-_NAME_FIRST: Final = re.compile(r"^(?P<name>[^\d<>~≤≥]+?)\s*[:=]?\s*(?P<value>[\d<>~≤≥].*)$")
 
 
 @dataclass(frozen=True, slots=True)
@@ -147,25 +144,6 @@ def _label(text: str) -> str | None:
         text = words[1]
     one = look(text)
     return text.strip() if one.sure_label or (one.label is not None and text != words[0]) else None
-
-
-def named_value(text: str) -> tuple[str, str] | None:
-    """The name of the dimension and the figures of one part of a sentence."""
-    text = text.strip().rstrip(".")
-    if look(text).value:
-        return "", text
-    for form in (_NAME_FIRST, _FIGURE_FIRST):
-        match = form.match(text)
-        if match is None:
-            continue
-        name, value = match["name"].strip(), match["value"].strip()
-        words = name.split()
-        for kept in range(len(words), 0, -1):
-            short, rest = " ".join(words[:kept]), " ".join(words[kept:])
-            whole = f"{rest} {value}".strip() if form is _NAME_FIRST else value
-            if look(short).measures and look(whole).value:
-                return short, whole
-    return None
 
 
 def _sheet(

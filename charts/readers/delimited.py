@@ -34,6 +34,11 @@ from charts.sheet import Addressing, Cell, Sheet
 _SEPARATORS: Final = (";", "\t", "|", ",")
 _SEP_LINE: Final = re.compile(r"\"?sep=(.)\"?[;,\t ]*(?:\r?\n|\Z)", re.IGNORECASE)
 _LABEL: Final = re.compile(r"\d*X*-?[SML]|[A-Z]{1,4}|[^\W\d_]{3,20}", re.IGNORECASE)
+_NAMED: Final = re.compile(r"[^\W\d_][^\d<>~;]{2,40}?[\s:)]\s*(?=[<>~]?\d)")
+_NAME_BEHIND: Final = re.compile(
+    r"([<>~]?\d(?:.*\d)?\s*(?:[a-z]{1,2}|inch(?:es)?|[\"”])?)\s+[^\W\d_][^\d;]{2,40}"
+)
+_LISTED: Final = re.compile(r",\s+(?=[^\W\d_])|\s(?:[/+&]|and|und|et|en|e|y)\s")
 _WORD: Final = re.compile(r"[^\W\d_]{3,}")
 _FEW_WORDS: Final = 3
 _SAMPLE: Final = 60_000
@@ -165,13 +170,29 @@ def _score(rows: Sequence[Row]) -> float:
 
 def _like_a_chart(rows: Sequence[Row], width: int) -> float:
     """How many cells of the rows of this width are values or short words; 0 without values."""
-    fields = (field for row in rows if len(row.fields) == width for field in row.fields)
+    fields = [field for row in rows if len(row.fields) == width for field in row.fields]
     cells = [text for field in fields if (text := tidy(field))]
     values = [field for field in cells if is_value(field)]
+    # "Size 42: 88 cm chest, 70 cm waist" is a sentence: a blank stands behind its commas.
+    values += [field for field in fields if field[:1].strip() and _names_its_value(field)]
     if not values:
         return 0.0
     like = len(values) + sum(1 for field in cells if _LABEL.fullmatch(field))
     return 0.1 + like / len(cells)
+
+
+def _names_its_value(field: str) -> bool:
+    """``Chest 84-88 cm, waist 68-72 cm``: values, each with the name of its measure."""
+    return all(map(_named, map(tidy, _LISTED.split(field))))
+
+
+def _named(text: str) -> bool:
+    """A value in front of a name or behind one."""
+    name = _NAMED.match(text)
+    if name is not None:
+        return is_value(text[name.end() :])
+    behind = _NAME_BEHIND.fullmatch(text)
+    return behind is not None and is_value(behind[1])
 
 
 def _filled(field: str) -> bool:
