@@ -48,6 +48,8 @@ __all__ = [
 
 Maker = Callable[[Finding, FileReading], Iterator[Choice]]
 _CELL: Final = "cell"
+_GIRTHS: Final = "girths"
+"""The case of a question about three unknown headings together, told by their figures."""
 _BASES: Final = (Basis.FINISHED, Basis.BODY, Basis.FLAT)
 
 
@@ -204,6 +206,8 @@ def _dimension(finding: Finding, reading: FileReading) -> Iterator[Choice]:
 
 def _near(finding: Finding, reading: FileReading) -> Iterator[Choice]:
     """An unknown heading: the known ones it resembles, or no measure of ours."""
+    if finding.values.get("case") == _GIRTHS:
+        yield _as_printed(finding, reading)
     for candidate in finding.candidates:
         meant = read_heading(candidate.text)
         if meant.dimension is not None:

@@ -12,6 +12,7 @@ from charts.columns.band_scope import ends_bands, under_a_stranger
 from charts.columns.band_words import band_around
 from charts.columns.basis import with_basis
 from charts.columns.bounds import bounded
+from charts.columns.girths_told import girths_told
 from charts.columns.leftovers import say_blanks, with_tolerances, without_doubles
 from charts.columns.lines import Line, lines_of
 from charts.columns.long_backs import backs_doubted
@@ -45,7 +46,7 @@ Group = tuple[str | None, str | None]
 def charts_of(around: Surroundings) -> list[Chart]:
     """Every chart that one table holds, without the checks of whole charts."""
     named = told_by_height(columns_of(around), around)
-    named = positions_told(beside_nameless(named, around), around)
+    named = girths_told(positions_told(beside_nameless(named, around), around), around)
     named = weighed_in_grams(backs_doubted(named, around))
     named = with_sides(named, around)
     columns = with_basis(with_units(with_ages(named, around), around), around)
