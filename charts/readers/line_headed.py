@@ -9,7 +9,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from itertools import pairwise, takewhile
 from typing import Final
 
@@ -67,6 +67,9 @@ def headed_table(lines: Sequence[Line]) -> LineTable | None:
         return None  # the lines before are titles
     found = _best(filled[:start], told)
     if found is None:
+        rows = [_turned(row) for row in rows]
+        found = _best_turned(filled[:start], [row for row in rows if not row.band])
+    if found is None:
         return None
     heads, fitting = found
     last = fitting[-1].line
@@ -104,6 +107,23 @@ def _begins_below(heads: Sequence[Line], at: int, rows: Sequence[_Row]) -> bool:
 def _best(lines: Sequence[Line], rows: Sequence[_Row]) -> tuple[list[str], list[_Row]] | None:
     text = " ".join(one.text.strip() for one in lines)
     return next(_fits(text, rows), None) if len(text) <= _LONGEST_HEAD else None
+
+
+def _best_turned(
+    lines: Sequence[Line], rows: Sequence[_Row]
+) -> tuple[list[str], list[_Row]] | None:
+    """The same where the sizes stand in the last column: their word and they are put in front."""
+    *words, last = " ".join(one.text.strip() for one in lines).split()
+    if not words or read_heading(last).role is not Role.LABEL:
+        return None
+    labels = {row.parts[0] for row in rows}
+    lettered = not any(map(is_value, labels)) and all(map(is_size, labels))
+    text = " ".join((last, *words))
+    return next(_fits(text, rows), None) if lettered and len(text) <= _LONGEST_HEAD else None
+
+
+def _turned(row: _Row) -> _Row:
+    return row if row.band else replace(row, parts=(row.parts[-1], *row.parts[:-1]))
 
 
 def _laid(row: _Row, columns: int) -> list[LineCell]:
@@ -166,7 +186,14 @@ def _heads(text: str, columns: int) -> list[str] | None:
 
 def _names_rows(head: str) -> bool:
     heading = read_heading(head)
-    return heading.role is Role.LABEL or (Role.LABEL, None) in heading.candidates or _is_age(head)
+    named = heading.role is Role.LABEL or (Role.LABEL, None) in heading.candidates
+    return named or _is_age(head) or _is_height(head)
+
+
+def _is_height(head: str) -> bool:
+    """Whether a heading can name sizes that are heights, as children's are."""
+    heading = read_heading(head)
+    return heading.dimension is Dimension.HEIGHT and not heading.candidates
 
 
 def _is_measure(head: str) -> bool:

@@ -17,6 +17,8 @@ _UNIT: Final = r"[^\W\d_]{1,10}\.?"
 _SPAN: Final = re.compile(
     rf"{_NUMBER}(?:\s?{_UNIT})?\s?[-–/]\s?{_NUMBER}\s?{_UNIT}(?=\s|\Z)|{_NUMBER}\s?{_UNIT}(?=\s|\Z)"
 )
+_SLASHED: Final = re.compile(r"\d{2,3}/\d{2,3}\s?(?:cm|kg)(?=\s|\Z)", re.IGNORECASE)
+"""``92/98 cm``: a child's height for two sizes, or a range."""
 _WORD: Final = re.compile(r"\S+")
 _LONGEST: Final = 300
 
@@ -49,7 +51,7 @@ def _piece(text: str, at: int) -> str:
     age = _SPAN.match(text, at)
     if age is not None and is_age(age[0]):
         return age[0]
-    value = VALUE.match(text, at)
+    value = _SLASHED.match(text, at) or VALUE.match(text, at)
     if value is not None:
         return value[0]
     word = _WORD.match(text, at)

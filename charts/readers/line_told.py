@@ -42,6 +42,10 @@ _COLON: Final = re.compile(
 _WORDS: Final = re.compile(r"\s*(?P<word>[^\W\d_]{3,20})\s+(?P<size>[^\s:,]{1,8})(?=[\s:,])")
 _MASS: Final = re.compile(r"\d\s?(?:kgs?|kilos?|lbs?|pounds?)\b", re.IGNORECASE)
 _NOT_SAID: Final = "?"
+_VERB: Final = re.compile(
+    r"\s*(?:[•▪◦●○·*‣–-]\s+)?(?P<size>\S{1,6})\s+(?=(?:is|are|suits?|fits?|ist|passt|est|convient|es"
+    r"|è|är|passar|er|passer|jest|je)\s)"
+)
 _LONGEST: Final = 400
 _FEWEST: Final = 2
 _WORDS_BEHIND: Final = 3
@@ -137,10 +141,13 @@ def _named_like(told: _Told | None, rows: Sequence[_Told]) -> _Told | None:
 
 
 def _label(text: str) -> tuple[str, int] | None:
-    """The size that a line begins with, by itself before a colon or behind a word for sizes."""
+    """The size that a line begins with: before a colon or a verb, or behind a word for sizes."""
     alone = _COLON.match(text)
     if alone is not None and is_size(alone["label"].strip()):
         return alone["label"].strip(), alone.end()
+    verb = _VERB.match(text)
+    if verb is not None and is_size(verb["size"]) and not any(map(str.islower, verb["size"])):
+        return verb["size"], verb.end()
     behind = _WORDS.match(text)
     if behind is None or read_heading(behind["word"]).role is not Role.LABEL:
         return None

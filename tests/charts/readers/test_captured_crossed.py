@@ -7,7 +7,7 @@ import pytest
 from charts.importer import read_pasted
 from charts.readers.line_crossed import crossed_table
 from charts.readers.lines import numbered
-from charts.schema import Dimension
+from charts.schema import Basis, Dimension
 from tests.charts.read_text import questions, ranges
 
 _SHIRTS = (
@@ -21,7 +21,7 @@ def test_crossed_figures_are_kept_and_their_columns_are_asked_about() -> None:
     labels = [[size.label for size in chart.sizes] for chart in reading.charts]
     assert labels == [["4", "6", "8"], ["S", "M", "L"]]
     assert {one.dimension for one in ranges(reading)} == {Dimension.OTHER}
-    assert questions(reading) == ["heading-unknown"] * 2
+    assert set(questions(reading)) >= {"heading-unknown", "text-order"}
     assert all(one.findings for one in ranges(reading))
 
 
@@ -45,3 +45,27 @@ def test_one_unit_behind_the_second_figure_holds_for_both() -> None:
 )
 def test_what_is_no_list_of_sizes_stays_text(text: str) -> None:
     assert crossed_table(numbered(text)) is None
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        "Measurements are half chest x length.",
+        "T-shirt (half chest x length)",
+        "The first figure is the half chest, the second is the length.",
+    ],
+)
+def test_a_line_above_may_say_what_is_crossed_and_all_is_asked(words: str) -> None:
+    reading = read_pasted(
+        f"{words}\nAdults\nS 48cm x 66cm\nM 51cm x 69cm\nKids\n8 40 x 52cm\n10 42 x 55cm\n"
+    )
+    assert [len(chart.sizes) for chart in reading.charts] == [2, 2]
+    chests = [one for one in ranges(reading) if one.dimension is Dimension.CHEST]
+    assert [one.value for one in chests] == [48, 51, 40, 42]
+    assert {one.basis for one in chests} == {Basis.FLAT}
+    assert "text-order" in questions(reading)
+
+
+@pytest.mark.parametrize("words", ["Print x cut", "Colour x length", "Delivered in boxes"])
+def test_words_that_name_no_two_measures_name_no_columns(words: str) -> None:
+    assert crossed_table(numbered(f"{words}\nS 48cm x 66cm\nM 51cm x 69cm\n")) is None

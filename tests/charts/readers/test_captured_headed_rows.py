@@ -218,3 +218,27 @@ def test_a_size_on_the_line_above_its_values_belongs_to_them() -> None:
         104-112 cm 88-96 cm
         """)
     assert values(reading)["X-Large waist"] == (88, 96)
+
+
+def test_sizes_in_the_last_column_are_put_in_front() -> None:
+    reading = _read("Chest (cm) Waist (cm) Size\n84-90 68-74 S\n90-96 74-80 M\n96-104 80-88 L\n")
+    assert values(reading)["M chest"] == (90, 96)
+    assert values(reading)["L waist"] == (80, 88)
+
+
+def test_numbers_in_the_last_column_may_be_figures_as_well() -> None:
+    assert _table("Chest (cm) Waist (cm) Size\n84 68 36\n88 72 38\n92 76 40\n") is None
+
+
+def test_two_heights_by_a_stroke_are_one_piece() -> None:
+    reading = _read("Age Chest Height\n2/3 54 cm 92/98 cm\n4/5 57 cm 104/110 cm\n")
+    assert values(reading)["2/3 height"] == (92, 98)
+    assert values(reading)["4/5 chest"] == 57
+
+
+def test_heights_in_front_name_the_sizes() -> None:
+    reading = _read(
+        "Height (cm) Chest (cm) Weight (kg)\n110-116 58-60 18-21\n122-128 61-64 22-26\n"
+    )
+    assert values(reading)["110-116 chest"] == (58, 60)
+    assert values(reading)["122-128 height"] == (122, 128)

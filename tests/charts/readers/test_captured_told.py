@@ -74,3 +74,13 @@ def test_a_second_list_of_the_same_sizes_is_a_table_of_its_own() -> None:
     lines = [line for line in _LIMITS.splitlines() if ":" in line]
     found = paste("\n".join([*lines, *lines]))
     assert [row[0] for row in found.rows()] == ["", "Small", "Medium"] * 2
+
+
+def test_a_size_before_a_verb_begins_its_sentence() -> None:
+    reading = read_pasted(
+        "• XS is for children from 20 to 30 kg with a chest of 58 to 64 cm.\n"
+        "• S is for children from 30 to 40 kg with a chest of 64 to 72 cm.\n"
+    )
+    assert values(reading)["S chest"] == (64, 72)
+    assert values(reading)["XS weight"] == (20, 30)
+    assert "text-order" in questions(reading)
