@@ -12,6 +12,8 @@ from charts.quantities import FAMILY, Family, Figure, Unit, canonical
 MOST_APART: Final = {Family.LENGTH: Decimal("1.27"), Family.MASS: Decimal("0.7")}
 """Figures further apart than this contradict each other: half an inch, 0.7 kg (common practice)."""
 
+_ALIKE: Final = Decimal("0.06")
+"""Shops convert a range of inches to round centimetres that are up to 2 in off (common practice)."""
 _FRACTIONS_OF_AN_INCH: Final = (Decimal("0.5"), Decimal("0.25"), Decimal("0.125"))
 
 
@@ -39,6 +41,17 @@ def agreement(one: Quantity, unit: Unit, other: Quantity, other_unit: Unit) -> A
         if distance:
             worst = Agreement.ROUNDED
     return worst
+
+
+def alike(one: Quantity, unit: Unit, other: Quantity, other_unit: Unit) -> bool:
+    """Whether two quantities are so near that they are meant for one, rightly converted or not."""
+    if FAMILY[unit] is not FAMILY[other_unit] or _shape(one) != _shape(other):
+        return False
+    pairs = (
+        (canonical(mine.value, unit), canonical(its.value, other_unit))
+        for mine, its in zip(_figures(one), _figures(other), strict=True)
+    )
+    return all(abs(mine - its) <= _ALIKE * max(mine, its) for mine, its in pairs)
 
 
 def _shape(one: Quantity) -> tuple[bool, ...]:

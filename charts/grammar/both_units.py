@@ -5,7 +5,7 @@ from __future__ import annotations
 from typing import Final, NamedTuple
 
 from charts.cell_reading import Expected, Quantity
-from charts.grammar.agreement import Agreement, agreement
+from charts.grammar.agreement import Agreement, agreement, alike
 from charts.grammar.numbers import Doubt, Value
 from charts.grammar.ranges import quantity
 from charts.grammar.senses import (
@@ -198,7 +198,8 @@ def _with_partner(
         for one in (*_OTHER_SYSTEM[unit], *from_heading)
         if one and _agree(said, unit, unsaid, one)
     ]
-    partner = next(iter(fitting or from_heading), None)
+    near = [one for one in _OTHER_SYSTEM[unit] if alike(said.quantity, unit, unsaid.quantity, one)]
+    partner = next(iter(fitting or from_heading or near), None)
     if partner is None or FAMILY[partner] is not FAMILY[unit]:
         return None
     if flipped:

@@ -223,6 +223,16 @@ def test_units_that_contradict_each_other_are_asked_about(text: str, reading: st
     assert told(text) == reading
 
 
+@pytest.mark.parametrize("text", ["78-80cm / 30-32", "78-80cm (30-32)", '30-32" / 78-80'])
+def test_a_bare_half_that_is_badly_converted_is_the_other_unit_and_asked_about(text: str) -> None:
+    assert told(text, CHEST) == "ask units-disagree [78, 80] cm also [30, 32] in"
+
+
+@pytest.mark.parametrize("text", ["78-80cm / 41-47", "70-80 kg / 11-12", "84 cm / 36"])
+def test_a_bare_half_that_is_no_conversion_at_all_is_not_read(text: str) -> None:
+    assert told(text, CHEST).startswith("unread")
+
+
 def test_finer_print_allows_less_between_the_units() -> None:
     assert read_cell("34 1/8 in (86.7 cm)").reading is Reading.READ
     assert told("34 1/8 in (87.5 cm)") == "ask units-disagree 87.5 cm also 34.125 in"
