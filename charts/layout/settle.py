@@ -8,7 +8,6 @@ from decimal import Decimal
 from typing import Final
 
 from charts.dimensions import Role, read_heading
-from charts.headings.bands import names_adults
 from charts.layout.beside_things import measured_after_all
 from charts.layout.dittos import dittos_filled
 from charts.layout.false_friends import friends_told
@@ -18,6 +17,7 @@ from charts.layout.kinds import Content
 from charts.layout.looks import look
 from charts.layout.measured_names import measured_names
 from charts.layout.numbers_beside_letters import numbers_beside_letters
+from charts.layout.people_in_rows import band_under_size
 from charts.layout.prefixed import named_bands, prefixed
 from charts.layout.shared_headings import shared_parted
 from charts.layout.sizes_below import sizes_below
@@ -48,7 +48,7 @@ def settled(fields: Sequence[Field]) -> list[Field]:
     fields = measured_names([_measured_sizes(field, fields) for field in fields])
     fields = friends_told([_in_its_language(field, fields) for field in fields])
     fields = [_measure_under_size(field, fields) for field in fields]
-    fields = [_band_under_size(field, fields) for field in fields]
+    fields = [band_under_size(field, fields) for field in fields]
     fields = [_figures_beside_sizes(field, fields) for field in fields]
     fields = numbers_beside_letters(sizes_below(_named_below_groups(fields)))
     if any(field.kind in _LABELLING for field in fields):
@@ -127,14 +127,6 @@ def _measure_under_size(field: Field, fields: Sequence[Field]) -> Field:
     return field
 
 
-def _band_under_size(field: Field, fields: Sequence[Field]) -> Field:
-    """A column of band words is no key while another column names the sizes."""
-    banded = field.kind is FieldKind.LABEL and (_all_bands(field) or _parts_people(field))
-    others = [one for one in fields if one.kind in _LABELLING and one is not field]
-    others = [one for one in others if not _all_bands(one)]
-    return replace(field, kind=FieldKind.BAND) if banded and others else field
-
-
 def _texts(field: Field) -> list[str]:
     return [cell[0].text.strip() for cell in field.cells if cell]
 
@@ -143,22 +135,6 @@ def _repeats(field: Field) -> bool:
     """Whether a name stands twice: 46 and 48 are both M, so M is the key of neither."""
     texts = _texts(field)
     return len(set(texts)) < len(texts)
-
-
-def _all_bands(field: Field) -> bool:
-    content = Content.of(field.cells)
-    return content.bands == content.filled
-
-
-def _parts_people(field: Field) -> bool:
-    """``Kids | | Adults | |``: the grown-ups, who are no band, beside bands in groups of rows.
-
-    Where each stands once and none is missing, they are the names of the sizes.
-    """
-    texts = _texts(field)
-    grouped = len(texts) < len(field.cells) or _repeats(field)
-    people = all(look(text).bare_band or names_adults(text) for text in texts)
-    return grouped and people and any(look(text).bare_band for text in texts)
 
 
 def _figures_beside_sizes(field: Field, fields: Sequence[Field]) -> Field:
