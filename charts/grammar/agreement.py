@@ -13,7 +13,7 @@ MOST_APART: Final = {Family.LENGTH: Decimal("1.27"), Family.MASS: Decimal("0.7")
 """Figures further apart than this contradict each other: half an inch, 0.7 kg (common practice)."""
 
 _ALIKE: Final = Decimal("0.06")
-"""Shops convert a range of inches to round centimetres that are up to 2 in off (common practice)."""
+"""Shops turn a range of inches into round centimetres up to two inches off (common practice)."""
 _FRACTIONS_OF_AN_INCH: Final = (Decimal("0.5"), Decimal("0.25"), Decimal("0.125"))
 
 
