@@ -84,6 +84,7 @@ def _read(text: str, language: str | None) -> HeadingReading:
         _garment_sign(found, parts.hits),
         _across(found, parts.hits),
         _rest(found, parts.hits),
+        found.beside_thing,
     )
 
 

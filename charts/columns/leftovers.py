@@ -2,8 +2,10 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Sequence
 from dataclasses import replace
+from typing import Final
 
 from charts.columns.meaning import Column
 from charts.columns.short_rows import short_rows
@@ -15,6 +17,11 @@ from charts.layout.view import At
 from charts.notation import Expected, read_cell
 from charts.quantities import FAMILY, Family
 from charts.schema import Dimension, Kind, Range
+
+_IN_HEADING: Final = re.compile(
+    r"(?:±|\+\s*/?\s*-)\s*\d+(?:[.,]\d+)?(?:\s?(?:cm|mm|in|inch|\"))?", re.IGNORECASE
+)
+"""How exact the figures below are: ``Waist ± 1 (cm)``."""
 
 
 def without_doubles(columns: Sequence[Filled], around: Surroundings) -> list[Filled]:
@@ -145,9 +152,13 @@ def _all_targets(field: Field, columns: Sequence[Filled], around: Surroundings) 
 
 def _own_tolerance(one: Filled, around: Surroundings) -> Filled:
     at = one.column.field.tolerance
-    if at is None:
+    if at is not None:
+        text = at.text
+    elif (said := _IN_HEADING.search(one.column.heading)) is not None:
+        at, text = one.column.field.heads[-1], said[0]
+    else:
         return one
-    ranges = {line: _tolerated(value, at, one.column) for line, value in one.ranges.items()}
+    ranges = {line: _tolerated(value, text, one.column) for line, value in one.ranges.items()}
     _say(one.column, at, around)
     return Filled(one.column, ranges)
 
@@ -168,13 +179,13 @@ def _per_line(one: Filled, field: Field, around: Surroundings) -> Filled:
     ranges = dict(one.ranges)
     for line, value in one.ranges.items():
         if field.cells[line]:
-            ranges[line] = _tolerated(value, field.cells[line][0], one.column)
+            ranges[line] = _tolerated(value, field.cells[line][0].text, one.column)
             _say(one.column, field.cells[line][0], around)
     return Filled(one.column, ranges)
 
 
-def _tolerated(value: Range, at: At, column: Column) -> Range:
-    quantity = read_cell(at.text, Expected(column.dimension, column.unit)).quantity
+def _tolerated(value: Range, text: str, column: Column) -> Range:
+    quantity = read_cell(text, Expected(column.dimension, column.unit)).quantity
     if quantity is None or value.kind is Kind.UNREAD:
         return value
     figure = quantity.tolerance or quantity.value

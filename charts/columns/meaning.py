@@ -156,6 +156,8 @@ def _column(number: int, one: Field, around: Surroundings) -> Column:
     )
     if in_labels:
         return _with_its_figures(column, around)
+    if reading.beside_thing is not None:
+        return _asked(column, [reading.beside_thing, Dimension.OTHER], around)
     if reading.candidates:
         return _between_readings(column, around)
     if reading.dimension is not None:

@@ -42,12 +42,14 @@ class Meant(NamedTuple):
     """What the phrases of a heading come to.
 
     ``meanings`` are the readings of the first candidate; ``used`` the phrases that named it.
+    ``beside_thing`` is the measure that stands beside a word that makes it no measurement.
     """
 
     role: Role
     meanings: tuple[Meaning, ...] = ()
     candidates: tuple[Candidate, ...] = ()
     used: frozenset[str] = frozenset()
+    beside_thing: Dimension | None = None
 
 
 def meant(
@@ -61,7 +63,8 @@ def meant(
     if not cores:
         return _without_measure(hits, capitals=capitals)
     if _refused(hits):
-        return Meant(Role.OTHER)
+        perhaps = _measured(hits, cores, has_unit=True, language=language).candidates
+        return Meant(Role.OTHER, beside_thing=perhaps[0][1])
     cores = _before_a_place(hits, cores)
     if not cores:
         return Meant(Role.UNKNOWN)

@@ -8,8 +8,10 @@ from functools import lru_cache
 from typing import Final, NamedTuple
 
 from charts.cell_text import clean
+from charts.headings.pointers import without_pointers
 from charts.headings.reading import Role
 from charts.headings.short import written_out
+from charts.headings.ways import with_known_ways
 from charts.headings.words import LONGEST_PHRASE, Entry, as_printed, bare_letters, entries, glued
 from charts.quantities import Unit
 from charts.unit_words import named_units
@@ -65,6 +67,8 @@ def parts_of(text: str) -> Parts:
         words = _words(bare)
         if words not in entries():
             words = written_out(named_units(bare)[1]) or words
+    if words not in entries():
+        words = with_known_ways(without_pointers(words))
     words = words if words in entries() else glued().get(bare_letters(words), words)
     return Parts(units, words, tuple(hits_of(words)), plain.isupper(), as_printed(plain))
 

@@ -39,7 +39,8 @@ class HeadingReading:
     flat, finished), ``across`` that it is a word for a width. ``slips`` are known measures that
     the heading is one slip of typing away from; ``strange`` is an unknown heading in normal form
     (``near.near_headings`` says what it resembles). ``rest`` are the words that were not
-    understood, in normal form.
+    understood, in normal form. ``beside_thing`` is the measure named beside a word for a thing or
+    a number that makes the role OTHER: the figures say which of the two the column is.
     """
 
     role: Role
@@ -56,3 +57,4 @@ class HeadingReading:
     garment_sign: bool = False
     across: bool = False
     rest: str = ""
+    beside_thing: Dimension | None = None
