@@ -33,12 +33,19 @@ practice, no source)."""
 
 
 def likeliest(
-    bare: Sequence[Column], tried: Sequence[Unit], taken: Mapping[int, set[Unit]], *, imperial: bool
+    bare: Sequence[Column],
+    tried: Sequence[Unit],
+    taken: Mapping[int, set[Unit]],
+    *,
+    imperial: bool,
+    said: Unit | None = None,
 ) -> tuple[Unit, list[Unit]]:
     """The unit that suits most figures, and the others that suit a column; else the next best.
 
     ``taken`` are the units by column in which another column gives the same measure. Among equals
     the system that the rest of the chart uses comes first: ``imperial`` says that it is inches.
+    ``said`` is the unit that a title or a note prints for the columns beside: it holds as well
+    where half of the figures can be right in it.
     """
     shares = {
         unit: [_suits(one, unit) for one in bare if unit not in taken.get(one.number, ())]
@@ -47,8 +54,13 @@ def likeliest(
     best = max(sum(one) for one in shares.values())
 
     def rank(unit: Unit) -> tuple[bool, bool, bool]:
-        equal = sum(shares[unit]) > best - _EQUAL
-        return not _too_long_in(unit, bare), equal, imperial and unit in {Unit.IN, Unit.LB}
+        half = bool(shares[unit]) and min(shares[unit]) >= _PART
+        equal = sum(shares[unit]) > best - _EQUAL or (unit is said and half)
+        return (
+            not _too_long_in(unit, bare),
+            equal,
+            unit is said or (said is None and imperial and unit in {Unit.IN, Unit.LB}),
+        )
 
     first = max(tried, key=rank)
     rest = sorted((one for one in tried if one is not first), key=lambda one: -sum(shares[one]))

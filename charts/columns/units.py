@@ -37,6 +37,10 @@ _SYSTEMS: Final = (
     (re.compile(r"\bimp[eé]ri(?:al|ale|aux)\b|\bzöllig", re.IGNORECASE), (Unit.IN, Unit.LB)),
 )
 _IMPERIAL: Final = frozenset({Unit.IN, Unit.LB, Unit.FT, Unit.ST})
+_RATIOS: Final = tuple(map(Decimal, ("2.54", "2.2", "10", "25.4", "100")))
+"""Inches and cm, pounds and kg, mm and cm, mm and inches, cm and metres."""
+_ROUGHLY: Final = Decimal("0.3")
+_AROUND: Final = frozenset({UnitFrom.TITLE, UnitFrom.NOTE, UnitFrom.SHEET})
 _TOLD: Final = frozenset({UnitFrom.PERSON, UnitFrom.HABIT})  # of one column, which was asked
 
 
@@ -166,8 +170,21 @@ def _taken(column: Column, all_columns: Sequence[Column]) -> set[Unit]:
     return {
         one.unit
         for one in all_columns
-        if one is not column and one.unit is not None and _one_measure(one, column)
+        if one is not column
+        and one.unit is not None
+        and _one_measure(one, column)
+        and _in_two_units(one, column)
     }
+
+
+def _in_two_units(one: Column, other: Column) -> bool:
+    """Whether the figures of two columns can be one measure in two units, by their ratio."""
+    middles = [sorted(value for value, _ in printed_figures(each.field)) for each in (one, other)]
+    if not all(middles):
+        return True
+    first, second = (figures[len(figures) // 2] for figures in middles)
+    large, small = max(first, second), max(min(first, second), Decimal("0.01"))
+    return any(abs(large / small / ratio - 1) < _ROUGHLY for ratio in _RATIOS)
 
 
 def _one_measure(one: Column, other: Column) -> bool:
@@ -234,9 +251,21 @@ def _guessed(
         if one.number not in numbers
     )
     taken = {one.number: _taken(one, columns) for one in bare}
-    unit, others = likeliest(bare, _TRIED[family], taken, imperial=imperial)
+    unit, others = likeliest(
+        bare, _TRIED[family], taken, imperial=imperial, said=_said_beside(bare, columns, family)
+    )
     ident = _ask(bare[0], unit, others, around)
     return [replace(one, unit=unit, unit_from=UnitFrom.INFERRED).asking(ident) for one in bare]
+
+
+def _said_beside(bare: Sequence[Column], columns: Sequence[Column], family: Family) -> Unit | None:
+    """The one unit that titles or notes print for most columns of a table."""
+    beside = [
+        one.unit
+        for one in columns
+        if one.unit_from in _AROUND and family_of(one.dimension) is family
+    ]
+    return beside[0] if len(set(beside)) == 1 and len(beside) > len(bare) else None
 
 
 def _bare(column: Column) -> list[Decimal]:

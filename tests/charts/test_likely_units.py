@@ -68,3 +68,24 @@ def test_a_body_in_cm_stays_one_beside_short_sleeves() -> None:
     reading = table("Size | Chest | Sleeve\nS | 88-92 | 22\nM | 92-96 | 23\nL | 96-100 | 24")
     assert values(reading)["M chest"] == (92, 96)
     assert values(reading)["M arm_length"] == 23
+
+
+def test_a_unit_said_of_all_columns_holds_where_half_of_the_figures_can_be_right() -> None:
+    text = """
+        Size   | 34     | 36     | 38     | 40
+        Chest  | 37     | 39     | 41     | 43
+        Waist  | 32 1/2 | 34 1/2 | 36 1/2 | 38 1/2
+        Sleeve | 23     | 42     | 43     | 45
+        Unit: Inch
+    """
+    reading = table(text)
+    assert values(reading)["36 arm_length"] == 106.68
+    assert {"B4", "C4", "D4", "E4"} <= set(asked_at(reading, "unit-missing"))
+
+
+def test_two_columns_of_one_name_are_no_two_units_where_their_figures_are_far_apart() -> None:
+    text = (
+        "Size | S | M | L\nChest (in) | 38 | 40 | 42\nSleeve | 33 | 34 | 35\nArm (in) | 7 | 8 | 8"
+    )
+    reading = table(text)
+    assert "units-disagree" not in {one.code for one in reading.findings}
