@@ -4,13 +4,16 @@ from __future__ import annotations
 
 import re
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from typing import Final
 
+from charts.readers.arranging.tables import is_cell_a_line, is_counted_out
+from charts.readers.line_arranged import arranged_rows, arranged_table
 from charts.readers.line_bar_runs import bar_run_table
 from charts.readers.line_bars import bar_ended_table, barred_table, separated_table
 from charts.readers.line_blocks import block_table
 from charts.readers.line_bracket_sentence import bracket_sentence_table
+from charts.readers.line_bracketed_sizes import bracketed_size_table
 from charts.readers.line_brackets import bracket_table
 from charts.readers.line_cells import cell_table, streamed_table
 from charts.readers.line_choosing import choosing_table
@@ -19,15 +22,18 @@ from charts.readers.line_columns import column_table
 from charts.readers.line_crossed import crossed_table
 from charts.readers.line_glued import glued_table
 from charts.readers.line_glued_ranges import glued_ranges_table
+from charts.readers.line_glued_rows import glued_rows_table
 from charts.readers.line_headed import headed_table
 from charts.readers.line_labels_last import labels_last_table
 from charts.readers.line_listed import listed_table
+from charts.readers.line_losses import lossy_line
 from charts.readers.line_prose import prose_table
 from charts.readers.line_rows import row_table
 from charts.readers.line_run_on import run_on_table
 from charts.readers.line_runs import run_below_sizes, run_table
 from charts.readers.line_sentences import sentence_table
 from charts.readers.line_series import series_table
+from charts.readers.line_size_blocks import size_block_table
 from charts.readers.line_sizes_below import sizes_below_table
 from charts.readers.line_strokes import stroke_table
 from charts.readers.line_told import told_table
@@ -36,6 +42,7 @@ from charts.readers.line_wide_sizes import wide_sizes_table
 from charts.readers.lines import Line, LineTable
 from charts.readers.plain_text import tidy
 from charts.readers.source import MOST_CELLS, too_many
+from charts.readers.value_runs import is_size
 from charts.sheet import Cell
 
 
@@ -51,13 +58,28 @@ def _row_table(lines: Sequence[Line]) -> LineTable | None:
     return plain
 
 
+def _arranged_rows(lines: Sequence[Line]) -> LineTable | None:
+    """Rows put together by search, unless plain rows begin below the first headings."""
+    found = arranged_rows(lines)
+    if found is None:
+        return None
+    below = (
+        find(lines[at:]) for at in range(1, _LINES_OF_TITLES) for find in (_row_table, run_table)
+    )
+    return None if any(below) else found
+
+
 _FINDERS: Final[tuple[Callable[[Sequence[Line]], LineTable | None], ...]] = (
     listed_table,
+    size_block_table,
+    bracketed_size_table,
     stroke_table,
+    arranged_table,
     series_table,
     sizes_below_table,
     wide_sizes_table,
     glued_table,
+    glued_rows_table,
     glued_ranges_table,
     run_on_table,
     bracket_table,
@@ -80,7 +102,10 @@ _FINDERS: Final[tuple[Callable[[Sequence[Line]], LineTable | None], ...]] = (
     cell_table,
     run_below_sizes,
     streamed_table,
+    _arranged_rows,
 )
+_BY_COUNTING: Final = (run_table, block_table, cell_table, run_below_sizes, streamed_table)
+"""What has nothing but the order of lines to tell the cells by."""
 _GLUED_TITLE: Final = re.compile(r"(?<=\d[./-]\d\d)(?=[^\W\d_]{4})")
 """Where a page's date ran into the title behind it: ``25/11/19GARMENT MEASUREMENTS``."""
 _LINES_OF_TITLES: Final = 4
@@ -91,7 +116,9 @@ _LINES_AHEAD: Final = 600  # a table of one cell a line has no more
 class LineSheet:
     """Cells of a sheet under construction.
 
-    ``tables`` counts the tables found, ``glued`` holds the lines whose fields ran together;
+    ``tables`` counts the tables found, ``glued`` holds the lines whose fields ran together,
+    ``lossy`` those of which a part came into no cell,
+    ``unsure`` those whose cells can be put in order in two ways, and what differs;
     ``inferred`` tells that some table's rows and columns are to be compared with the source.
     """
 
@@ -103,11 +130,19 @@ class LineSheet:
     tables: int = 0
     inferred: bool = False
     glued: list[int] = field(default_factory=list)
+    lossy: list[int] = field(default_factory=list)
+    unsure: list[tuple[int, tuple[str, ...]]] = field(default_factory=list)
 
     @property
     def columns(self) -> int:
         """One more than the last column in use."""
         return max((column for _, column in self.cells), default=-1) + 1
+
+    @property
+    def ends_in_size(self) -> bool:
+        """Whether the last row is a size alone: what follows it may be its figures."""
+        text = self.cells.get((self.rows - 1, 0), Cell("")).text
+        return self.rows - 1 not in self.row_widths and is_size(text)
 
     def add_row(self, texts: Sequence[tuple[str, int]], line: int) -> None:
         """Append a row of (text, line) cells that stands at ``line``."""
@@ -136,13 +171,18 @@ def laid_out(lines: Sequence[Line]) -> LineSheet:
                 sheet.glued.append(line.number)
             at += 1
             continue
+        strayed = table.inferred or (sheet.ends_in_size and is_cell_a_line(table))
         for row in table.rows:
             sheet.add_row([(cell.text, cell.line) for cell in row], row[-1].line)
-        if table.lost:
+        if table.rivals:
+            sheet.unsure.append((table.rows[0][0].line, table.rivals))
+        elif table.lost:
             sheet.glued.append(table.rows[0][0].line)
         else:
             sheet.tables += 1
-        sheet.inferred = sheet.inferred or table.inferred
+        sheet.inferred = sheet.inferred or strayed
+        if not table.lost and not table.rivals and (lossy := lossy_line(lines[at:], table)):
+            sheet.lossy.append(lossy)
         at += table.used
     return sheet
 
@@ -151,5 +191,6 @@ def _table_at(lines: Sequence[Line]) -> LineTable | None:
     for find in _FINDERS:
         table = find(lines)
         if table is not None:
-            return table
+            counted = find in _BY_COUNTING and is_counted_out(table)
+            return replace(table, inferred=table.inferred or counted)
     return None

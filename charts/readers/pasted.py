@@ -10,6 +10,7 @@ from typing import Final
 
 from charts.findings import FindingLog
 from charts.readers.delimited import parsed_rows, separator_of
+from charts.readers.line_bracketed_sizes import bracketed_size_table
 from charts.readers.line_brackets import bracket_table
 from charts.readers.line_choosing import choosing_table
 from charts.readers.line_headed import headed_table
@@ -17,6 +18,7 @@ from charts.readers.line_marks import without_marks
 from charts.readers.line_prose import prose_table
 from charts.readers.line_series import series_table
 from charts.readers.line_sheet import LineSheet, laid_out
+from charts.readers.line_size_blocks import size_block_table
 from charts.readers.line_told import told_table
 from charts.readers.lines import numbered
 from charts.readers.source import MARKDOWN_ENDINGS, PASTED, TEXT_ENDINGS, Claim, Reader, Source
@@ -29,6 +31,8 @@ _FIRST_LINES: Final = 200
 _FEWEST_LONE: Final = 4
 _RULE: Final = frozenset("-:=+ ")
 _WITH_COMMAS: Final = (
+    size_block_table,
+    bracketed_size_table,
     prose_table,
     bracket_table,
     series_table,
@@ -70,10 +74,15 @@ def _open(source: Source, log: FindingLog) -> tuple[Sheet, ...]:
     if separator is not None and _has_lone_values(text, separator):
         separator = None  # a second table stands beside the separated one, a cell a line
     sheet = laid_out(numbered(text)) if separator is None else _separated(text, separator)
+    for line, (first, second) in sheet.unsure:
+        log.add("text-order", f"line {line}", case="orders", first=first, second=second)
+    for line in sheet.lossy:
+        said = text.splitlines()[line - 1].strip()
+        log.add("text-order", f"line {line}", case="left", text=said)
     if sheet.glued:
         place = f"line {sheet.glued[0]}"
         log.add("separator-lost", place, key=source.name, name=source.name)
-    elif not sheet.tables:
+    elif not sheet.tables and not sheet.unsure:
         log.add("no-table", source.name, name=source.name)
     return (
         Sheet(
