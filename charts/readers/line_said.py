@@ -21,7 +21,7 @@ _WORDED: Final = re.compile(
 )
 """``Size: 36; Chest: 82-86``: the first colon belongs to the word for sizes."""
 _BULLET: Final = re.compile(r"\s*(?:[•▪◦●○·*‣»>✓–-]\s+|\d{1,2}[.)]\s+(?=\D))?")
-_LABEL_END: Final = re.compile(r"\s*[:=]\s*|\s+[-–—]\s*|\s*[→⇒➔➜►]\s*|,\s+(?=[^\W\d_]{3})")
+_LABEL_END: Final = re.compile(r"\s*[:=]\s*|\s+[-–—]\s*|\s*[→⇒➔➜►]\s*|[,;]\s+(?=[^\W\d_]{3})")
 NO_LABEL: Final = re.compile(r"[\t;|,\"]|\S {2,}\S|\w / \w")
 _PART_END: Final = re.compile(
     r"\s*[|;•·]\s*|,\s+(?=[^\d\s])|(?<=[^\W\d_]),\s+(?=\d)|\s+[-–—]\s+(?=[^\W\d_]{4})"
@@ -43,7 +43,7 @@ _NAMED_IN_BRACKETS: Final = re.compile(
     r"\((?P<name>[^\d()<>≤≥~]{3,30}?)\s*(?P<value>[<>≤≥~]?\s*\d[^()]*)\)\.?"
 )
 """A size and a named measure of it: ``Small (Height < 5'4")``."""
-_ARROWS_AND_COMMAS: Final = frozenset(",→⇒➔➜►")
+_ARROWS_AND_COMMAS: Final = frozenset(",;→⇒➔➜►")
 """Signs that end a size only where measures follow: they stand between any two things."""
 _ALL_IN_BRACKETS: Final = re.compile(r"(?P<label>[^():]{1,28}?)\s*\((?P<parts>[^()]{8,200})\)[.;]?")
 """A size and all its measures: ``Men's XS (Half chest: 47 cm, Length: 67 cm)``."""

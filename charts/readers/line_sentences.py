@@ -88,7 +88,7 @@ def _without_common_end(heads: Sequence[str]) -> tuple[list[str], str] | None:
         len({words[-1 - common] for words in split}) == 1
     ):
         common += 1
-    labels = [" ".join(words[: len(words) - common]).strip(" :,-") for words in split]
+    labels = [" ".join(words[: len(words) - common]).strip(" :;,-") for words in split]
     distinct = len(set(labels)) == len(labels) > 1
     if not common or not distinct or any(len(label) > _LONGEST_LABEL for label in labels):
         return None

@@ -14,7 +14,9 @@ _LIMITS: Final = (
     r"|bis(?: zu)?|ab|unter|über|von|mind(?:estens)?\.?|höchstens|und"
     r"|jusqu['’]à|moins de|plus de|à partir de|de|al|et|hasta|desde|menos de|más de"
     r"|até|acima de|abaixo de|fino a|da|oltre|sotto|tot|vanaf|van|en|til|till|fra|från|op til"
-    r"|upp till|do|od|ponad|poniżej|от|до|and above|and up|or taller"
+    r"|upp till|do|od|ponad|poniżej|powyżej|от|до|and above|and up|or taller"
+    r"|mehr als|weniger als|över|mer än|mindre än|mere end|mindre end|meer dan|minder dan"
+    r"|più di|meno di|mais de|přes|nad"
 )
 _UNITS: Final = (
     r"mm|cms?\.?|centimet(?:re|er)s?|zentimetern?|metres?|meters?|ins?\.?|inch(?:es)?|zoll"
@@ -26,7 +28,9 @@ _SIGNS: Final = re.compile(r"[\d½¼¾⅛⅜⅝⅞\s.,/⁄'\"’‘‛”“″�
 _WORDS: Final = re.compile(rf"(?<![^\W\d_])(?:{_LIMITS}|{_UNITS})(?![^\W\d_])", re.IGNORECASE)
 _LETTERS: Final = re.compile(
     # A letter alone is a unit or a joint behind a figure only: "M 90-96" begins with a label.
-    r"(?:(?<=[\d½¼¾⅛⅜⅝⅞\"”’'])|(?<=[\d½¼¾⅛⅜⅝⅞\"”’']\s))[mghaàeyи](?![^\W\d_])",
+    # The apostrophe of "jusqu'à" stands behind a word.
+    r"(?:(?<=[\d½¼¾⅛⅜⅝⅞\"”])|(?<=\d[’'])|(?<=[\d½¼¾⅛⅜⅝⅞\"”]\s)|(?<=\d[’']\s)"
+    r"|(?<=\dkg\s)|(?<=\d\skg\s)|(?<=\dcm\s)|(?<=\d\scm\s))[mghaàeyи](?![^\W\d_])",
     re.IGNORECASE,
 )
 _LIMIT_LAST: Final = re.compile(rf"(?:^|\s)((?:{_LIMITS})\s*)\Z", re.IGNORECASE)
