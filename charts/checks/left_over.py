@@ -10,6 +10,7 @@ from collections.abc import Iterable, Sequence
 from typing import Final
 
 from charts.checks.alike_lines import alike_lines
+from charts.checks.named_lines import named_figures
 from charts.findings import FindingLog
 from charts.layout.fields import FieldKind, Table
 from charts.layout.looks import look
@@ -43,8 +44,9 @@ def say_left_over(
     both = _also_told(charts, log)
     left = [one for one in _left(sheet, tables) if sheet.place(*one[0]) not in both]
     left = _without_marks(sheet, left)
+    named = [(at, _FEWEST) for at, _ in left if named_figures(sheet.text(*at))]
     if len(left) < _FEWEST_CELLS and sum(count for _, count in left) < _FEWEST:
-        left = [(at, 1) for at in sorted(_dropped(sheet, tables, charts, both))]
+        left = named or [(at, 1) for at in sorted(_dropped(sheet, tables, charts, both))]
     if len(left) >= _FEWEST_CELLS or sum(count for _, count in left) >= _FEWEST:
         place = sheet.place(*left[0][0])
         log.add("text-order", place, case="left", text=sheet.text(*left[0][0]).strip())
@@ -81,7 +83,7 @@ def _left(sheet: Sheet, tables: Sequence[Table]) -> list[tuple[tuple[int, int], 
         if at not in used and cell.shared_from is None
     ]
     alike = alike_lines(free)
-    counted = ((at, _figures(text) or alike.get(at, 0)) for at, text in free)
+    counted = ((at, _figures(text) or alike.get(at) or named_figures(text)) for at, text in free)
     return [(at, count) for at, count in counted if count]
 
 

@@ -14,6 +14,7 @@ from typing import Final
 from charts.dimensions import Role, find_units, read_heading
 from charts.quantities import Unit
 from charts.readers.first_numbers import LINES_LOOKED_AT, ages_first, numbers_first
+from charts.readers.line_odd_cells import may_be_range, row_with_odd_cells
 from charts.readers.lines import Line, LineCell, LineTable
 from charts.readers.value_runs import (
     counted_values,
@@ -133,7 +134,7 @@ def _step(walk: _Walk, at: int) -> int:
     ):
         walk.used = at + taken
         return taken
-    if (taken := _values_a_line(walk, at)) > 0:
+    if (taken := _values_a_line(walk, at) or _odd_row(walk, line)) > 0:
         walk.used = at + taken
         return taken
     nameless = not any(sign.isdigit() for sign in text) and len(text) <= _LONGEST_NAME
@@ -197,6 +198,17 @@ def _values_of_line(walk: _Walk, line: Line) -> int:
     if found.name:
         _end_names(walk)
     walk.inferred = walk.inferred or holds_place(found.name)
+    _add(walk, found.name, line, [LineCell(text, line.number) for text in found.parts])
+    return 1
+
+
+def _odd_row(walk: _Walk, line: Line) -> int:
+    """A row in which something else than a figure stands in a cell."""
+    found = row_with_odd_cells(line.text, walk.count, walk.lines[0].text)
+    if found is None:
+        return 0
+    _end_names(walk)
+    walk.inferred = walk.inferred or may_be_range(line.text, found.parts)
     _add(walk, found.name, line, [LineCell(text, line.number) for text in found.parts])
     return 1
 
