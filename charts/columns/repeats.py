@@ -30,8 +30,19 @@ def without_repeats(
             continue
         same.append(line)
         kept.append(line)
-    asked = {line.number for same in firsts.values() if len(same) > 1 for line in same}
+    twice = [line for same in firsts.values() if len(same) > 1 for line in same]
+    names = {name for line in twice for name in _beside(line)}
+    asked = {line.number for line in twice}
+    asked |= {line.number for line in kept if not names.isdisjoint(_beside(line))}
     return [_asked(line, asked, around) for line in kept]
+
+
+def _beside(line: Line) -> list[tuple[str | None, ...]]:
+    """What a size is called as well. Under one name 46 and 52 may be the ends of a single size.
+
+    They are where the one of them is a size under another name too: then both are asked about.
+    """
+    return [(one.label, one.heading, line.band, line.group) for one in line.also]
 
 
 def _spelt_out(label: str | None) -> str | None:

@@ -7,7 +7,7 @@ import pytest
 from charts.importer import read_bytes
 from charts.schema import FileReading
 from charts.size_labels import read_label
-from tests.charts.read_text import questions, values
+from tests.charts.read_text import asked_at, questions, values
 
 BODY = (
     "<tr><td>{0}<td>80-84<td>85-87<td>88-91<td>92-95</tr>"
@@ -74,3 +74,9 @@ def test_letters_and_the_words_they_stand_for_are_one_size(text: str, normal: st
 @pytest.mark.parametrize("text", ["S Large", "L Small", "Small S", "S Slim"])
 def test_letters_beside_other_words_are_none(text: str) -> None:
     assert read_label(text) is None
+
+
+def test_a_number_beside_one_that_stands_under_two_letters_is_asked_about_as_well() -> None:
+    reading = page("<th colspan=2>S<th colspan=2>M", "34 36 36 40")
+    places = {one.place for size in reading.charts[0].sizes for one in size.ranges}
+    assert places == set(asked_at(reading, "label-repeated"))
