@@ -66,7 +66,8 @@ def columns(
     """The columns of a chart, each within one length of its second axis, figures only.
 
     A value that carries one of the questions ``asked`` by itself, not with its whole column, is
-    left out: what is doubted already must not throw doubt on its neighbours. So is one with a
+    left out: what is doubted already must not throw doubt on its neighbours; where most are, the
+    few others can be looked at beside them only. So is one with a
     question of ``nameless``: what is no known measure has no order and no steps.
     """
     found: dict[tuple[object, ...], list[tuple[Spot, Range]]] = {}
@@ -115,7 +116,8 @@ def _undoubted(
 ) -> Sequence[tuple[Spot, Range]]:
     counts = Counter(ident for _, value in entries for ident in value.findings if ident in asked)
     own = {ident for ident, count in counts.items() if 2 * count < len(entries)}
-    return [entry for entry in entries if not own & set(entry[1].findings)] or entries
+    kept = [entry for entry in entries if not own & set(entry[1].findings)]
+    return kept if 2 * len(kept) > len(entries) else entries
 
 
 def _column(entries: Sequence[tuple[Spot, Range]]) -> Column:

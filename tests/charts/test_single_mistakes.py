@@ -102,3 +102,13 @@ def test_a_size_that_is_wide_in_each_of_its_columns_has_no_wrong_digit() -> None
     head = "Size | Chest (cm) | Waist (cm)\n"
     assert questions(table(head + rows)) == []
     assert questions(table(head + rows.replace("80-87", "80-83"))) == ["step-broken"]
+
+
+def test_a_lone_sound_value_is_looked_at_beside_those_that_are_asked_about() -> None:
+    rows = ("58-62cm / 23-24.5", "80-84cm / 32-34", "84-88cm / 34-36", "88-92cm / 36-38")
+    names = ("XS", "S", "M", "L")
+    text = "\n".join(f"{name} | {cell}" for name, cell in zip(names, rows, strict=True))
+    reading = table(f"Size | Bust\n{text}")
+    first = reading.charts[0].sizes[0].ranges[0]
+    assert first.low == 58
+    assert [one.code for one in reading.findings if one.id in first.findings][-1] == "step-broken"
