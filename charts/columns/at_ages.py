@@ -1,4 +1,4 @@
-"""How small a measure can be at the age that names its size.
+"""How small a measure can be at the age or the height that is told of its size.
 
 The limits of what is plausible at all are those of bodies from school to old age. A child of some
 months is below them; at its age a girth of 43 cm is whole, and none of half a vest laid flat.
@@ -13,12 +13,13 @@ from typing import Final
 
 from charts.columns.fitting import fits, printed_figures
 from charts.columns.meaning import Column
-from charts.columns.small_bodies import years_of
+from charts.columns.small_bodies import age_at_height, years_of
 from charts.columns.words import Surroundings
 from charts.dimensions import plausible
 from charts.layout.fields import FieldKind
+from charts.layout.view import At
 from charts.plausible_ranges import Limits
-from charts.quantities import FAMILY, Family, Unit, factor
+from charts.quantities import FAMILY, Family, Unit, canonical, factor
 from charts.schema import Dimension
 
 _GIRTH_CM: Final = ((0, 27), (Decimal("0.5"), 35), (1, 37), (2, 39), (3, 41), (4, 43), (5, None))
@@ -28,6 +29,7 @@ _LEAST_CM: Final = {
     **dict.fromkeys(
         (Dimension.CHEST, Dimension.UNDERBUST, Dimension.WAIST, Dimension.HIP), _GIRTH_CM
     ),
+    Dimension.HEIGHT: ((0, 44), (Decimal("0.25"), None)),
     Dimension.BACK_LENGTH: _BACK_CM,
     Dimension.SHOULDER_BREADTH: _SHOULDERS_CM,
 }
@@ -37,14 +39,37 @@ source). Half of what a vest for that age measures round is less."""
 
 
 def with_ages(columns: Sequence[Column], around: Surroundings) -> list[Column]:
-    """The columns with the least that each line can measure, where ages name the sizes."""
+    """The columns with the least that each line can measure, where ages or heights are told.
+
+    Ages name the sizes or have a column of their own; a child's height tells its age as well.
+    """
     aged = around.table.of(FieldKind.LABEL)
-    years = next((found for one in aged if any(found := [years_of(c) for c in one.cells])), [])
-    if not any(years):
+    told = ([years_of(cell) for cell in one.cells] for one in aged)
+    ways = (*told, *_by_other_columns(columns))
+    years = next((way for way in ways if any(one is not None for one in way)), None)
+    if years is None:
         return list(columns)
     return [
         replace(one, least_cm=tuple(_least(one.dimension, age) for age in years)) for one in columns
     ]
+
+
+def _by_other_columns(columns: Sequence[Column]) -> Iterator[list[Decimal | None]]:
+    """The age of each line by a column of ages, then by one of heights."""
+    for one in columns:
+        if one.dimension is Dimension.AGE:
+            yield [_middle(one, cell, Unit.YEARS) for cell in one.field.cells]
+    for one in columns:
+        if one.dimension is Dimension.HEIGHT and not one.doubted:
+            heights = (_middle(one, cell, one.field.heading.unit) for cell in one.field.cells)
+            yield [age_at_height(tall) if tall is not None else None for tall in heights]
+
+
+def _middle(one: Column, cell: tuple[At, ...], unit: Unit | None) -> Decimal | None:
+    """The middle of a cell's figures in years or cm; None where none is, or none has a unit."""
+    printed = printed_figures(replace(one.field, cells=(cell,)))
+    figures = [canonical(value, said) for value, own in printed if (said := own or unit)]
+    return sum(figures, Decimal(0)) / len(figures) if figures else None
 
 
 def _least(dimension: Dimension, age: Decimal | None) -> Decimal | None:

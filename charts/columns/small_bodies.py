@@ -51,6 +51,7 @@ _GROWN: Final = {
     Dimension.WEIGHT: (Decimal(48), Decimal(90)),
 }
 """Cm and kg with which children's charts neither begin nor end (common practice, no source)."""
+_SCHOOL: Final = Decimal(6)
 _SHORT: Final = Decimal("0.8")
 """Times the median below which hardly any child is (common practice, no source)."""
 
@@ -141,6 +142,15 @@ def years_of(cell: tuple[At, ...]) -> Decimal | None:
 
 def _of_a_child(cell: tuple[At, ...]) -> bool:
     return bool(cell) and look(cell[0].text).band in CHILDREN
+
+
+def age_at_height(cm: Decimal) -> Decimal | None:
+    """The age in years at which half the children are so tall; None for those of school age."""
+    tall = [(age, median) for age, median in _MEDIANS_CM if age < _SCHOOL]
+    if cm >= tall[-1][1]:
+        return None
+    ages = [age for age, median in tall if median <= cm]
+    return ages[-1] if ages else Decimal(0)
 
 
 def _median(years: Decimal) -> Decimal:

@@ -49,3 +49,27 @@ def test_half_of_what_a_vest_for_that_age_measures_round_is_asked_about(
 def test_without_ages_a_small_girth_is_asked_about_as_before() -> None:
     reading = table("Size | Chest (in) | Waist (in)\nXS | 17 | 16\nS | 19 | 18\nM | 20 | 19")
     assert {"laid-flat", "impossible"} & set(questions(reading))
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "Size | Height (cm) | Chest (cm) | Waist (cm)\nA | 46-50 | 36-38 | 36-38\n"
+        "B | 51-56 | 39-41 | 39-41\nC | 57-62 | 42-44 | 42-44",
+        "Größe | Alter (Jahre) | Brustumfang (cm) | Taillenumfang (cm)\nA | 0-1 | 36-38 | 36-38\n"
+        "B | 1-2 | 39-41 | 39-41\nC | 2-3 | 42-44 | 42-44",
+    ],
+)
+def test_a_height_or_a_column_of_ages_tells_how_small_a_girth_can_be(text: str) -> None:
+    found = values(table(text))
+    assert found["A chest"] == found["A waist"] == (36, 38)
+    assert questions(table(text)) == []
+
+
+def test_a_small_girth_beside_the_height_of_a_schoolchild_is_asked_about() -> None:
+    reading = table(
+        "Size | Height (cm) | Chest (cm)\nA | 128-134 | 32\nB | 134-140 | 34\nC | 140-146 | 36"
+    )
+    girths = [one for one in ranges(reading) if "chest" in one.dimension]
+    assert all(one.findings for one in girths)
+    assert {"laid-flat", "impossible"} & set(questions(reading))
