@@ -1,4 +1,4 @@
-"""Rows with more cells than their headings: the headings may stand over the wrong columns.
+"""Rows with a cell more or less than their headings: the headings may stand over the wrong columns.
 
 Where it is told which way they slipped, the table is read so and asked about once. Where it is
 not, a word under a measure and a nameless column of figures behind the last heading throw the
@@ -13,7 +13,7 @@ from charts.columns.meaning import Column
 from charts.columns.words import Surroundings
 from charts.dimensions import Role
 from charts.layout.fields import Field, FieldKind
-from charts.layout.front_cells import headed_further_on
+from charts.layout.front_cells import headed_elsewhere
 from charts.layout.looks import look
 from charts.schema import Dimension
 
@@ -22,11 +22,9 @@ _OVER_NAMES = frozenset({None, Dimension.AGE, Dimension.OTHER})
 
 def longer_rows_asked(columns: Sequence[Column], around: Surroundings) -> list[Column]:
     """The columns with one question on each where the rows are longer than their headings."""
-    case = ""
-    if headed_further_on(around.table):
-        case = "front"
-    elif _nameless_behind(columns) and any(map(_sizes_for_figures, around.table.fields)):
-        case = "overflow"
+    case = {1: "front", -1: "behind"}.get(headed_elsewhere(around.table), "")
+    if not case and _nameless_behind(columns):
+        case = "overflow" if any(map(_sizes_for_figures, around.table.fields)) else ""
     if not case or not columns:
         return list(columns)
     first = next((one for one in columns if one.heading), columns[0])

@@ -12,7 +12,7 @@ from charts.layout.cups import with_cups
 from charts.layout.end_rows import ends_joined
 from charts.layout.ends_beside import ends_beside
 from charts.layout.fields import Field, FieldKind, Table
-from charts.layout.front_cells import heads_in_front, in_front
+from charts.layout.front_cells import heads_in_front, in_front, lacks_in_front
 from charts.layout.heads import (
     combined,
     continued,
@@ -102,6 +102,7 @@ def frame(view: View) -> Frame:
     slipped = heading_missing(view, rows)
     apart = groups_missing(view, rows)
     longer = not slipped and in_front(view, rows)
+    shorter = not slipped and not longer and lacks_in_front(view, rows)
     fields: list[Field] = []
     first = next((n for n in range(view.width) if any(view.column(n))), 0)
     left: HeadingReading | None = None
@@ -113,6 +114,8 @@ def frame(view: View) -> Frame:
             ]
         if longer:
             heads = heads_in_front(view, column, rows)
+        elif shorter:
+            heads = heads_of(view, column + 1, rows) if column + 1 < view.width else ()
         heading = combined(heads)
         goes_on = continues(heading) and not names_itself(heads, fields)
         if left is not None and (goes_on or _band_below(view, column, heads, rows)):

@@ -1,8 +1,9 @@
-"""Rows with one cell more in front than the headings, which then all stand one column too early.
+"""Rows with one cell more in front than the headings, or one less: all stand one column off.
 
 ``Size | Chest | Waist`` over ``Women | S | 82-86 | 66-70``: the band or the model in front has no
 heading, and the last column has none either. A size under the name of a measure proves it; of
 numbers it has to be told by what the columns measure, with and without the step to the right.
+``Gender | Size | Chest | Waist`` over ``S | 82-86 | 66-70`` is the same the other way round.
 """
 
 from __future__ import annotations
@@ -55,16 +56,42 @@ def heads_in_front(view: View, column: int, rows: int) -> tuple[At, ...]:
     return heads_of(view, column - 1, rows)
 
 
-def headed_further_on(table: Table) -> bool:
-    """Whether a table was read like that: its measures are headed one column too early."""
-    if table.gridded or len(table.fields) < 3 or table.fields[1].kind is FieldKind.VALUES:
-        return False  # where all stand one column too early, the heading of the sizes is lost
+def lacks_in_front(view: View, rows: int) -> bool:
+    """Whether the headings belong one column further to the left: the first stands over nothing.
+
+    The last column is headed and empty, a word for size stands over figures and the sizes before
+    it, and all figures are usual under the next heading.
+    """
+    if rows == 0 or view.width < 3 or view.height - rows < _FEWEST_ROWS:
+        return False
+    heads = [combined(heads_of(view, column, rows)) for column in range(view.width)]
+    columns = [
+        [look(at.text) for at in list(view.column(column))[rows:] if at is not None]
+        for column in range(view.width)
+    ]
+    if columns[-1] or not all(columns[:-1]) or heads[0].role in {Role.LABEL, Role.MEASURE}:
+        return False
+    if heads[1].role is not Role.LABEL or any(one.role is not Role.MEASURE for one in heads[2:]):
+        return False
+    sizes = columns[0]
+    sized = len(sizes) > 1 and all(one.sure_label and not one.bare_band for one in sizes)
+    figures = all(map(_holds_values, columns[1:-1]))
+    return sized and figures and all_usual(heads[2:], columns[1:-1])
+
+
+def headed_elsewhere(table: Table) -> int:
+    """1 where the measures of a table are headed one column too early, -1 one too late, else 0."""
+    if table.gridded or len(table.fields) < 3:
+        return 0
     values = [one for one in table.of(FieldKind.VALUES) if one.heads]
-    return bool(values) and all(_step(one, turned=table.turned) == 1 for one in values)
+    steps = {_step(one, turned=table.turned) for one in values}
+    if steps == {1} and table.fields[1].kind is FieldKind.VALUES:
+        return 0  # all stand one column too early: it is the heading of the sizes that is lost
+    return steps.pop() if steps in ({1}, {-1}) else 0
 
 
 def _step(field: Field, *, turned: bool) -> int:
-    head, cell = field.heads[-1], next((one[0] for one in field.cells if one), None)
+    head, cell = field.heads[0], next((one[0] for one in field.cells if one), None)
     if cell is None:
         return 0
     return cell.row - head.row if turned else cell.column - head.column

@@ -93,3 +93,22 @@ def test_lengths_beside_the_sizes_have_no_heading_of_their_own() -> None:
     assert values(reading)["S Long waist"] == (67, 71)
     assert values(reading)["M Short chest"] == (87, 91)
     assert questions(reading) == ["columns-shifted"]
+
+
+def test_a_heading_too_many_in_front_goes_over_the_column_before() -> None:
+    for first in ("", "Gender"):
+        head = "".join(f"<th>{one}</th>" for one in (first, "Size", "Chest (cm)", "Waist (cm)"))
+        rows = "".join(f"<tr>{''.join(f'<td>{cell}</td>' for cell in row)}</tr>" for row in ROWS)
+        reading = read_bytes(f"<table><tr>{head}</tr>{rows}</table>".encode(), "chart.html")
+        assert values(reading) == RIGHT
+        assert questions(reading) == ["columns-shifted"]
+        assert len(asked_at(reading, "columns-shifted")) == len(ranges(reading))
+
+
+def test_an_empty_last_column_moves_nothing_where_the_figures_fit() -> None:
+    reading = table(
+        "Model | Size | Chest (cm) | Waist (cm)\nZorbo | S | 82-86 |\nZorbo | M | 87-91 |\n"
+        "Zorbo | L | 92-96 |"
+    )
+    assert values(reading)["M chest"] == (87, 91)
+    assert "columns-shifted" not in questions(reading)
