@@ -56,23 +56,31 @@ def grids_of_blocks(page: _Element) -> dict[_Element, PageTable]:
 
 def _boxes(element: _Element) -> PageTable | None:
     """A table of the boxes in ``element``, each a row or each a column."""
-    children = _spliced(_seen_children(element))
+    seen = _seen_children(element)
+    children = _spliced(seen)
     if any(one.tag == "br" for one in children):
         return _broken(children)
     groups = [(one, texts) for one in children if (texts := _texts(one)) is not None]
     lone = [one for one in children if not len(one) and text_of(one).text]
     if len(groups) < 2 or len(groups) + len(lone) < len(children):
         return _flat(element, children) if len(lone) == len(children) else None
+    places = [children.index(one) for one, _ in groups]
+    between = [one for one in lone if places[0] < children.index(one) < places[-1]]
+    if between and len(children) > len(seen):
+        return None  # what stands between boxes of rows parts tables
     rows = [texts for _, texts in groups]
     if not _even(rows) or _sizes_come_second(rows):
         return None if lone else _headed(rows)
     if all(_is_column(one) for one, _ in groups):
+        if between:
+            return None
         rows = list(zip(*rows, strict=True))
-    first = children.index(groups[0][0])
+    elif between:
+        rows = [_texts(one) or (text_of(one).text,) for one in children[places[0] : places[-1] + 1]]
     return _grid(
         rows,
-        context=[text_of(one).text for one in lone if children.index(one) < first],
-        notes=[text_of(one).text for one in lone if children.index(one) > first],
+        context=[text_of(one).text for one in lone if children.index(one) < places[0]],
+        notes=[text_of(one).text for one in lone if children.index(one) > places[-1]],
     )
 
 
@@ -178,7 +186,7 @@ def _terms(element: _Element) -> PageTable | None:
 
 def _texts(element: _Element) -> Texts | None:
     """The texts of a row of boxes; None when ``element`` holds anything else."""
-    if (element.text or "").strip() or is_hidden(element):
+    if (element.text or "").strip() or is_hidden(element) or _names_and_values(element):
         return None
     texts = []
     for box in _seen_children(element):
@@ -186,6 +194,12 @@ def _texts(element: _Element) -> Texts | None:
             return None
         texts.append(text_of(box).text)
     return tuple(texts) if len(texts) > 1 else None
+
+
+def _names_and_values(element: _Element) -> bool:
+    """A list of terms with one definition each: lines of one size, and no row of cells."""
+    tags = [one.tag for one in _seen_children(element)]
+    return element.tag == "dl" and tags == ["dt", "dd"] * (len(tags) // 2)
 
 
 def _is_cell(box: _Element) -> bool:
@@ -225,7 +239,7 @@ def _grid(
     return PageTable(
         cells=dict(_placed(rows)),
         rows=len(rows),
-        columns=len(rows[0]),
+        columns=max(map(len, rows)),
         context=tuple(context),
         notes=tuple(notes),
     )

@@ -40,6 +40,7 @@ class TableNames:
 
     def __init__(self, page: _Element) -> None:
         self._by_id = {str(one.get("id")): one for one in page.iterfind(".//*[@id]")}
+        self._linked = dict(_links_within(page))
         self.tab_lists: set[_Element] = set()
         self._tab_of: dict[_Element, str] = {}
         for element in page.iterfind(".//*"):
@@ -65,6 +66,8 @@ class TableNames:
     def _names(self, element: _Element) -> Iterator[str]:
         if element in self._tab_of:
             yield self._tab_of[element]
+        if (words := self._linked.get(element.get("id") or "")) and element not in self._tab_of:
+            yield words
         for ident in element.get("aria-labelledby", "").split():
             if ident in self._by_id and (words := text_of(self._by_id[ident]).text):
                 yield words
@@ -90,6 +93,19 @@ class TableNames:
                 self.tab_lists.add(tab_list)
                 self._tab_of |= dict(zip(panels, labels, strict=True))
                 return
+
+
+def _links_within(page: _Element) -> Iterator[tuple[str, str]]:
+    """The boxes to which links on the page lead, with what the links say of them.
+
+    ``<a href="#w">Women</a>`` names the box ``w``, where it says for whom or in which unit.
+    """
+    for link in page.iterfind(".//a[@href]"):
+        target = str(link.get("href"))
+        words = text_of(link).text
+        short = target[:1] == "#" and len(target) > 1 and 0 < len(words) <= _LONGEST_NAME
+        if short and _says_something(words):
+            yield target[1:], words
 
 
 def _switches_all(labels: Sequence[str], panels: Sequence[_Element]) -> bool:

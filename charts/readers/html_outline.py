@@ -7,6 +7,7 @@ from dataclasses import replace
 from typing import TYPE_CHECKING, Final
 
 from charts.readers.html_groups import terms_of
+from charts.readers.html_lines import preformatted_table
 from charts.readers.html_names import TableNames
 from charts.readers.html_tables import grid_of, is_table, said_in_comment
 from charts.readers.html_text import BLOCKS, UNSEEN, InlineText, is_hidden, text_of
@@ -64,6 +65,7 @@ class _Walk:
         self._inline = InlineText()
         self._hidden: list[_Element] = []
         self._links = 0
+        self._block = 0
         self._within: list[_Element] = []
         self._numbers: tuple[int, ...] = ()
 
@@ -96,6 +98,7 @@ class _Walk:
             return False
         if tag in BLOCKS or is_table(element) or element in self._grids:
             self._flush()
+            self._block += 1
         if is_table(element) or element in self._grids:
             return not self._table(element)
         if tag in _WHOLE and not any(map(is_table, element.iterdescendants())):
@@ -112,6 +115,9 @@ class _Walk:
         if element.tag == "dl":
             lines = terms_of(element)
         elif element.tag == "pre":
+            if (table := preformatted_table(element)) is not None:
+                self._add(Entry(Part.TABLE, hidden=hidden, table=table))
+                return
             lines = _text_lines(element)
         else:
             level = _HEADINGS.get(element.tag, _SUMMARY_LEVEL)
@@ -125,6 +131,7 @@ class _Walk:
         tag = element.tag
         if tag in BLOCKS or is_table(element):
             self._flush()
+            self._block += 1
         self._links -= tag == "a"
         if self._hidden and self._hidden[-1] is element:
             self._flush()
@@ -181,7 +188,7 @@ class _Walk:
         return ""
 
     def _add(self, entry: Entry) -> None:
-        self.entries.append(replace(entry, within=self._numbers))
+        self.entries.append(replace(entry, within=self._numbers, block=self._block))
         if len(self.entries) > MOST_LINES:
             raise too_many(len(self.entries))
 

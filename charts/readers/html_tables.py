@@ -7,6 +7,8 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, field, replace
 from typing import TYPE_CHECKING, Final
 
+from charts.dimensions import Role, read_heading
+from charts.readers.html_cell_names import icon_name, name_in_data, named_only_in_data
 from charts.readers.html_text import is_hidden, text_of
 from charts.readers.page_outline import PageTable
 from charts.readers.plain_text import tidy
@@ -90,13 +92,14 @@ def grid_of(table: _Element) -> PageTable:
     rows = list(_rows_of(table))
     placed = _Placed()
     hidden_rows: set[int] = set()
+    named = named_only_in_data([list(_cells_of(row)) for row in rows])
     for number, row in enumerate(rows):
         if is_hidden(row) or _is_hidden_group(row):
             hidden_rows.add(number)
         for element in _cells_of(row):
             hidden = number in hidden_rows or is_hidden(element)
             area = _area(element, len(rows) - number)
-            placed.put(number, _cell(element, row), area, hidden=hidden)
+            placed.put(number, _cell(element, row, named=named), area, hidden=hidden)
     seen = {row for row, _ in placed.taken if row not in hidden_rows}
     hidden_columns = frozenset(_hidden_columns(placed, len(seen), hidden_rows))
     return PageTable(
@@ -112,12 +115,16 @@ def grid_of(table: _Element) -> PageTable:
     )
 
 
-def _cell(element: _Element, row: _Element) -> tuple[Cell, bool]:
-    """The cell and whether a part of it is hidden."""
-    text = text_of(element)
+def _cell(element: _Element, row: _Element, *, named: bool) -> tuple[Cell, bool]:
+    """The cell and whether a part of it is hidden; ``named`` by its data, as by a heading."""
+    said = text_of(element)
     comment, heading = tidy(element.get("title") or ""), _is_heading(element, row)
-    cell = Cell(text.text, comment=comment, heading=heading, struck=text.struck)
-    return cell, text.part_hidden
+    text = said.text
+    if named and text:
+        text = f"{name_in_data(element)}: {text}"
+    elif heading and (not text or read_heading(text).role is Role.UNIT):
+        text = f"{icon_name(element)} {text}".strip()
+    return Cell(text, comment=comment, heading=heading, struck=said.struck), said.part_hidden
 
 
 def _rows_of(table: _Element) -> Iterator[_Element]:

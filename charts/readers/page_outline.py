@@ -51,7 +51,7 @@ class Entry:
     """One heading, sentence or table. ``level`` is that of a heading, 0 the page's own title.
 
     ``within`` are the parts of the page that it stands in, from the outermost, each of which holds
-    a table.
+    a table. ``block`` is the same for lines of one paragraph.
     """
 
     part: Part
@@ -60,6 +60,7 @@ class Entry:
     hidden: bool = False
     table: PageTable | None = None
     within: tuple[int, ...] = ()
+    block: int = 0
 
     def speaks_of(self, table: Entry) -> bool:
         """Whether a table stands in the part of the page to which a sentence belongs."""

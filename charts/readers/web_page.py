@@ -12,6 +12,7 @@ from typing import TYPE_CHECKING, Final
 from charts.findings import FindingLog, Level
 from charts.readers.hidden import note_hidden
 from charts.readers.html_groups import grids_of_blocks
+from charts.readers.html_lines import sheet_of_words
 from charts.readers.html_outline import outline_of
 from charts.readers.html_tables import is_cell, is_row
 from charts.readers.page_outline import sheets_of
@@ -53,7 +54,8 @@ def _open(source: Source, log: FindingLog) -> tuple[Sheet, ...]:
     text = _in_declared_charset(source, source.opened_text(log))
     page = _parsed(text)
     _note_break(text, page, source.name, log)
-    sheets = sheets_of(with_word_tables(outline_of(page, grids_of_blocks(page))))
+    outline = outline_of(page, grids_of_blocks(page))
+    sheets = sheets_of(with_word_tables(outline)) or sheet_of_words(outline, source.name, log)
     note_hidden(sheets, (), log)
     if not sheets and not any(finding.level is Level.ERROR for finding in log.findings):
         log.add("no-table", source.name, name=source.name)

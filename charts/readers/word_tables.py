@@ -8,6 +8,7 @@ from typing import Final
 from charts.findings import FindingLog
 from charts.readers.line_cells import cell_table, streamed_table
 from charts.readers.line_choosing import choosing_table
+from charts.readers.line_columns import column_table
 from charts.readers.line_listed import listed_table
 from charts.readers.line_prose import prose_table
 from charts.readers.line_runs import run_table
@@ -47,7 +48,7 @@ def with_word_tables(entries: Sequence[Entry]) -> list[Entry]:
 
 
 def _replaced(entries: Sequence[Entry], *, bare: bool) -> Iterator[Entry]:
-    lines = [Line(entry.text, at) for at, entry in enumerate(entries)]
+    lines = [Line(entry.text.replace("\xa0", " "), at) for at, entry in enumerate(entries)]
     ends = _ends_of_runs(entries)
     at = 0
     while at < len(entries):
@@ -55,7 +56,9 @@ def _replaced(entries: Sequence[Entry], *, bare: bool) -> Iterator[Entry]:
         table = listed_table(run) or prose_table(run) or sentence_table(run)
         table = table or choosing_table(run) or stroke_table(run)
         if table is None and bare:
-            table = run_table(run) or cell_table(run) or streamed_table(run)
+            # Blanks that a page does not draw together stand between columns.
+            table = column_table(run) if "  " in run[0].text else None
+            table = table or run_table(run) or cell_table(run) or streamed_table(run)
         if table is None:
             yield entries[at]
             at += 1

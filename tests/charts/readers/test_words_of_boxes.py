@@ -48,3 +48,45 @@ def test_a_code_in_the_data_of_a_box_says_nothing() -> None:
     reading = read_bytes(page.encode(), "page.html")
     assert [chart.band for chart in reading.charts] == [None]
     assert questions(reading) == ["unit-missing"]
+
+
+def test_the_links_of_a_page_name_the_boxes_they_lead_to() -> None:
+    links = '<ul class="nav"><li><a href="#w">Women</a></li><li><a href="#m">Men</a></li></ul>'
+    reading = read_bytes(
+        f'{links}<div id="w">{TABLE}</div><div id="m">{TABLE.replace("84", "94")}</div>'.encode(),
+        "page.html",
+    )
+    assert [chart.band for chart in reading.charts] == ["women", "men"]
+    assert "label-repeated" not in questions(reading)
+
+
+def test_a_link_that_says_nothing_names_no_box() -> None:
+    page = f'<a href="#a">Back to top</a><a href="#">Women</a><div id="a">{TABLE}</div>'
+    reading = read_bytes(page.encode(), "page.html")
+    assert [chart.band for chart in reading.charts] == [None]
+
+
+def rows_of_boxes(*rows: str) -> str:
+    cells = ("".join(f"<div>{cell}</div>" for cell in row.split("|")) for row in rows)
+    return "".join(f'<div class="r">{row}</div>' for row in cells)
+
+
+def test_a_heading_between_two_tables_of_boxes_parts_them() -> None:
+    women = rows_of_boxes("Size|36|38", "Chest (cm)|78-83|83-88")
+    men = rows_of_boxes("Size|36|38", "Chest (cm)|86-91|91-96")
+    page = f"<body><h3>Women</h3><div>{women}</div><h3>Men</h3><div>{men}</div></body>"
+    reading = read_bytes(page.encode(), "page.html")
+    assert [chart.band for chart in reading.charts] == ["women", "men"]
+    assert questions(reading) == []
+
+
+def test_a_box_between_rows_of_boxes_heads_the_rows_below() -> None:
+    head, women, men = (
+        rows_of_boxes("Size|Chest (cm)|Waist (cm)"),
+        rows_of_boxes("S|78-83|62-66", "M|83-88|67-71"),
+        rows_of_boxes("S|86-91|74-78", "M|91-96|79-83"),
+    )
+    page = f"<section>{head}<div>Women</div>{women}<div>Men</div>{men}</section>"
+    reading = read_bytes(page.encode(), "page.html")
+    assert [chart.band for chart in reading.charts] == ["women", "men"]
+    assert questions(reading) == []
