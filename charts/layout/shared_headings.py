@@ -17,6 +17,7 @@ from charts.layout.false_friends import measures_of
 from charts.layout.fields import Field, FieldKind
 from charts.layout.looks import look
 from charts.layout.view import At
+from charts.quantities import Unit
 from charts.schema import Dimension, Kind
 
 _JOINED: Final = re.compile(
@@ -26,6 +27,10 @@ _JOINED: Final = re.compile(
 _BRACKET: Final = re.compile(r"\s*[(\[][^()\[\]]*[)\]]\s*$")
 _PARTED: Final = re.compile(r"\s*[/|;\n]\s*|\s+[x×]\s+")
 _MOST: Final = 3
+_KINDS: Final = (
+    frozenset({Unit.CM, Unit.MM, Unit.IN}),
+    frozenset({Unit.KG, Unit.LB}),
+)
 Parts = tuple[At, ...]
 
 
@@ -65,9 +70,16 @@ def _meant(name: str) -> HeadingReading:
 
 def _parted(at: At) -> Parts:
     texts = _PARTED.split(at.text.strip())
-    if not all(look(text).value for text in texts):
+    if not all(look(text).value for text in texts) or _is_one_in_two_units(texts):
         return ()
     return tuple(replace(at, cell=replace(at.cell, text=text)) for text in texts)
+
+
+def _is_one_in_two_units(texts: Sequence[str]) -> bool:
+    """Whether the parts print two units of one kind: ``82 cm / 32 in`` is the same once more."""
+    quantities = (look(text).reading.quantity for text in texts)
+    units = {one.unit for one in quantities if one is not None and one.unit is not None}
+    return any(len(units & kind) > 1 for kind in _KINDS)
 
 
 def _may_be_ranges(cells: Sequence[Parts]) -> bool:

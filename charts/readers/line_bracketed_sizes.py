@@ -15,6 +15,7 @@ from charts.dimensions import Role, read_heading
 from charts.readers.line_choosing import WORN
 from charts.readers.line_prose import common_head
 from charts.readers.line_said import MONEY, pair_of, unbulleted
+from charts.readers.line_size_names import may_measure
 from charts.readers.line_values import is_value
 from charts.readers.lines import Line, LineCell, LineTable
 from charts.readers.value_runs import is_size
@@ -130,7 +131,7 @@ def _pairs(text: str) -> tuple[tuple[str, str], ...]:
         return (("", text),) if _MASS.search(text) else ()
     pairs = [pair_of(part.strip()) for part in _PARTS.split(text) if part.strip()]
     named = [pair for pair in pairs if pair is not None and pair[0]]
-    known = all(read_heading(name).role is Role.MEASURE for name, _ in named)
+    known = all(may_measure(name) for name, _ in named)
     names = {name.lower() for name, _ in named}
     return tuple(named) if known and len(names) == len(pairs) else ()
 

@@ -26,17 +26,21 @@ from charts.readers.line_glued_rows import glued_rows_table
 from charts.readers.line_headed import headed_table
 from charts.readers.line_labels_last import labels_last_table
 from charts.readers.line_listed import listed_table
+from charts.readers.line_listed_across import listed_across_table
 from charts.readers.line_losses import lossy_line
 from charts.readers.line_prose import prose_table
 from charts.readers.line_rows import row_table
 from charts.readers.line_run_on import run_on_table
+from charts.readers.line_run_on_sizes import run_on_size_table
 from charts.readers.line_runs import run_below_sizes, run_table
 from charts.readers.line_sentences import sentence_table
 from charts.readers.line_series import series_table
 from charts.readers.line_size_blocks import size_block_table
+from charts.readers.line_sizes_behind import sizes_behind_table
 from charts.readers.line_sizes_below import sizes_below_table
 from charts.readers.line_strokes import stroke_table
 from charts.readers.line_told import told_table
+from charts.readers.line_told_order import told_order_table
 from charts.readers.line_values import is_glued
 from charts.readers.line_wide_sizes import wide_sizes_table
 from charts.readers.lines import Line, LineTable
@@ -73,6 +77,10 @@ _FINDERS: Final[tuple[Callable[[Sequence[Line]], LineTable | None], ...]] = (
     listed_table,
     size_block_table,
     bracketed_size_table,
+    sizes_behind_table,
+    run_on_size_table,
+    listed_across_table,
+    told_order_table,
     stroke_table,
     arranged_table,
     series_table,

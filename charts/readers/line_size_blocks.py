@@ -12,9 +12,8 @@ from collections.abc import Collection, Iterator, Sequence
 from dataclasses import dataclass, field
 from typing import Final
 
-from charts.dimensions import Role, read_heading
 from charts.readers.line_said import MONEY, pair_of, unbulleted
-from charts.readers.line_size_names import SizeLine, size_line
+from charts.readers.line_size_names import SizeLine, may_measure, size_line
 from charts.readers.line_values import is_blank, is_glued, is_value
 from charts.readers.lines import Line, LineCell, LineTable
 
@@ -141,10 +140,7 @@ def _over_two(name: Line, value: Line) -> list[Pair]:
 
 
 def _measures(name: str) -> bool:
-    if len(name) > _LONGEST_NAME:
-        return False
-    heading = read_heading(name)  # "Taille" may be a waist where another word names the sizes
-    return Role.MEASURE in {heading.role, *(role for role, _ in heading.candidates)}
+    return len(name) <= _LONGEST_NAME and may_measure(name)
 
 
 def _follows(blocks: Sequence[_Block], block: _Block) -> bool:

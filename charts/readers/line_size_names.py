@@ -62,6 +62,12 @@ def size_line(text: str) -> SizeLine | None:
     return SizeLine("", text) if is_size(text) or _is_for_all(text) else None
 
 
+def may_measure(name: str) -> bool:
+    """Whether ``name`` is a measure's, or may be one where another word names the sizes: Taille."""
+    heading = read_heading(name)
+    return Role.MEASURE in {heading.role, *(role for role, _ in heading.candidates)}
+
+
 def _is_word(text: str) -> bool:
     """Whether ``text`` is a word for sizes and no size itself: ``S`` is none."""
     return not is_size(text) and read_heading(text).role is Role.LABEL and len(text) > 1

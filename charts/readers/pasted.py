@@ -14,11 +14,14 @@ from charts.readers.line_bracketed_sizes import bracketed_size_table
 from charts.readers.line_brackets import bracket_table
 from charts.readers.line_choosing import choosing_table
 from charts.readers.line_headed import headed_table
+from charts.readers.line_listed_across import listed_across_table
 from charts.readers.line_marks import without_marks
 from charts.readers.line_prose import prose_table
+from charts.readers.line_run_on_sizes import run_on_size_table
 from charts.readers.line_series import series_table
 from charts.readers.line_sheet import LineSheet, laid_out
 from charts.readers.line_size_blocks import size_block_table
+from charts.readers.line_sizes_behind import sizes_behind_table
 from charts.readers.line_told import told_table
 from charts.readers.lines import numbered
 from charts.readers.source import MARKDOWN_ENDINGS, PASTED, TEXT_ENDINGS, Claim, Reader, Source
@@ -33,6 +36,9 @@ _RULE: Final = frozenset("-:=+ ")
 _WITH_COMMAS: Final = (
     size_block_table,
     bracketed_size_table,
+    sizes_behind_table,
+    run_on_size_table,
+    listed_across_table,
     prose_table,
     bracket_table,
     series_table,

@@ -38,3 +38,12 @@ def test_single_figures_that_fall_are_two_measures() -> None:
 def test_single_figures_that_rise_may_be_a_range_and_are_asked_about() -> None:
     reading = table("Size | Chest/Waist (cm)\nS | 84/88\nM | 88/92\nL | 92/96")
     assert questions(reading) == ["heading-two-readings"]
+
+
+@pytest.mark.parametrize(
+    "cell", ["82-86 cm / 32-34 in", '82-86 cm / 32-34"', "32-34 in / 82-86 cm"]
+)
+def test_one_measure_in_two_units_is_no_second_measure(cell: str) -> None:
+    reading = table(f"Size | Chest / Waist\nS | {cell}\nM | {cell}")
+    assert "S waist" not in values(reading)
+    assert questions(reading) != []
