@@ -22,7 +22,7 @@ from charts.plausible_ranges import Limits
 from charts.quantities import FAMILY, Family, Unit, canonical, factor
 from charts.schema import Dimension
 
-_GIRTH_CM: Final = ((0, 27), (Decimal("0.5"), 35), (1, 37), (2, 39), (3, 41), (4, 43), (5, None))
+_GIRTH_CM: Final = ((0, 29), (Decimal("0.5"), 35), (1, 37), (2, 39), (3, 41), (4, 43), (5, None))
 _BACK_CM: Final = ((0, 11), (Decimal("0.5"), 12), (1, 14), (2, 16), (3, 18), (5, 20), (8, None))
 _SHOULDERS_CM: Final = ((0, 13), (1, 15), (3, 17), (5, None))
 _LEAST_CM: Final = {
