@@ -81,8 +81,9 @@ _OPEN_WAVE: Final = re.compile(
 )
 _FIRST_EASTERN: Final = "\u3000"
 """Signs before it are dashes, quotes and fractions of Latin texts: most cells hold no others."""
-_DOTS: Final = re.compile(r"(?<=\d)\s?(?:\.{2,4}|…)\s?(?=\d)")
-"""Dots between two figures: 83...87 is written for 83-87."""
+_DOTS: Final = re.compile(r"(?<=\d)\s?(?:\.{2,4}|…|÷)\s?(?=\d)")
+"""Dots between two figures: 83...87 is written for 83-87; so is 83÷87, in Italy above all."""
+_BETWEEN_UNITS: Final = re.compile(r"(?<=\d)(\s?(?:cm|mm|kg|in|lbs?|\"))\s?÷\s?(?=\d)")
 _RUN: Final = re.compile(r" {2,}| ?\n\s*")
 _MARKS: Final = " *†‡¹²³⁴⁵⁶⁷⁸⁹"
 
@@ -97,6 +98,8 @@ def clean(text: str) -> str:
     text = text[:_MAX_LENGTH]
     if ".." in text or "…" in text:
         text = _DOTS.sub("-", text)
+    if "÷" in text:
+        text = _BETWEEN_UNITS.sub(r"\1-", _DOTS.sub("-", text))
     # Most cells are plain but for the dash: where nothing else is odd, no other repair bears on it.
     dashed = text.replace("\u2013", "-")
     if _PLAIN.fullmatch(dashed) and "''" not in dashed:

@@ -10,6 +10,7 @@ from charts.columns.ages_in_months import as_months
 from charts.columns.answered_cells import answered_cell, dated_height
 from charts.columns.dates import Undone, feet_and_inches
 from charts.columns.meaning import Column
+from charts.columns.stops_for_hyphens import stop_for_a_hyphen
 from charts.columns.words import Surroundings, family_of
 from charts.findings import LEVELS, Candidate, Level, listed
 from charts.layout.view import At
@@ -38,7 +39,7 @@ def read_at(
         definition=column.definition,
         least_cm=least_cm,
     )
-    reading = read_cell(at.text, expected)
+    reading = stop_for_a_hyphen(read_cell(at.text, expected), at.text, column)
     reading = answered_cell(reading, at.text, around.place(at.row, at.column), around.answers)
     if column.in_months:
         reading = as_months(reading)

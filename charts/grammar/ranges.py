@@ -185,10 +185,18 @@ def _open(cell: Cell, at: int) -> Parsed:
         return None
     limit, after = first
     if sense & LEAST:
-        return _least(cell, limit, after, included=bool(sense & AT_LEAST))
+        return _said_again(cell, _least(cell, limit, after, included=bool(sense & AT_LEAST)))
     if cell.senses[after] & (RANGE_MARK | PLUS_MINUS) and value(cell, after + 1):
         return None
     return Draft(Kind.AT_MOST, high=limit, high_included=bool(sense & AT_MOST)), after
+
+
+def _said_again(cell: Cell, parsed: Parsed) -> Parsed:
+    """``ab 70 kg aufwärts``: the word behind says the open end once more."""
+    if parsed is None or parsed[0].kind is not Kind.AT_LEAST:
+        return parsed
+    draft, after = parsed
+    return (draft, after + 1) if cell.senses[after] & OR_MORE else parsed
 
 
 def _least(cell: Cell, limit: Value, at: int, *, included: bool) -> Parsed:

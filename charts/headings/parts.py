@@ -26,6 +26,8 @@ _MEASURED: Final = re.compile(
 _NAME_OF_FIELD: Final = re.compile(r"(?<=[a-z]{2})(?=[A-Z][a-z])")
 """Where a word begins in the name that a program gives a column: chestMin, bodyHeightMaxCm."""
 _FOOTNOTE: Final = re.compile(r"(?<=[^\W\d_]{3})\d{1,2}(?![\w/])")
+_RAISED: Final = re.compile(r"(?<=[^\W\d_]{2})\s?[⁰¹²³⁴-⁹]+(?!\w)")
+"""The number of a note behind a word: ``Waist¹ (cm)``."""
 _REFERENCE: Final = re.compile(
     r"^\s*(?:[(\[](?:[A-Z]|\d{1,2})[)\]]|(?:[A-Z]|\d{1,2})[.):]|[A-Z](?=\s)|\d{1,2}(?=\s)"
     r"|[\u2460-\u2473])[\s:./-]*(?=[^\W\d_]{2})"
@@ -59,6 +61,7 @@ class Parts(NamedTuple):
 def parts_of(text: str) -> Parts:
     """Take a heading apart; a text too long for a heading is cut."""
     plain = _NAME_OF_FIELD.sub(" ", clean(text[:_LONGEST]).replace("\n", " "))
+    plain = plain if plain.isascii() else _RAISED.sub("", plain)
     without_places = _MEASURED.sub(" ", plain)
     units, _ = named_units(without_places)
     words = _words(without_places)

@@ -7,6 +7,7 @@ from collections.abc import Iterator, Sequence
 from dataclasses import replace
 
 from charts.dimensions import Role
+from charts.layout.carried_lengths import lengths_carried
 from charts.layout.fields import Field
 from charts.layout.looks import look
 from charts.quantities import METRIC
@@ -19,7 +20,7 @@ def bands_carried(fields: Sequence[Field]) -> list[Field]:
     ``Women | | Men |`` over ``Chest | Waist | Chest | Waist``. Where no measure repeats, a band
     word may be the heading of one column only and is not carried.
     """
-    found = _groups_filled(_units_carried(fields))
+    found = _groups_filled(lengths_carried(_units_carried(fields)))
     if not _repeats(found):
         return found
     band: str | None = None

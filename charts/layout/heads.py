@@ -71,9 +71,14 @@ def _size_in_the_corner(view: View) -> bool:
 
 def _lengths_below(view: View, looks: Sequence[Sequence[Look]]) -> bool:
     """``Height | | |`` over ``Short | Regular | Tall``: lengths below a measure, beside no size."""
-    if len(looks) < 2 or view.at(len(looks) - 1, 0) is not None or len(looks[-1]) < 2:
+    if len(looks) < 2:
         return False
-    words = all(one.length is not None and len(one.text) > 2 for one in looks[-1])
+    corner, above = view.at(len(looks) - 1, 0), view.at(len(looks) - 2, 0)
+    spans = corner is not None and above is not None and corner.origin == above.origin
+    below = looks[-1][1:] if spans else looks[-1]
+    if (corner is not None and not spans) or len(below) < 2:
+        return False
+    words = all(one.length is not None and len(one.text) > 2 for one in below)
     return words and any(one.measures for one in looks[-2])
 
 

@@ -9,6 +9,7 @@ from typing import Final
 
 from charts.dimensions import HeadingReading, Role
 from charts.layout.fields import Field, FieldKind, Table
+from charts.layout.legend_lines import entries_in_a_row
 from charts.layout.looks import look
 from charts.sheet import Sheet
 
@@ -63,12 +64,20 @@ def _letter(field: Field) -> str | None:
     return match[1] if match is not None else None
 
 
+def _entries(line: str) -> list[tuple[str, str]]:
+    """The entries of one line: one, or several as in ``A = Chest, B = Waist``."""
+    listed = entries_in_a_row(line)
+    if listed:
+        return listed
+    match = _ENTRY.fullmatch(line)
+    return [(match[1], match[2].strip())] if match is not None else []
+
+
 def _legend(texts: Iterable[str]) -> dict[str, HeadingReading]:
-    """What each letter stands for, each on a line of its own; letters said in two ways left out."""
+    """What each letter stands for; letters said in two ways left out."""
     said: dict[str, set[str]] = {}
     for text in texts:
         for line in text.splitlines():
-            match = _ENTRY.fullmatch(line.strip())
-            if match is not None:
-                said.setdefault(match[1], set()).add(match[2].strip())
+            for letter, name in _entries(line.strip()):
+                said.setdefault(letter, set()).add(name)
     return {letter: look(names.pop()).heading for letter, names in said.items() if len(names) == 1}

@@ -39,6 +39,8 @@ def widened(frame: Frame) -> Frame | None:
     labels = [one for one in frame.fields if one.kind in {FieldKind.LABEL, FieldKind.LENGTH}]
     if len(names) != 1 or not labels or not 1 <= len(values) <= 3 or _heads_sizes(names[0]):
         return None
+    if len(values) > 1 and _sizes_above(names[0], values):
+        return None
     keys = [one for one in frame.fields if one.kind in _KEYS]
     rows = _keys_of_rows(keys, frame.lines)
     order = list(dict.fromkeys(rows))
@@ -63,6 +65,14 @@ def _heads_sizes(names: Field) -> bool:
     """Whether a word for size stands among the names: the sizes run across beside it."""
     heads = [look(cell[0].text).heading for cell in names.cells if cell]
     return any(one.role is Role.LABEL and not one.candidates for one in heads)
+
+
+def _sizes_above(names: Field, values: Sequence[Field]) -> bool:
+    """``Women | Chest | 82-86 | 87-91`` below S and M: the sizes run across."""
+    if all(look(one.printed_heading).label for one in values):
+        return True
+    first = [one.cells[0][0].text if one.cells[0] else "" for one in values]
+    return not names.cells[0] and all(look(text).label for text in first)
 
 
 def _one_dimension(names: Field) -> bool:

@@ -12,6 +12,7 @@ from enum import StrEnum
 from charts.dimensions import Role
 from charts.layout.fields import Field, FieldKind
 from charts.layout.heads import combined
+from charts.layout.like_others import as_others, names_a_size
 from charts.layout.looks import Look, look
 from charts.layout.view import At
 from charts.notation import Reading
@@ -46,8 +47,10 @@ def _odd(fields: Sequence[Field], line: int) -> _Odd | None:
         return _Odd.TOLERANCE
     if rest and all(one.heading.role is Role.UNIT and not one.value for one in rest):
         return _Odd.UNIT
-    if named is not None and (_dropped(named, rest) or _beside_sizes(named, fields)):
+    if named is not None and (_dropped(named, rest) or _limit(named, rest, fields)):
         return _Odd.DROPPED
+    if named is not None and _beside_sizes(named, fields):
+        return None if names_a_size(named.text) and as_others(fields, line) else _Odd.DROPPED
     return None
 
 
@@ -79,6 +82,16 @@ def _dropped(named: Look, rest: Sequence[Look]) -> bool:
     if named.sentence and not rest:
         return True
     return named.heads and bool(rest) and all(one.heads for one in rest)
+
+
+def _limit(named: Look, rest: Sequence[Look], fields: Sequence[Field]) -> bool:
+    """``Max. 110 kg`` alone in its line below S, M and L: a limit of the whole, and no size."""
+    quantity = named.reading.quantity
+    if rest or named.label is not None or quantity is None or quantity.unit is None:
+        return False
+    names = [_name(fields, line) for line in range(len(fields[0].cells))]
+    sizes = sum(one is not None and one.wordy_label for one in names)
+    return named.reading.label is None and 2 * sizes > len(names)
 
 
 def _beside_sizes(named: Look, fields: Sequence[Field]) -> bool:

@@ -12,6 +12,7 @@ from charts.layout.beside_things import measured_after_all
 from charts.layout.dittos import dittos_filled
 from charts.layout.false_friends import friends_told
 from charts.layout.fields import Field, FieldKind
+from charts.layout.groups_filled import groups_filled
 from charts.layout.headless import headless, headless_inside
 from charts.layout.kinds import Content
 from charts.layout.looks import look
@@ -42,7 +43,7 @@ _OF_NO_SIZE: Final = {
 
 def settled(fields: Sequence[Field]) -> list[Field]:
     """The fields with one named as the sizes, where anything can name them."""
-    fields = measured_after_all(dittos_filled(shared_parted(fields)))
+    fields = measured_after_all(dittos_filled(shared_parted(groups_filled(fields))))
     fields = [_named_size(field) for field in sizes_with_units(fields)]
     fields = [_article_beside_sizes(field, fields) for field in fields]
     fields = measured_names([_measured_sizes(field, fields) for field in fields])

@@ -2,7 +2,10 @@
 
 from __future__ import annotations
 
+import pytest
+
 from charts.importer import read_bytes
+from charts.layout.legend_lines import entries_in_a_row
 from charts.schema import FileReading
 from tests.charts.read_text import questions, ranges, values
 
@@ -55,3 +58,55 @@ def test_a_legend_in_another_unit_than_the_heading_names_nothing() -> None:
     assert {value.dimension.value for value in ranges(reading) if value.heading == "A (cm)"} == {
         "other"
     }
+
+
+def _listed(legend: str) -> FileReading:
+    """A chart of three lettered columns, or of three lettered rows, below a legend."""
+    rows = "| Size | A | B | C |\n|---|---|---|---|\n| S | 82-86 | 66-70 | 90-94 |\n"
+    return read_bytes(f"{legend}\n\n{rows}| M | 87-91 | 71-75 | 95-99 |\n".encode(), "vests.md")
+
+
+LISTED = {
+    "S chest": (82, 86),
+    "S waist": (66, 70),
+    "S hip": (90, 94),
+    "M chest": (87, 91),
+    "M waist": (71, 75),
+    "M hip": (95, 99),
+}
+
+
+@pytest.mark.parametrize(
+    "legend",
+    [
+        "A = Chest, B = Waist, C = Hips. All in cm.",
+        "A: Chest; B: Waist; C: Hips. All in cm.",
+        "A - Chest B - Waist C - Hips. All in cm.",
+        "(A) chest (B) waist (C) hips\n\nAll measurements in cm",
+        "A Chest / B Waist / C Hips, in cm",
+        "A = Brustumfang, B = Taillenumfang, C = Hüftumfang (Angaben in cm)",
+        "A = tour de poitrine (cm), B = tour de taille (cm), C = tour de hanches (cm)",
+    ],
+)
+def test_a_legend_told_off_in_one_line_names_the_columns_too(legend: str) -> None:
+    reading = _listed(legend)
+    assert values(reading) == LISTED
+    assert questions(reading) == []
+
+
+@pytest.mark.parametrize(
+    "line",
+    [
+        "A chest and a B cup",
+        "A = Chest, C = Hips",
+        "See A = Chest, B = Waist",
+        "A = Blah, B = Waist",
+    ],
+)
+def test_other_lines_are_no_such_legend(line: str) -> None:
+    assert entries_in_a_row(line) == []
+
+
+def test_units_that_each_name_prints_stay_its_own() -> None:
+    line = "A = Chest (cm), B = Weight (kg)"
+    assert entries_in_a_row(line) == [("A", "Chest (cm)"), ("B", "Weight (kg)")]
