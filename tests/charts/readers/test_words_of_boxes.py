@@ -77,6 +77,7 @@ def test_a_heading_between_two_tables_of_boxes_parts_them() -> None:
     page = f"<body><h3>Women</h3><div>{women}</div><h3>Men</h3><div>{men}</div></body>"
     reading = read_bytes(page.encode(), "page.html")
     assert [chart.band for chart in reading.charts] == ["women", "men"]
+    assert [chart.place for chart in reading.charts] == ["table 1!A1:C2", "table 2!A1:C2"]
     assert questions(reading) == []
 
 
