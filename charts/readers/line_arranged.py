@@ -8,7 +8,8 @@ from __future__ import annotations
 
 import re
 from collections.abc import Callable, Iterator, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
+from functools import lru_cache
 from typing import Final
 
 from charts.dimensions import Role, read_heading
@@ -21,9 +22,11 @@ from charts.readers.value_runs import is_cell_value, labels_in, named_values
 from charts.size_labels import read_label
 
 _LONGEST: Final = 40
-_MOST_CELLS: Final = 400
+_MOST_CELLS: Final = 240
+_FEWEST_HEADINGS: Final = 2
 _FEWEST_CELLS: Final = 9
 _FEWEST_LINES: Final = 4
+_SEVERAL: Final = 2
 _PLAIN: Final = frozenset({Order.ROWS, Order.COLUMNS})
 _DASHES: Final = frozenset("-–—~")
 _UNIT: Final = re.compile(r"[(\[]?\s*(?:in\s+)?[^\W\d_]{1,11}\.?\s*[)\]]?")
@@ -46,6 +49,8 @@ def _best_table(lines: Sequence[Line], *, plain: bool) -> LineTable | None:
     filled = _filled(lines)
     if len(filled) < _FEWEST_LINES or not _may_begin(filled):
         return None
+    if sum(_names_measure(one.text) for one in filled) < _FEWEST_HEADINGS:
+        return None  # no way could be told from another, and long texts would be tried in vain
     for reading in _readings(filled):
         best = best_way(ways(cells_of(reading.cells)))
         if best is not None:
@@ -82,7 +87,7 @@ def _may_begin(cells: Sequence[Line]) -> bool:
     if not is_cell_value(cells[0].text):
         return True
     sizes = read_label(cells[0].text) is not None and not is_cell_value(cells[-1].text)
-    return sizes and any(read_heading(one.text).role is Role.MEASURE for one in cells)
+    return sizes and any(_names_measure(one.text) for one in cells)
 
 
 @dataclass(frozen=True, slots=True)
@@ -99,24 +104,39 @@ def _filled(lines: Sequence[Line]) -> tuple[Line, ...]:
     found: list[Line] = []
     for line in lines:
         text = line.text.strip()
-        several = len(text) > _LONGEST and (labels_in(text) or named_values(text))
-        if len(text) > _LONGEST and not several:
-            break
-        if "\t" in text or "|" in text or len(found) == _MOST_CELLS:
+        if len(found) == _MOST_CELLS or not _may_be_cells(text):
             break
         if text:
-            found.append(replace(line, text=text))
+            found.append(Line(text, line.number))
     return tuple(found)
+
+
+@lru_cache(maxsize=4096)
+def _cells_in(text: str) -> tuple[str, ...]:
+    """The cells of a line: several sizes, or a name and several figures; else the whole."""
+    named = labels_in(text) or named_values(text)
+    if named is None or len(named.parts) < _SEVERAL:
+        return (text,)
+    return tuple(one for one in (named.name, *named.parts) if one)
+
+
+@lru_cache(maxsize=4096)
+def _may_be_cells(text: str) -> bool:
+    """Whether a line can be a cell, several of them, or nothing between cells."""
+    if "\t" in text or "|" in text:
+        return False
+    return len(text) <= _LONGEST or len(_cells_in(text)) > 1
+
+
+def _names_measure(text: str) -> bool:
+    return read_heading(text).role is Role.MEASURE
 
 
 def _parted(reading: _Reading) -> _Reading | None:
     """Lines of several sizes, or of a name and several figures, as cells; None where none is."""
     cells: list[Line] = []
     for line in reading.cells:
-        named = labels_in(line.text) or named_values(line.text)
-        several = named is not None and len(named.parts) > 1
-        texts = [one for one in (named.name, *named.parts) if one] if named and several else ()
-        cells += [replace(line, text=text) for text in texts or (line.text,)]
+        cells += [Line(text, line.number) for text in _cells_in(line.text)]
     whole = len(cells) == len(reading.cells)
     return None if whole else _Reading(tuple(cells), tuple(one.number for one in cells))
 
@@ -128,7 +148,7 @@ def _joined(reading: _Reading, length: Callable[[Sequence[str]], int]) -> _Readi
     at = 0
     while at < len(texts):
         count = length(texts[at : at + 3])
-        cells.append(replace(reading.cells[at], text=" ".join(texts[at : at + count])))
+        cells.append(Line(" ".join(texts[at : at + count]), reading.cells[at].number))
         at += count
         ends.append(reading.ends[at - 1])
     fewer = len(cells) < len(texts)
