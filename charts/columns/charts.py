@@ -20,6 +20,7 @@ from charts.columns.meaning import columns_of
 from charts.columns.named_twice import told_by_height
 from charts.columns.nameless import beside_nameless
 from charts.columns.pairs import paired
+from charts.columns.past_the_sizes import past_the_sizes_asked
 from charts.columns.positions import positions_told
 from charts.columns.repeats import without_repeats
 from charts.columns.rows import rows_in_another_unit
@@ -58,6 +59,7 @@ def charts_of(around: Surroundings) -> list[Chart]:
     say_blanks(read, around)
     read = bounded(with_tolerances(read, around), around)
     lines = without_repeats(lines_of(around), read, around)
+    read = past_the_sizes_asked(read, lines, around)
     sides = sides_of_rows(lines)
     charts = []
     for group in _groups(lines, read):

@@ -149,14 +149,15 @@ def _with_rows_above(search: _Search, view: View, alone: Frame) -> Frame | None:
     unnamed = not alone.complete or only_a_friend(alone.fields)
     unheaded = unnamed and not _headed(view) and not _otherwise_headed(view)
     for rows in (search.pending, _shared_rows(search)):
-        if not rows or (rows is not search.pending and _reaches_beyond(view, rows)):
+        waits = rows is search.pending
+        if not rows or (not waits and _reaches_beyond(view, rows)):
             continue
         together = framed(view.with_rows((*rows, *view.rows)))
         if not together.complete:
             continue
         if unheaded and not only_a_friend(together.fields):
             return together
-        if named_above(alone, together, rows, waiting=rows is search.pending):
+        if named_above(alone, together, rows, None if waits else search.frames[-1]):
             return together
     return None
 

@@ -41,17 +41,20 @@ def only_of_a_section(title: str) -> bool:
     return (of_what or not own_words(title)) and one.band is None and not one.sentence
 
 
-def named_above(alone: Frame, together: Frame, rows: Collection[int], *, waiting: bool) -> bool:
+def named_above(alone: Frame, together: Frame, rows: Collection[int], before: Frame | None) -> bool:
     """Whether the sizes stand in ``rows`` and ``alone`` only names them by a measure.
 
-    Rows of a table before are not ``waiting``: another table may be looked up by its own heights,
-    so that there the measure has to be the same in several sizes.
+    ``before`` is the table whose rows they are; None where they wait for their first. Another
+    table may be looked up by its own heights, so that there the measure has to be the same in
+    several sizes, or one of those that are measured in the table before.
     """
     own, above = _naming(alone), _naming(together)
     if own is None or above is None or not together.complete or not above.heads:
         return False
     named = {at.row for at in above.heads} <= set(rows) and above.heading.role is Role.LABEL
-    return named and _only_measures(own) and (waiting or _repeats(own))
+    if not named or not _only_measures(own):
+        return False
+    return before is None or _repeats(own) or _measured_in(before, own)
 
 
 def _naming(frame: Frame) -> Field | None:
@@ -65,6 +68,15 @@ def _only_measures(field: Field) -> bool:
     """Whether a measure heads it, in one sense at least, over figures alone."""
     measured = field.heading.role is Role.MEASURE or bool(measures_of(field.heading))
     return measured and all(look(at.text).value for cell in field.cells for at in cell)
+
+
+def _measured_in(before: Frame, own: Field) -> bool:
+    """Whether the table before has the same heading over values, and it can name no sizes."""
+    if own.heading.role is not Role.MEASURE or own.heading.candidates:
+        return False
+    heading = own.printed_heading.strip().lower()
+    values = [one for one in before.fields if one.kind is FieldKind.VALUES]
+    return any(one.printed_heading.strip().lower() == heading for one in values)
 
 
 def _repeats(field: Field) -> bool:

@@ -68,12 +68,14 @@ def _head(sheet: Sheet, row: int) -> _Head | None:
 
 
 def _texts(sheet: Sheet, row: int) -> list[str]:
-    """The cells of a row that is filled from its first column on without a gap, else none."""
+    """The cells of a row that is filled from its first column on without a gap, else none.
+
+    Blanks behind them only make up its width, as every row of a workbook and of Markdown has it.
+    """
     cells = list(sheet.row(row))
     gapless = [column for column, _ in cells] == list(range(len(cells)))
     merged = any(cell.shared_from is not None for _, cell in cells)
-    given = sheet.row_widths.get(row) == len(cells)
-    return [cell.text for _, cell in cells] if gapless and given and not merged else []
+    return [cell.text for _, cell in cells] if gapless and not merged else []
 
 
 def _width_below(sheet: Sheet, row: int) -> int:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import pytest
 
+from charts.importer import read_bytes
 from charts.schema import Basis, Dimension
 from tests.charts.read_text import questions, ranges, table, values
 
@@ -111,3 +112,29 @@ Bundumfang (cm) | 80 | 84 | 88""")
     assert [[size.label for size in chart.sizes] for chart in reading.charts] == [
         ["46", "48", "50"]
     ] * 2
+
+
+@pytest.mark.parametrize(
+    ("size", "women", "men", "height", "chest"),
+    [
+        ("Size", "Women", "Men", "Height", "Chest"),
+        ("Größe", "Damen", "Herren", "Körpergröße", "Brustumfang"),
+        ("Taille", "Femme", "Homme", "Stature", "Tour de poitrine"),
+    ],
+)
+def test_heights_that_come_first_in_every_section_name_no_sizes(
+    size: str, women: str, men: str, height: str, chest: str
+) -> None:
+    rows = [
+        f"{size},S,M,L",
+        women,
+        f"{height} (cm),158-164,164-170,170-176",
+        f"{chest} (cm),82-86,87-91,92-96",
+        men,
+        f"{height} (cm),170-176,176-182,182-188",
+        f"{chest} (cm),92-96,97-101,102-106",
+    ]
+    reading = read_bytes("\n".join(rows).encode(), "a.csv")
+    assert [chart.band for chart in reading.charts] == ["women", "men"]
+    assert [one.label for one in reading.charts[1].sizes] == ["S", "M", "L"]
+    assert questions(reading) == []

@@ -152,3 +152,14 @@ def test_measures_over_pairs_of_ends_may_have_lost_their_first_cell(behind: str)
         "38 hip": (94, 97),
     }
     assert questions(reading) == []
+
+
+def test_blanks_that_make_up_the_width_of_a_row_hide_no_lost_span() -> None:
+    reading = read_bytes(
+        b"| Size | Women | Men | | |\n|---|---|---|---|---|\n"
+        b"| Chest (cm) | Waist (cm) | Chest (cm) | Waist (cm) | |\n"
+        b"| S | 84-88 | 68-72 | 90-94 | 78-82 |\n| M | 88-92 | 72-76 | 94-98 | 82-86 |\n",
+        "a.md",
+    )
+    assert by_band(reading) == {"women": {"chest", "waist"}, "men": {"chest", "waist"}}
+    assert questions(reading) == []
