@@ -11,6 +11,8 @@ from typing import Final
 
 from charts.dimensions import Role, read_heading
 from charts.readers.line_size_names import size_line
+from charts.readers.line_values import is_value
+from charts.readers.value_runs import is_size
 
 _LONGEST: Final = 300
 _MOST_WORDS: Final = 5
@@ -20,6 +22,12 @@ _FIGURE: Final = r"\d{2,3}(?:[.,]\d+)?(?![\d.,]*\d)"
 _JOINT: Final = r"\s*(?:[-–—/]|\b(?:to|bis|à|a|al|tot|til|till|do|až|até)\b)\s*"
 _VALUE: Final = re.compile(rf"(?<![\d.,]){_FIGURE}(?:{_JOINT}{_FIGURE})?")
 """One figure or a range; of one digit are numbers of pictures, or centimetres beside a bone."""
+_RANGE: Final = rf"{_FIGURE}\s?[-–—]\s?{_FIGURE}(?:\s?(?:cm|mm|in|kg|lbs?)\b|[\"”″])?"
+_ROW: Final = re.compile(
+    rf"(?P<name>[^\W_][^\s:]*(?: [^\W\d_][^\s:]*){{0,2}})\s*:?\s+"
+    rf"(?P<ranges>{_RANGE}(?:\s+{_RANGE})*)"
+)
+"""A name of up to three words and ranges alone: two of them are a row, whatever it is named."""
 _WORD: Final = re.compile(r"[^\W\d_]{2,}")
 _PRICE: Final = re.compile(r"[€$£¥%]|\b(?:EUR|USD|GBP|PLN|SEK|NOK|DKK|CHF)\b", re.IGNORECASE)
 _EDGES: Final = " :;,.=|–—-"
@@ -30,6 +38,11 @@ def named_figures(text: str) -> int:
     line = _BULLET.sub("", text.strip())
     if len(line) > _LONGEST or _PRICE.search(line):
         return 0
+    row = _ROW.fullmatch(line)
+    if row is not None:
+        ranges = len(_VALUE.findall(row["ranges"]))
+        sized = is_size(row["name"].strip(_EDGES)) and not is_value(row["name"])
+        return ranges if ranges >= _FEWEST or sized else 0
     rest = _behind_name(line)
     if rest is None:
         return 0

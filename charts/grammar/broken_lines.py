@@ -16,6 +16,8 @@ from charts.vocabulary import unaccented
 
 _JOINING: Final = senses.RANGE_MARK | senses.AND | senses.OR_LESS | senses.OR_MORE
 _LEADING: Final = senses.FROM | senses.BETWEEN | senses.MOST | senses.LEAST | senses.CIRCA
+_STROKE: Final = "/"
+_PARTING: Final = ("(", "[", _STROKE)
 _BREAK: Final = re.compile(r" ?\n ?")
 
 
@@ -33,7 +35,12 @@ def unbroken(cell: Cell) -> str | None:
 
 
 def _goes_on(before: str, after: str, cell: Cell) -> bool:
-    """Whether a line ends or begins with what needs a figure on the other side of the break."""
+    """Whether a line ends or begins with what needs a figure on the other side of the break.
+
+    A bracket or a stroke parts what stands behind it: ``82-86 cm`` over ``(32-34 in)``.
+    """
+    if after[:1] in _PARTING or before[-1:] == _STROKE:
+        return True
     ends, begins = (_pieces(text, cell) for text in (before, after))
     if not ends or not begins:
         return False

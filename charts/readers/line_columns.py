@@ -10,6 +10,7 @@ from itertools import pairwise
 from typing import Final
 
 from charts.readers.line_values import is_blank, is_value
+from charts.readers.line_worded_sizes import ends_name, worded_row
 from charts.readers.lines import Line, LineCell, LineTable
 
 _FIELD: Final = re.compile(r"\S+(?: \S+)*")
@@ -24,6 +25,10 @@ _ROWS_TO_DOUBT: Final = 12
 class _Row:
     fields: tuple[tuple[int, int, str], ...]
     line: int
+
+    @property
+    def label(self) -> str:
+        return self.fields[0][2] if self.fields else ""
 
 
 def column_table(lines: Sequence[Line]) -> LineTable | None:
@@ -40,28 +45,59 @@ def _aligned(lines: Sequence[Line]) -> LineTable | None:
     if columns is None:
         return None
     placed = [cells for row in rows if (cells := _placed(row, columns)) is not None]
-    return LineTable(placed, used) if len(placed) == len(rows) else None
+    if len(placed) < len(rows):
+        return None
+    for line in lines[used:]:
+        parts = worded_row(line.text, len(columns) - 1)
+        if parts is None:
+            break  # the blanks between the fields of a last row may be single ones
+        placed.append([LineCell(text, line.number) for text in parts])
+        used += 1
+    return LineTable(placed, used)
 
 
 def _rows(lines: Sequence[Line]) -> tuple[list[_Row], int]:
     """The lines of several fields at the beginning, and how many lines they take up."""
     rows: list[_Row] = []
     used = 0
-    for line in lines:
-        fields = tuple(
-            (found.start(), found.end(), found[0])
-            for found in _FIELD.finditer(line.text.expandtabs(_TAB))
-        )
-        if rows and _RULE.fullmatch(line.text):
-            used += 1
-            continue
-        if len(fields) < 2:
+    while used < len(lines):
+        row, taken = _row_at(lines, used, rows)
+        if row is not None and len(row.fields) < 2:
             break
-        rows.append(_Row(fields, line.number))
-        used += 1
+        rows += [row] if row is not None else []
+        used += taken
         if len(rows) == _ROWS_TO_DOUBT and not _holds_figures(rows):
             break
     return rows, used
+
+
+def _row_at(lines: Sequence[Line], at: int, rows: list[_Row]) -> tuple[_Row | None, int]:
+    """The row that begins at a line, and its number of lines; None where it adds none.
+
+    A size may go on in the next line: its other word stands there alone, or before the figures.
+    """
+    row = _row(lines[at])
+    if rows and _RULE.fullmatch(lines[at].text):
+        return None, 1
+    if not rows or len(row.fields) != 1:
+        return row, 1
+    if ends_name(rows[-1].label, row.label):
+        rows[-1] = _renamed(rows[-1], f"{rows[-1].label} {row.label}")
+        return None, 1
+    after = _row(lines[at + 1]) if at + 1 < len(lines) else row
+    if len(after.fields) > 1 and ends_name(row.label, after.label):
+        return _renamed(after, f"{row.label} {after.label}"), 2
+    return row, 1
+
+
+def _row(line: Line) -> _Row:
+    found = _FIELD.finditer(line.text.expandtabs(_TAB))
+    return _Row(tuple((one.start(), one.end(), one[0]) for one in found), line.number)
+
+
+def _renamed(row: _Row, label: str) -> _Row:
+    (start, end, _), *others = row.fields
+    return _Row(((start, end, label), *others), row.line)
 
 
 def _holds_figures(rows: Sequence[_Row]) -> bool:
@@ -107,6 +143,8 @@ def _single_blanks(lines: Sequence[Line]) -> LineTable | None:
     for line in lines[1:]:
         words = line.text.split()
         if len(words) != len(heading) or not all(is_value(w) or is_blank(w) for w in words[1:]):
+            words = worded_row(line.text, len(heading) - 1) or []
+        if not words:
             break
         rows.append([LineCell(word, line.number) for word in words])
     return LineTable(rows, len(rows)) if len(rows) > 2 else None

@@ -55,8 +55,14 @@ def prose_table(lines: Sequence[Line]) -> LineTable | None:
             break
         said.append(found)
         used = lines.index(line) + 1
-    alone = len(said) == 1 and len(said[0].pairs) >= _PAIRS_ENOUGH and all(said[0].names)
-    return _table(said, used) if len(said) > 1 or alone else None
+    return _table(said, used) if len(said) > 1 or (said and _is_alone(said[0])) else None
+
+
+def _is_alone(said: Said) -> bool:
+    """Whether one line is a table: it names many measures, or the one size that there is."""
+    size = size_line(said.label)
+    enough = len(said.pairs) >= _PAIRS_ENOUGH or (size is not None and size.for_all)
+    return enough and all(said.names)
 
 
 def may_begin_prose(lines: Sequence[Line]) -> bool:
@@ -205,6 +211,7 @@ def common_head(labels: Sequence[str]) -> tuple[str, list[str]]:
     """``Talla S``, ``Talla M``: the word that all labels begin with is the column's heading."""
     words = [label.split() for label in labels]
     first = {split[0].lower() for split in words}
-    if len(first) == 1 and all(len(split) > 1 for split in words):
+    several = len(labels) > 1 or read_heading(words[0][0]).role is Role.LABEL
+    if len(first) == 1 and several and all(len(split) > 1 for split in words):
         return words[0][0], [" ".join(split[1:]) for split in words]
     return "", list(labels)

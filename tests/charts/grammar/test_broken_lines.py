@@ -31,3 +31,12 @@ def test_a_break_between_two_units_parts_them() -> None:
 @pytest.mark.parametrize("text", ["66\n70", "34\n36"])
 def test_a_break_between_two_figures_is_asked_about(text: str) -> None:
     assert told(text).startswith("ask separator-lost")
+
+
+@pytest.mark.parametrize(
+    "text",
+    ["82-86 cm\n(32-34 in)", "82-86 cm\n/ 32-34 in", "82-86 cm /\n32-34 in", '82-86 cm\n[32-34"]'],
+)
+def test_a_bracket_or_a_stroke_parts_two_units_whatever_line_it_stands_in(text: str) -> None:
+    assert told(text) == told(text.replace("\n", " "))
+    assert told(text).startswith("[82, 86] cm")

@@ -179,6 +179,12 @@ def test_the_only_size_may_stand_alone(size: str) -> None:
     assert values(reading) == {f"{label} chest": (80, 120), f"{label} weight": (45, 100)}
 
 
+def test_the_only_size_may_have_all_its_measures_in_its_line() -> None:
+    reading = _read("One size: chest 80-120 cm, weight 45-100 kg")
+    assert values(reading) == {"One size chest": (80, 120), "One size weight": (45, 100)}
+    assert questions(reading) == []
+
+
 @pytest.mark.parametrize(
     "text",
     [
