@@ -11,6 +11,7 @@ from dataclasses import replace
 from decimal import Decimal
 from typing import Final
 
+from charts.columns.child_sizes import years_of_sizes
 from charts.columns.fitting import fits, printed_figures
 from charts.columns.meaning import Column
 from charts.columns.small_bodies import age_at_height, years_of
@@ -41,11 +42,13 @@ source). Half of what a vest for that age measures round is less."""
 def with_ages(columns: Sequence[Column], around: Surroundings) -> list[Column]:
     """The columns with the least that each line can measure, where ages or heights are told.
 
-    Ages name the sizes or have a column of their own; a child's height tells its age as well.
+    Ages name the sizes or have a column of their own; a child's height tells its age as well, and
+    so does a size that is one.
     """
     aged = around.table.of(FieldKind.LABEL)
     told = ([years_of(cell) for cell in one.cells] for one in aged)
-    ways = (*told, *_by_other_columns(columns))
+    sizes = (years_of_sizes(one.cells) for one in aged)
+    ways = (*told, *_by_other_columns(columns), *sizes)
     years = next((way for way in ways if any(one is not None for one in way)), None)
     if years is None:
         return list(columns)
