@@ -13,7 +13,7 @@ from typing import Final, NamedTuple
 
 from charts.columns.meaning import Column
 from charts.columns.said_of_some import said_of_all, said_of_some
-from charts.columns.words import Surroundings, Words, is_sentence, title_of
+from charts.columns.words import Surroundings, Words, is_sentence, says_of_all, title_of
 from charts.dimensions import HeadingReading, read_heading
 from charts.headings.ease import speaks_of_ease
 from charts.headings.whose import says_in_passing, whose
@@ -123,7 +123,8 @@ def _of_the_body(title: str) -> bool:
 
 def _of_the_page(around: Surroundings) -> Said:
     """What the notes of the other tables say of all measures, where nothing nearer speaks."""
-    each = [_of_words(one, read_heading(one.text), around.file) for one in around.page]
+    notes = (one for one in around.page if says_of_all(one.text))
+    each = [_of_words(one, read_heading(one.text), around.file) for one in notes]
     said = [one for one in each if one.basis is not Basis.UNKNOWN]
     bases = {one.basis for one in said}
     return said[0] if len(bases) == 1 else Said()

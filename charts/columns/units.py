@@ -51,8 +51,29 @@ def with_units(columns: Sequence[Column], around: Surroundings) -> list[Column]:
         family: _units_in_cells(said, family)
         for family in {family_of(column.dimension) for column in said}
     }
+    said = _with_units_of_the_page(said, in_cells, around)
     extended = [_extended(column, said, in_cells, around) for column in said]
     return _inferred(extended, around)
+
+
+def _with_units_of_the_page(
+    columns: Sequence[Column], in_cells: Mapping[Family, set[Unit | None]], around: Surroundings
+) -> list[Column]:
+    """The unit that the notes of the page's other tables agree on, where no nearer one is said.
+
+    All lengths, or all masses, of the table must be possible in it.
+    """
+    found = list(columns)
+    for family in (Family.LENGTH, Family.MASS):
+        bare = [one for one in columns if family_of(one.dimension) is family]
+        units = {unit for one in around.page for unit in of_family(said_at_large(one.text), family)}
+        if len(units) != 1 or not bare or any(one.unit is not None for one in bare):
+            continue
+        unit = units.pop()
+        if in_cells[family] <= {None} and all(suits(one, unit) for one in bare):
+            said = {id(one): replace(one, unit=unit, unit_from=UnitFrom.NOTE) for one in bare}
+            found = [said.get(id(one), one) for one in found]
+    return found
 
 
 def _said(column: Column, around: Surroundings) -> Column:

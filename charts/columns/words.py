@@ -43,6 +43,13 @@ _OF_ALL: Final = re.compile(
     r"\b(?:all|alle|alla|tous|toutes|tutt[ei]|tod[ao]s|wszystkie|všechny|každ|hver|every)\b",
     re.IGNORECASE,
 )
+_OF_MEASURES: Final = re.compile(
+    r"\b(?:measure(?:ment)?s|sizes|figures|dimensions|maße|angaben|größen|mesures|dimensions|tailles"
+    r"|maten|afmetingen|misure|taglie|medidas|tallas|mått|mål|wymiary|rozměry|míry)\b"
+    r"[^.;]{0,24}\b(?:cm|mm|inch(?:es)?|zoll|pouces|pollici|pulgadas|centimet\w+|zentimetern?)\b",
+    re.IGNORECASE,
+)
+"""``Measurements in cm`` below the last of several tables: the unit of all of them."""
 _BETWEEN_TABS: Final = re.compile(r"\s*[|\n]\s*|(?<=[^\W\d_A-Z])(?=[A-Z])")
 _LONGEST_TITLE: Final = 60
 _TAB: Final = 12
@@ -235,15 +242,20 @@ def far_words(table: Table, tables: Sequence[Table]) -> tuple[Words, ...]:
 
 
 def page_words(sheet: Sheet, sheets: Sequence[Sheet]) -> tuple[Words, ...]:
-    """Sentences about all measures that stand beside the other tables of the source."""
+    """Sentences about all measures, and units of them, beside the other tables of the source."""
     return tuple(
         Words(text, UnitFrom.NOTE, one.name)
         for one in sheets
         if one is not sheet
         for note in one.notes
         for text in _sentences(note)
-        if _OF_ALL.search(text) and is_sentence(text)
+        if says_of_all(text) or _OF_MEASURES.search(text)
     )
+
+
+def says_of_all(text: str) -> bool:
+    """Whether a text is a sentence about all measures."""
+    return _OF_ALL.search(text) is not None and is_sentence(text)
 
 
 def family_of(dimension: Dimension | None) -> Family:
