@@ -28,6 +28,7 @@ _UNIT: Final = re.compile(
     rf"{_MASS.pattern}|\d\s?(?:cms?|mm|m|ins?|inch(?:es)?|zoll|pouces?|ft|см)\b|[\d½¼¾]\s?[\"”″'’]",
     re.IGNORECASE,
 )
+_DASHES: Final = frozenset("-–—")
 _LONGEST: Final = 160
 _LONGEST_SIZE: Final = 24
 _FEWEST: Final = 2
@@ -77,6 +78,8 @@ def _row(line: Line, title: str) -> _Row | None:
         return None
     for joint in reversed(list(_JOINT.finditer(text))):
         word, size = _size(text[joint.end() :])
+        if not word and is_value(size) and joint[0].strip() in _DASHES:
+            return None  # "82 cm - 86" is a range
         pairs = _pairs(text[: joint.start()], title) if size else ()
         if pairs:
             return _Row(word, size, pairs, line.number)

@@ -12,6 +12,7 @@ from charts.readers.value_runs import is_size
 
 _MOST_WORDS: Final = 3
 _LONGEST: Final = 200
+_JOINTS: Final = "-–—/+"
 _FIGURE: Final = re.compile(r"\d{2}")
 _BRACKET: Final = re.compile(r"\s+(?=\()")
 
@@ -37,9 +38,11 @@ def _may_be_size(name: str) -> bool:
     """Whether a name is a size, or a size with a word behind it: ``XL Tall``, ``42 plus``."""
     if is_value(name) or name.endswith((":", ".")):
         return is_size(name)
-    first = _BRACKET.split(name, maxsplit=1)[0].split()[0]
+    first, *others = _BRACKET.split(name, maxsplit=1)[0].split()
     if is_size(name) or size_line(name) is not None:
         return True
+    if any(map(str.isdigit, "".join(others))) or name[-1] in _JOINTS:
+        return False  # "Medium 17 –" is a size and half of a range
     return is_size(first) and read_heading(name).role is not Role.MEASURE
 
 

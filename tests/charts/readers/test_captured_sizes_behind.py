@@ -54,6 +54,7 @@ def test_a_size_may_be_a_word_among_sizes() -> None:
     [
         "150-160 cm: S\n160-170 cm: M\n",  # of what
         "Chest 82-86 cm = 32-34 in\nChest 87-91 cm = 34-36 in\n",
+        "Chest 82 cm - 86\nChest 87 cm - 91\n",
         "Chest 32 - 34\nChest 36 - 38\n",
         "40-55 kg: S\n",
         "40-55 kg: blue\n55-70 kg: red\n",
