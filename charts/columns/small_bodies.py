@@ -37,6 +37,8 @@ source)."""
 
 _LONG_GARMENTS_CM: Final = (Decimal(60), Decimal(135))
 """How long shirts, coats and belts are (common practice, no source)."""
+_GROWN_IN: Final = (Decimal(58), Decimal(80))
+"""How tall grown-ups are in inches."""
 _MEDIANS_CM: Final = tuple(
     (Decimal(age), Decimal(tall))
     for age, tall in (
@@ -97,16 +99,39 @@ def may_be_a_long_garments(one: Field, around: Surroundings) -> bool:
     """
     if (Role.MEASURE, Dimension.OTHER) not in one.heading.candidates:
         return False
-    fields = around.table.fields
-    ages = any(field.heading.dimension is Dimension.AGE for field in fields)
-    names = [cell for field in around.table.of(FieldKind.LABEL) for cell in field.cells]
-    aged = any(years_of(cell) is not None or _of_a_child(cell) for cell in names)
-    worn_by_children = {one.heading.band, band_around(around)} & CHILDREN
-    if ages or aged or _small_body(fields) or worn_by_children:
+    if _child_in_sight(one, around):
         return False
     figures = _canonical(one)
     low, high = _LONG_GARMENTS_CM
     return bool(figures) and all(low <= value <= high for value in figures)
+
+
+def as_tall_as_inches(one: Field, around: Surroundings) -> bool:
+    """Whether heights of 58 to 80, printed as cm, are rather the inches of grown-ups.
+
+    So short are only babies, and nothing speaks of children.
+    """
+    low, high = _GROWN_IN
+    figures = _canonical(one)
+    lettered = any(
+        look(cell[0].text).wordy_label
+        for field in around.table.of(FieldKind.LABEL)
+        for cell in field.cells
+        if cell
+    )
+    told = bool(figures) and all(low <= value <= high for value in figures) and lettered
+    return told and not _child_in_sight(one, around)
+
+
+def _child_in_sight(one: Field, around: Surroundings) -> bool:
+    """An age, a small weight, or a word for children in, beside or around a table."""
+    fields = around.table.fields
+    if any(field.heading.dimension is Dimension.AGE for field in fields) or _small_body(fields):
+        return True
+    names = [cell for field in around.table.of(FieldKind.LABEL) for cell in field.cells]
+    if any(years_of(cell) is not None or _of_a_child(cell) for cell in names):
+        return True
+    return bool({one.heading.band, band_around(around)} & CHILDREN)
 
 
 def _as_tall_as_their_ages(one: Field, fields: Sequence[Field]) -> bool:

@@ -21,6 +21,7 @@ from charts.columns.lengths_beside import other_scale
 from charts.columns.longer_rows import longer_rows_asked
 from charts.columns.meaning import Column
 from charts.columns.slipped import slipped
+from charts.columns.small_bodies import as_tall_as_inches
 from charts.columns.units import needs_unit
 from charts.columns.weights_beside import other_mass
 from charts.columns.words import Surroundings, family_of
@@ -95,6 +96,8 @@ def _unit_doubted(column: Column, columns: Sequence[Column], around: Surrounding
     beside = other_mass(column, columns) or other_scale(column, columns, around)
     if column.unit is None or column.unit_from in _NOT_PRINTED:
         return column
+    if beside is None and _inches_of_grown_ups(column, around):
+        beside = Unit.IN
     if beside is not None:
         return _exchanged(column, beside, around)
     if column.basis is Basis.FLAT or not _mostly_impossible(column, column.unit):
@@ -105,6 +108,13 @@ def _unit_doubted(column: Column, columns: Sequence[Column], around: Surrounding
         if unit is not column.unit and fits(column.field, column.dimension, unit):
             return _exchanged(column, unit, around)
     return column
+
+
+def _inches_of_grown_ups(column: Column, around: Surroundings) -> bool:
+    """Heights whose one unit is cm, where a baby or a rider in inches is as tall."""
+    metric = column.dimension is Dimension.HEIGHT and column.unit is Unit.CM
+    bare = metric and column.second_unit is None and needs_unit(column)
+    return bare and as_tall_as_inches(column.field, around)
 
 
 def _half_of_a_childs(column: Column, columns: Sequence[Column], around: Surroundings) -> bool:

@@ -54,10 +54,14 @@ def test_without_ages_a_small_girth_is_asked_about_as_before() -> None:
 @pytest.mark.parametrize(
     "text",
     [
-        "Size | Height (cm) | Chest (cm) | Waist (cm)\nA | 46-50 | 36-38 | 36-38\n"
-        "B | 51-56 | 39-41 | 39-41\nC | 57-62 | 42-44 | 42-44",
-        "Größe | Alter (Jahre) | Brustumfang (cm) | Taillenumfang (cm)\nA | 0-1 | 36-38 | 36-38\n"
-        "B | 1-2 | 39-41 | 39-41\nC | 2-3 | 42-44 | 42-44",
+        (
+            "Size | Height (cm) | Chest (cm) | Waist (cm)\nA | 46-50 | 36-38 | 36-38\n"
+            "B | 51-56 | 39-41 | 39-41\nC | 57-62 | 42-44 | 42-44"
+        ),
+        (
+            "Größe | Alter (Jahre) | Brustumfang (cm) | Taillenumfang (cm)\nA | 0-1 | 36-38 | 36-38\n"
+            "B | 1-2 | 39-41 | 39-41\nC | 2-3 | 42-44 | 42-44"
+        ),
     ],
 )
 def test_a_height_or_a_column_of_ages_tells_how_small_a_girth_can_be(text: str) -> None:

@@ -104,3 +104,24 @@ def test_a_name_that_is_no_age_among_ages_hides_no_height() -> None:
     )
     heights = [one for one in ranges(reading) if one.dimension is Dimension.HEIGHT]
     assert len(heights) == 4
+
+
+def test_heights_of_grown_ups_in_inches_under_cm_are_asked_about() -> None:
+    reading = table("Size | Height (cm) | Chest (cm)\nS | 64 | 86\nM | 66 | 91\nL | 68 | 96")
+    heights = [one for one in ranges(reading) if one.dimension is Dimension.HEIGHT]
+    assert [round(float(one.value or 0)) for one in heights] == [163, 168, 173]
+    assert all(one.findings for one in heights)
+    assert "units-swapped" in questions(reading)
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "Size | Height (cm) | Chest (cm)\n0-3 months | 56 | 42\n3-6 months | 64 | 44",
+        "Babies\nSize | Height (cm) | Weight (kg)\nS | 60 | 5\nM | 66 | 7",
+        "Size | Height (cm) | Weight (kg)\nS | 60 | 5\nM | 66 | 7",
+        "Size | Height (cm) | Chest (cm)\nS | 158-164 | 86\nM | 164-170 | 91",
+    ],
+)
+def test_babies_and_riders_in_cm_stay_in_cm(text: str) -> None:
+    assert "units-swapped" not in questions(table(text))
