@@ -38,12 +38,16 @@ class SizeLine(NamedTuple):
         """Whether both name sizes of one list: ``Taille 38`` and ``Taille : 66`` may be waists."""
         if self.word.lower() != other.word.lower():
             return False
-        sure = not read_heading(self.word).candidates if self.word else True
-        return sure or (self.joint, self._shape) == (other.joint, other._shape)
+        plain = not self.word or not read_heading(self.word).candidates
+        return (
+            plain
+            or not is_value(self.size)
+            or (self.joint, self._shape) == (other.joint, other._shape)
+        )
 
     @property
     def _shape(self) -> str:
-        return _DIGITS.sub("0", self.size) if _DIGITS.search(self.size) else ""
+        return _DIGITS.sub("0", self.size)
 
 
 @lru_cache(maxsize=4096)

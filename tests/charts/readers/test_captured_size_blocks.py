@@ -143,6 +143,12 @@ def test_a_word_for_sizes_may_be_that_of_a_measure_too() -> None:
     }
 
 
+def test_letters_with_a_number_are_a_size_of_the_same_list() -> None:
+    sizes = ("Taille XS", "Taille L", "Taille 2XL")
+    reading = _read("\n\n".join(f"{size}\nPoitrine : 8{at} cm" for at, size in enumerate(sizes)))
+    assert values(reading) == {"XS chest": 80, "L chest": 81, "2XL chest": 82}
+
+
 def test_what_stands_for_a_figure_costs_no_size() -> None:
     reading = _read("""\
         Größe 48
