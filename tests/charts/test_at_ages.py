@@ -59,8 +59,8 @@ def test_without_ages_a_small_girth_is_asked_about_as_before() -> None:
             "B | 51-56 | 39-41 | 39-41\nC | 57-62 | 42-44 | 42-44"
         ),
         (
-            "Größe | Alter (Jahre) | Brustumfang (cm) | Taillenumfang (cm)\nA | 0-1 | 36-38 | 36-38\n"
-            "B | 1-2 | 39-41 | 39-41\nC | 2-3 | 42-44 | 42-44"
+            "Größe | Alter (Jahre) | Brustumfang (cm) | Taillenumfang (cm)\n"
+            "A | 0-1 | 36-38 | 36-38\nB | 1-2 | 39-41 | 39-41\nC | 2-3 | 42-44 | 42-44"
         ),
     ],
 )
