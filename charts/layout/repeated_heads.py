@@ -68,7 +68,7 @@ def _without_heads(row: Sequence[tuple[int, Cell]], heads: Heads) -> list[str] |
     """The texts of a row without their headings; None where they do not all repeat them.
 
     Only the first cell, the name of the size, may stand without. A cell of nothing but its
-    heading is blank.
+    heading is blank; a row without figures is one of headings again, in another unit perhaps.
     """
     if not heads:
         return None
@@ -78,7 +78,8 @@ def _without_heads(row: Sequence[tuple[int, Cell]], heads: Heads) -> list[str] |
         if found is None and number:
             return None
         rests.append(cell.text if found is None else _behind(cell.text.strip(), found.end()))
-    return rests if any(rests[1:]) else None
+    figures = any(character.isdigit() for rest in rests[1:] for character in rest)
+    return rests if figures else None
 
 
 def _behind(text: str, end: int) -> str:
