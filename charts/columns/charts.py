@@ -6,11 +6,13 @@ from collections.abc import Iterable, Sequence
 from dataclasses import replace
 from typing import Final
 
+from charts.columns.after_the_bands import columns_behind_asked
 from charts.columns.ages_in_months import with_months
 from charts.columns.at_ages import with_ages
 from charts.columns.band_scope import ends_bands, under_a_stranger
 from charts.columns.band_words import band_around
 from charts.columns.basis import with_basis
+from charts.columns.borrowed_corners import titles_below
 from charts.columns.bounds import bounded
 from charts.columns.girths_told import girths_told
 from charts.columns.leftovers import say_blanks, with_tolerances, without_doubles
@@ -49,7 +51,7 @@ def charts_of(around: Surroundings) -> list[Chart]:
     named = told_by_height(columns_of(around), around)
     named = girths_told(positions_told(beside_nameless(named, around), around), around)
     named = weighed_in_grams(backs_doubted(named, around))
-    named = with_sides(named, around)
+    named = columns_behind_asked(with_sides(named, around), around)
     columns = with_basis(with_units(with_ages(named, around), around), around)
     columns = taken_for_garments(suspected(columns, around), around)
     columns = with_months(columns, around)
@@ -180,4 +182,8 @@ def _in_the_corner(around: Surroundings) -> str | None:
     names = [field.printed_heading for field in labels]
     if any(ends_bands(name, names, alone=False) for name in names):
         return None  # "EU women" beside "EU zorbos": the sizes of both
+    corners = [at for field in labels if field.heading.band for at in field.heads[-1:]]
+    below = [at.text for corner in corners for at in titles_below(around.table, corner)]
+    if any(look(text).band or ends_bands(text, names) for text in below):
+        return None  # the row of sizes of "Women", lent to the "Men" below their own title
     return bands.pop() if len(bands) == 1 else None

@@ -10,6 +10,7 @@ from typing import Final
 from charts.cell_text import clean
 from charts.columns.band_letters import bands_of_letters, column_of_letters
 from charts.columns.band_scope import ends_bands
+from charts.columns.centred_words import filled_down, held_in_rows
 from charts.columns.lost_names import lost_names
 from charts.columns.named_lengths import name_lengths_again
 from charts.columns.words import Surroundings
@@ -52,12 +53,15 @@ def lines_of(around: Surroundings) -> list[Line]:
     lettered = column_of_letters(table)
     if lettered is not None:
         table = replace(table, fields=tuple(one for one in table.fields if one is not lettered))
-    bands = _bands_of_rows(table, lettered)
+    beside = replace(around, table=table)
+    held = held_in_rows([lettered] if lettered else table.of(FieldKind.BAND), beside)
+    bands = bands_of_letters(lettered, held.words) if lettered else list(held.words)
     if not any(bands):
         bands = _bands_in_comments(around)
     lengths = table.of(FieldKind.LENGTH)
     labels = list(table.of(FieldKind.LABEL))
-    groups = _filled_down(table.of(FieldKind.IDENTITY), table.lines)
+    named = held_in_rows(table.of(FieldKind.IDENTITY), beside)
+    groups = list(named.words)
     if not any(groups):
         groups = _named_groups(table, labels, bands)
     again = name_lengths_again(labels, lengths, table)
@@ -67,7 +71,7 @@ def lines_of(around: Surroundings) -> list[Line]:
         _say_key(key, others, around)
     if lengths:
         around.log.add("second-axis", table.area)
-    lost = lost_names(key, labels, around)
+    lost = (*lost_names(key, labels, around), *held.findings, *named.findings)
     lines = [
         replace(_line(number, key, lengths, others), findings=lost) for number in range(table.lines)
     ]
@@ -99,13 +103,6 @@ def _mistyped(line: Line) -> str | None:
     """What a label may have been meant to be, None when it is in no doubt."""
     label = look(line.at.text).label if line.at is not None and line.label is not None else None
     return label.doubtful if label is not None else None
-
-
-def _bands_of_rows(table: Table, lettered: Field | None) -> list[str | None]:
-    """The words of a column of bands, or what the letters of one stand for."""
-    if lettered is None:
-        return _filled_down(table.of(FieldKind.BAND), table.lines)
-    return bands_of_letters(lettered, _filled_down([lettered], table.lines))
 
 
 def _bands_in_comments(around: Surroundings) -> list[str | None]:
@@ -190,18 +187,6 @@ def _texts(fields: Sequence[Field]) -> list[str | None]:
     return [cell[0].text if cell else None for cell in fields[0].cells]
 
 
-def _filled_down(fields: Sequence[Field], lines: int) -> list[str | None]:
-    """A band or a model in a column of its own holds down to the next one."""
-    if not fields:
-        return [None] * lines
-    held: str | None = None
-    found: list[str | None] = []
-    for cell in fields[0].cells:
-        held = cell[0].text if cell else held
-        found.append(held)
-    return found
-
-
 def _named_groups(
     table: Table, labels: Sequence[Field], bands: Sequence[str | None]
 ) -> list[str | None]:
@@ -209,13 +194,13 @@ def _named_groups(
     none: list[str | None] = [None] * table.lines
     if not labels or len(table.of(FieldKind.NOTE)) != 1:
         return none
-    names = _filled_down(labels[:1], table.lines)
-    models = _filled_down(table.of(FieldKind.NOTE), table.lines)
+    names = filled_down(labels[:1], table.lines)
+    models = filled_down(table.of(FieldKind.NOTE), table.lines)
     alone = list(zip(names, bands, strict=True))
     together = list(zip(names, bands, models, strict=True))
     repeats = len(set(alone)) < len(alone) and len(set(together)) == len(together)
     several = 1 < len(set(models)) < len(models)
-    return models if repeats and several and all(models) else none
+    return list(models) if repeats and several and all(models) else none
 
 
 def _key(labels: Sequence[Field], beside: Sequence[Sequence[str | None]]) -> Field | None:

@@ -124,7 +124,10 @@ def _in_labels(around: Surroundings) -> list[Field]:
 
 
 def _in_its_language(one: Field, around: Surroundings) -> HeadingReading:
-    """A false friend between languages, read in the one language the other headings speak."""
+    """A false friend between languages, read in the one language the other headings speak.
+
+    The band and the unit that stand over its group remain.
+    """
     spoken = {other.heading.language for other in around.table.fields} - {None}
     of_words = one.heading.candidates == read_heading(one.printed_heading).candidates
     banded = one.heading.role is Role.BAND
@@ -132,7 +135,10 @@ def _in_its_language(one: Field, around: Surroundings) -> HeadingReading:
         return one.heading
     settled = read_heading(one.printed_heading, spoken.pop())
     measured = settled.role is Role.MEASURE if banded else not settled.candidates
-    return settled if settled.dimension and measured else one.heading
+    if not settled.dimension or not measured:
+        return one.heading
+    band = settled.band if banded else settled.band or one.heading.band
+    return replace(settled, band=band, unit=settled.unit or one.heading.unit)
 
 
 def _column(number: int, one: Field, around: Surroundings) -> Column:

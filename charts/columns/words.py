@@ -9,6 +9,7 @@ from itertools import groupby
 from typing import Final
 
 from charts.answering import Answering
+from charts.columns.borrowed_corners import outlasts, titles_below
 from charts.columns.dates import Undone
 from charts.dimensions import HeadingReading, Role
 from charts.findings import FindingLog
@@ -125,21 +126,28 @@ def words_around(table: Table, file: str, source: SourceNames = SourceNames()) -
         Words(text, UnitFrom.NOTE, sheet.place(*place)) for place, text in sheet.comments.items()
     ]
     names = [Words(sheet.name, UnitFrom.SHEET, table.area), Words(file, UnitFrom.SHEET, file)]
-    found = [*_in_the_corner(table), *titles, *captions, *notes, *comments]
+    found = [*_with_the_corner(table, titles), *captions, *notes, *comments]
     said = [replace(words, text=part) for words in found for part in _sentences(words.text)]
     return tuple(words for words in (*said, *names) if not _beside(words.text))
 
 
-def _in_the_corner(table: Table) -> list[Words]:
-    """``Garment measurements (cm)`` before the sizes: what whole tables say in their titles."""
+def _with_the_corner(table: Table, titles: Sequence[Words]) -> list[Words]:
+    """``Garment measurements (cm)`` before the sizes: what whole tables say in their titles.
+
+    A title below that row is nearer to the figures, and may say that they are of something else.
+    """
     heads = [at for field in table.of(FieldKind.LABEL)[:1] for at in field.heads]
-    return [
-        Words(at.text, UnitFrom.TITLE, table.sheet.place(at.row, at.column))
-        for at in heads
-        if (heading := look(at.text).heading).basis is not Basis.UNKNOWN
-        and heading.role is not Role.LABEL  # "Garment size" names the sizes and no more
-        and heading.dimension is None
-    ]
+    found = list(titles)
+    for at in reversed(heads):
+        heading = look(at.text).heading
+        names_sizes = heading.role is Role.LABEL  # "Garment size" names the sizes and no more
+        if heading.basis is Basis.UNKNOWN or names_sizes or heading.dimension is not None:
+            continue
+        below = titles_below(table, at)
+        if outlasts(at, below):
+            words = Words(at.text, UnitFrom.TITLE, table.sheet.place(at.row, at.column))
+            found.insert(sum(one in table.titles for one in below), words)
+    return found
 
 
 def title_of(table: Table) -> str | None:

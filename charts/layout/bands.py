@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections import Counter
 from collections.abc import Iterator, Sequence
 from dataclasses import replace
+from itertools import pairwise, takewhile
 
 from charts.dimensions import Role
 from charts.layout.carried_lengths import lengths_carried
@@ -38,8 +39,9 @@ def bands_carried(fields: Sequence[Field]) -> list[Field]:
 def _groups_filled(fields: Sequence[Field]) -> list[Field]:
     """``Women | | Men |`` over ``Chest | Hip | Chest | Waist``: each band over its own columns.
 
-    Columns between two bands can be nobody's but the first one's. So the last band has as many
-    as the longest before it; what comes after those may be anybody's.
+    Columns between two bands can be nobody's but the first one's. What stands behind the last band
+    is its own, though it may be anybody's where it is more than the bands before have
+    (``behind_the_bands``); where it begins the same measures anew, a band is lost.
     """
     found = list(fields)
     starts = [number for number, field in enumerate(found) if _begins_band(field)]
@@ -51,11 +53,37 @@ def _groups_filled(fields: Sequence[Field]) -> list[Field]:
     ]
     if not starts or len(known) < len(starts) - 1 or not any(known):
         return found
+    if _again(found, starts[-1], groups[-1][: max(known)], groups[-1][max(known) :]):
+        groups[-1] = groups[-1][: max(known)]
     for start, group in zip(starts, groups, strict=True):
-        for number in group[: max(known)]:
+        for number in group:
             heading = replace(found[number].heading, band=found[start].heading.band)
             found[number] = replace(found[number], heading=heading)
     return found
+
+
+def behind_the_bands(fields: Sequence[Field]) -> list[Field]:
+    """The columns of the last of several bands that are more than the longest before it has.
+
+    Nothing above them says whose they are: the last band's, or everybody's.
+    """
+    starts = [number for number, field in enumerate(fields) if _begins_band(field)]
+    if len(starts) < 2:
+        return []
+    longest = max(after - before for before, after in pairwise(starts))
+    last = fields[starts[-1]].heading.band
+    behind = fields[starts[-1] + longest :] if longest > 1 else ()
+    return [*takewhile(lambda field: field.heading.band == last, behind)]
+
+
+def _again(fields: Sequence[Field], start: int, own: Sequence[int], more: Sequence[int]) -> bool:
+    """Whether one of the columns that are more measures what one of the band's own does."""
+    had = {_measure_of(fields[number]) for number in (start, *own)}
+    return any(_measure_of(fields[number]) in had for number in more)
+
+
+def _measure_of(field: Field) -> tuple[object, ...]:
+    return field.heading.dimension, field.heading.unit, field.heading.role
 
 
 def _begins_band(field: Field) -> bool:
