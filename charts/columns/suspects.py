@@ -20,6 +20,7 @@ from charts.columns.halves import (
 from charts.columns.lengths_beside import other_scale
 from charts.columns.longer_rows import longer_rows_asked
 from charts.columns.meaning import Column
+from charts.columns.names_of_their_own import own_names_asked
 from charts.columns.slipped import slipped
 from charts.columns.small_bodies import as_tall_as_inches
 from charts.columns.units import needs_unit
@@ -42,7 +43,7 @@ _AS_PRINTED: Final = "as-printed"
 
 def suspected(columns: Sequence[Column], around: Surroundings) -> list[Column]:
     """The columns with a question where the printed unit or the basis contradicts the figures."""
-    columns = longer_rows_asked(columns, around)
+    columns = own_names_asked(longer_rows_asked(columns, around), around)
     swapped = units_exchanged(columns, around)
     if columns and swapped == columns and slipped(around.table.fields):
         return _slipped_headings(columns, around)

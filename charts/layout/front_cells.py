@@ -4,10 +4,13 @@
 heading, and the last column has none either. A size under the name of a measure proves it; of
 numbers it has to be told by what the columns measure, with and without the step to the right.
 ``Gender | Size | Chest | Waist`` over ``S | 82-86 | 66-70`` is the same the other way round.
+Nor has a second name of the sizes a heading in ``Size | Chest | Waist`` over ``S | 36 | 82-86 |
+66-70``.
 """
 
 from __future__ import annotations
 
+import re
 from collections.abc import Sequence
 from typing import Final
 
@@ -22,6 +25,7 @@ from charts.schema import Dimension
 _OVER_NAMES: Final = frozenset({None, Dimension.AGE, Dimension.OTHER})
 """Measures under which a word may stand: ages, and things that are no measure of a body."""
 _FEWEST_ROWS: Final = 2
+_NUMBER: Final = re.compile(r"[0-9]{1,2}")
 
 
 def in_front(view: View, rows: int) -> bool:
@@ -38,7 +42,9 @@ def in_front(view: View, rows: int) -> bool:
     ]
     if heads[0].role is Role.MEASURE or not all(map(_holds_values, columns[2:])):
         return False
-    return _sizes_under_a_measure(heads[1], columns) or _told_by_figures(heads, columns)
+    if _sizes_under_a_measure(heads[1], columns) or _told_by_figures(heads, columns):
+        return True
+    return _numbers_behind_sizes(heads, columns)
 
 
 def heads_in_front(view: View, column: int, rows: int) -> tuple[At, ...]:
@@ -107,6 +113,24 @@ def _sizes_under_a_measure(head: HeadingReading, columns: Sequence[Sequence[Look
         return False
     names = columns[1]
     return len(names) > 1 and all(one.sure_label or _is_length(one) for one in names)
+
+
+def _numbers_behind_sizes(
+    heads: Sequence[HeadingReading], columns: Sequence[Sequence[Look]]
+) -> bool:
+    """``S | 36``: a second number of each size, and figures that suit the next headings only."""
+    names, full = columns[0], all(len(column) == len(columns[0]) for column in columns)
+    sized = heads[0].role is Role.LABEL and all(one.label is not None for one in names)
+    if not (sized and full and size_numbers([one.text for one in columns[1]])):
+        return False
+    if any(one.role is not Role.MEASURE or one.candidates for one in heads[1:]):
+        return False
+    return all_usual(heads[1:], columns[2:]) and not all_usual(heads[1:], columns[1:-1])
+
+
+def size_numbers(texts: Sequence[str]) -> bool:
+    """``34``, ``36``, ``38``: whole numbers of two digits or one, as sizes are called."""
+    return len(texts) >= _FEWEST_ROWS and all(_NUMBER.fullmatch(text.strip()) for text in texts)
 
 
 def _most_lengths(names: Sequence[Look]) -> bool:

@@ -7,6 +7,7 @@ of numbers it has to be told by what the columns measure, with and without the s
 from __future__ import annotations
 
 from collections.abc import Sequence
+from itertools import pairwise
 from typing import Final
 
 from charts.dimensions import HeadingReading, Role
@@ -44,19 +45,58 @@ def groups_missing(view: View, rows: int) -> int:
     """1 when only the upper headings belong one column further to the right, else 0.
 
     ``Chest | | Waist`` over ``Size | from | to | from | to``, whose first cell, blank in the
-    source, is lost: the measures stand over the sizes and over every second end.
+    source, is lost: the measures stand over the sizes and over every second end. So do the words
+    of ``Women | | Men`` over ``Size | Chest | Waist | Chest | Waist``.
     """
     if rows != 2 or view.width < 3 or view.at(0, view.width - 1) is not None:
         return 0
     lower = [combined(heads_of(view, column, rows)[-1:]) for column in range(view.width)]
+    if lower[0].role is not Role.LABEL or view.at(1, 0) is None:
+        return 0
+    return 1 if _over_every_second_end(view, lower) or _before_every_group(view, lower) else 0
+
+
+def _over_every_second_end(view: View, lower: Sequence[HeadingReading]) -> bool:
     ends = [one.role for one in lower[1:]]
     while ends and ends[-1] is Role.UNKNOWN:
         ends.pop()  # nothing stands there: another table of the sheet is wider
     pairs = [Role.LOW_END, Role.HIGH_END] * (len(ends) // 2)
     upper = {column for column in range(view.width) if view.at(0, column) is not None}
-    over = {2 * number for number in range(len(ends) // 2)}
-    sizes = lower[0].role is Role.LABEL and view.at(1, 0) is not None
-    return 1 if sizes and ends and ends == pairs and upper == over else 0
+    return bool(ends) and ends == pairs and upper == {2 * n for n in range(len(ends) // 2)}
+
+
+def _before_every_group(view: View, lower: Sequence[HeadingReading]) -> bool:
+    """Whether each upper word begins one column before the first measure of the others comes again.
+
+    One stands over the sizes then, and the groups begin alike only a step further on. They have to
+    be alike as a whole, or as wide as what the words span: ``Age`` before the ``Chest`` of one of
+    them may be its own.
+    """
+    starts = _starts_above(view)
+    below = [at.text.strip().casefold() if at is not None else "" for at in view.row(1)]
+    while below and not below[-1]:
+        below.pop()
+    first = [column for column, text in enumerate(below) if column and text == below[1]]
+    if len(starts) < 2 or [start + 1 for start in starts] != first:
+        return False
+    groups = [below[a:b] for a, b in pairwise([*first, len(below)])]
+    spanned = all(view.at(0, column) is not None for column in range(len(below) - 1))
+    known = spanned or all(group == groups[0] for group in groups)
+    apart = all(len(set(group)) == len(group) for group in groups)
+    return known and apart and all(one.role is Role.MEASURE for one in lower[1 : len(below)])
+
+
+def _starts_above(view: View) -> list[int]:
+    """The columns where words of the first row begin; none where one names sizes or measures."""
+    found: dict[tuple[int, int], int] = {}
+    for column in range(view.width):
+        at = view.at(0, column)
+        if at is not None:
+            found.setdefault(at.origin, column)
+            heading = look(at.text).heading
+            if heading.role is Role.LABEL or heading.dimension is not None:
+                return []
+    return list(found.values())
 
 
 def _told_by_figures(heads: Sequence[HeadingReading], columns: Columns) -> bool:

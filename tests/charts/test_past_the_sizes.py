@@ -22,7 +22,36 @@ def test_every_figure_of_a_row_that_reaches_past_the_sizes_is_asked_about(extra:
     assert "columns-shifted" in questions(reading)
 
 
-def test_where_all_rows_are_as_long_a_size_is_missing() -> None:
-    reading = table("Size | S | M | \nChest (cm) | 82 | 87 | 92\nWaist (cm) | 66 | 71 | 76")
+ENGLISH = """
+    Size | S | M | XL
+    Chest (cm) | 82-86 | 87-91 | 92-96 | 97-101
+    Waist (cm) | 66-70 | 71-75 | 76-80 | 81-85
+"""
+GERMAN = """
+    Größe | 46 | 48 | 52 |
+    Brustumfang (cm) | 92 | 96 | 100 | 104
+    Taillenumfang (cm) | 80 | 84 | 88 | 92
+"""
+FRENCH = """
+    Taille | S | M | L
+    Tour de poitrine (in) | 32-34 | 34-36 | 36-38 | 38-40
+    Tour de hanches (in) | 34-36 | 36-38 | 38-40 | 40-42
+"""
+
+
+@pytest.mark.parametrize("text", [ENGLISH, GERMAN, FRENCH])
+def test_where_all_rows_reach_past_them_any_name_may_be_lost(text: str) -> None:
+    reading = table(text)
+    assert questions(reading) == ["blank-inside", "columns-shifted"]
+    assert len(ranges(reading)) == 8
+    assert all(one.findings for one in ranges(reading))
+
+
+@pytest.mark.parametrize(("first", "second"), [("4", "2"), ("body", "navel")])
+def test_ease_or_words_behind_the_sizes_are_no_lost_size(first: str, second: str) -> None:
+    reading = table(
+        f"Size | S | M | L\nChest (cm) | 82-86 | 87-91 | 92-96 | {first}\n"
+        f"Waist (cm) | 66-70 | 71-75 | 76-80 | {second}"
+    )
     assert "columns-shifted" not in questions(reading)
-    assert values(reading)["S chest"] == 82
+    assert values(reading)["L chest"] == (92, 96)

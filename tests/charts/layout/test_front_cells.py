@@ -112,3 +112,31 @@ def test_an_empty_last_column_moves_nothing_where_the_figures_fit() -> None:
     )
     assert values(reading)["M chest"] == (87, 91)
     assert "columns-shifted" not in questions(reading)
+
+
+@pytest.mark.parametrize("numbers", [("34", "36", "38"), ("8", "8", "8"), ("6", "8", "12")])
+def test_a_second_number_of_each_size_has_no_heading_of_its_own(
+    numbers: tuple[str, str, str],
+) -> None:
+    rows = [" | ".join((a, n, *b)) for (a, *b), n in zip(ROWS, numbers, strict=True)]
+    reading = table("\n".join(["Size | Chest (cm) | Waist (cm) | ", *rows]))
+    assert values(reading) == RIGHT
+    assert questions(reading) == ["columns-shifted"]
+    assert len(asked_at(reading, "columns-shifted")) == len(ranges(reading))
+
+
+def test_so_has_it_before_single_figures_in_german_inches() -> None:
+    reading = table(
+        "Größe | Brustumfang (in) | Hüftumfang (in) | \n"
+        "S | 8 | 34 | 36\nM | 10 | 36 | 38\nL | 12 | 38 | 40"
+    )
+    assert values(reading)["S chest"] == 86.36
+    assert values(reading)["L hip"] == 101.6
+
+
+def test_numbers_that_could_be_girths_in_inches_throw_doubt_on_all() -> None:
+    reading = table(
+        "Size | Chest (in) | Waist (in) | \nS | 34 | 32-34 | 26-28\nM | 36 | 34-36 | 28-30\n"
+        "L | 38 | 36-38 | 30-32"
+    )
+    assert len(asked_at(reading, "columns-shifted")) == len(ranges(reading)) == 9
