@@ -9,6 +9,7 @@ from dataclasses import dataclass
 from itertools import pairwise
 from typing import Final
 
+from charts.dimensions import Role, read_band, read_heading
 from charts.readers.line_values import is_blank, is_value
 from charts.readers.line_worded_sizes import ends_name, worded_row
 from charts.readers.lines import Line, LineCell, LineTable
@@ -19,6 +20,7 @@ _RULE: Final = re.compile(r"[-=_+|\s]{3,}")
 _TAB: Final = 8
 _LINES_TO_A_FIGURE: Final = 5
 _ROWS_TO_DOUBT: Final = 12
+_FEWEST_WITH_BANDS: Final = 3
 
 
 @dataclass(frozen=True, slots=True)
@@ -44,7 +46,7 @@ def _aligned(lines: Sequence[Line]) -> LineTable | None:
     columns = _columns(rows) if len(rows) > 1 and _holds_figures(rows) else None
     if columns is None:
         return None
-    placed = [cells for row in rows if (cells := _placed(row, columns)) is not None]
+    placed = _all_placed(rows, columns)
     if len(placed) < len(rows):
         return None
     for line in lines[used:]:
@@ -101,8 +103,23 @@ def _renamed(row: _Row, label: str) -> _Row:
 
 
 def _holds_figures(rows: Sequence[_Row]) -> bool:
-    texts = [text for row in rows for _, _, text in row.fields]
+    """Whether a third of the fields are figures; a row of bands above the headings apart."""
+    lead = _bands_over_parts(rows)
+    texts = [text for row in rows[1 if lead else 0 :] for _, _, text in row.fields]
     return sum(is_value(text) for text in texts) * 3 >= len(texts)
+
+
+def _bands_over_parts(rows: Sequence[_Row]) -> list[int]:
+    """Where the parts begin over which the first row has a band each; none where it has not.
+
+    ``Women      Men`` over ``Size  Chest  Size  Chest``: two tables side by side.
+    """
+    if len(rows) < _FEWEST_WITH_BANDS or not all(read_band(one[2]) for one in rows[0].fields):
+        return []
+    heads = [text.lower() for _, _, text in rows[1].fields]
+    parts = [at for at, head in enumerate(heads) if head == heads[0]]
+    named = read_heading(heads[0]).role is Role.LABEL
+    return parts if named and len(parts) == len(rows[0].fields) > 1 else []
 
 
 def _columns(rows: Sequence[_Row]) -> list[tuple[int, int]] | None:
@@ -117,6 +134,18 @@ def _columns(rows: Sequence[_Row]) -> list[tuple[int, int]] | None:
     # Fields need not line up where every row has one for each column.
     apart = all(left[1] <= right[0] for left, right in pairwise(columns))
     return columns if apart or len(usual) == len(rows) else None
+
+
+def _all_placed(rows: Sequence[_Row], columns: Sequence[tuple[int, int]]) -> list[list[LineCell]]:
+    """The rows that fit the columns; bands over tables side by side stand over their first ones."""
+    parts = _bands_over_parts(rows)
+    bands: list[list[LineCell]] = []
+    if parts and len(rows[1].fields) == len(columns):
+        over = dict(zip(parts, (text for _, _, text in rows[0].fields), strict=True))
+        texts = [over.get(at, "") for at in range(len(columns))]
+        bands = [[LineCell(text, rows[0].line) for text in texts]]
+    plain = (_placed(row, columns) for row in rows[len(bands) :])
+    return [*bands, *(cells for cells in plain if cells is not None)]
 
 
 def _placed(row: _Row, columns: Sequence[tuple[int, int]]) -> list[LineCell] | None:

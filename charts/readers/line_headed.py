@@ -8,13 +8,14 @@ heading is not known, or a row has a piece that is no value, a person compares t
 from __future__ import annotations
 
 import re
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass, replace
-from itertools import pairwise, takewhile
+from functools import lru_cache
+from itertools import islice, pairwise, takewhile
 from typing import Final
 
 from charts.dimensions import Role, read_band, read_heading
-from charts.readers.line_heads import is_known_column, parted_heads
+from charts.readers.line_heads import holds_two_measures, is_known_column, parted_heads
 from charts.readers.line_pieces import is_age, may_stand_in_cell, pieces
 from charts.readers.line_rows import LIST_ITEM
 from charts.readers.line_values import is_blank, is_value
@@ -53,12 +54,14 @@ class _Row:
 
 def headed_table(lines: Sequence[Line]) -> LineTable | None:
     """The table whose headings ``lines`` begin with; None where the counts do not agree."""
-    filled = _rejoined([line for line in lines[: _MOST_ROWS * 2] if line.text.strip()])
+    ahead = _rejoined(line for line in lines[: _MOST_ROWS * 2] if line.text.strip())
+    filled = list(islice(ahead, _MOST_LONE_HEADS + 1))  # rows begin among these, or not at all
     start = next((at for at, line in enumerate(filled) if _is_row(line.text)), 0)
     if not 0 < start <= _most_heads(filled) or any(
         _UNFIT.search(one.text) for one in filled[:start]
     ):
         return None
+    filled += ahead
     rows = _rows(filled[start:])
     told = [row for row in rows if not row.band]
     if len(told) < _FEWEST_ROWS:
@@ -79,17 +82,22 @@ def headed_table(lines: Sequence[Line]) -> LineTable | None:
     return LineTable(cells, used, inferred=_is_counted(heads, fitting))
 
 
-def _rejoined(lines: Sequence[Line]) -> list[Line]:
+def _rejoined(lines: Iterable[Line]) -> Iterator[Line]:
     """The lines, a size alone on its line joined with the line of its values below."""
-    found: list[Line] = []
+    before: Line | None = None
     for line in lines:
         text = line.text.strip()
-        lone = bool(found) and is_size(found[-1].text.strip()) and not is_value(found[-1].text)
+        if before is None:
+            before = line
+            continue
+        lone = is_size(before.text.strip()) and not is_value(before.text)
         if lone and len(values_in(text)) >= _FEWEST_COLUMNS:
-            found[-1] = Line(f"{found[-1].text.strip()} {text}", line.number)
+            before = Line(f"{before.text.strip()} {text}", line.number)
         else:
-            found.append(line)
-    return found
+            yield before
+            before = line
+    if before is not None:
+        yield before
 
 
 def _most_heads(lines: Sequence[Line]) -> int:
@@ -130,6 +138,7 @@ def _laid(row: _Row, columns: int) -> list[LineCell]:
     return [LineCell(text, row.line) for text in ([row.band] if row.band else row.cells(columns))]
 
 
+@lru_cache(maxsize=4096)
 def _is_row(text: str) -> bool:
     """Whether pieces that may stand in cells follow a label: at least half of the pieces do."""
     parted = _PARTED.search(text) or LIST_ITEM.match(text.strip())
@@ -247,4 +256,4 @@ def _is_counted(heads: Sequence[str], rows: Sequence[_Row]) -> bool:
     """Whether anything but what is known of headings and values parted the table."""
     unknown = not all(map(is_known_column, heads if heads[0] else heads[1:]))
     strange = not all(_fills(row, heads, strict=True) for row in rows)
-    return unknown or strange
+    return unknown or strange or any(map(holds_two_measures, heads))

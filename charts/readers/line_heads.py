@@ -13,6 +13,7 @@ from itertools import islice
 from typing import Final
 
 from charts.dimensions import Role, find_units, read_heading
+from charts.schema import Dimension
 
 _WORD: Final = re.compile(r"\S+(?:\s*\([^)]*\)[^\s\w]*)?")
 _MOST_WORDS: Final = 40
@@ -64,6 +65,34 @@ def parted_heads(text: str, columns: int) -> list[str] | None:
 def is_known_column(head: str) -> bool:
     """Whether a heading names a measure or sizes."""
     return read_heading(head).role in _COLUMNS
+
+
+def holds_two_measures(head: str) -> bool:
+    """Whether two measures stand side by side in a heading: ``Chest Waist`` over one figure.
+
+    There are more names than figures then, and any of the columns may be the one that lacks.
+    """
+    meant = _measures_of(head)
+    words = head.split()
+    cuts = range(1, len(words)) if len(meant) > 1 else ()
+    return any(
+        left not in _JOINING
+        and right not in _JOINING
+        and _tell_two(" ".join(words[:at]), " ".join(words[at:]))
+        for at in cuts
+        for left, right in [(words[at - 1].lower(), words[at].lower())]
+    )
+
+
+def _tell_two(first: str, second: str) -> bool:
+    one, other = _measures_of(first), _measures_of(second)
+    return bool(one and other) and one != other
+
+
+def _measures_of(head: str) -> set[Dimension]:
+    heading = read_heading(head)
+    meant = (*heading.candidates, (heading.role, heading.dimension))
+    return {one for role, one in meant if role is Role.MEASURE and one is not None}
 
 
 def _may_begin(words: Sequence[str], at: int) -> bool:

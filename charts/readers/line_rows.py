@@ -13,6 +13,7 @@ from itertools import combinations, pairwise
 from typing import Final
 
 from charts.dimensions import Role, read_heading
+from charts.readers.line_heads import holds_two_measures
 from charts.readers.line_values import is_value
 from charts.readers.lines import Line, LineCell, LineTable
 from charts.readers.value_runs import named_values, rises, sized_values, takes_turns, values_in
@@ -74,6 +75,7 @@ def row_table(lines: Sequence[Line]) -> LineTable | None:
     used = next(at for at, line in enumerate(lines, start=1) if line.number == last)
     cells = [[LineCell(text, row.line) for text in (row.label, *row.values)] for row in rows]
     counted = ends > len(rows) or (head.lines > _MOST_HEAD_LINES and not _all_known(head.texts, 1))
+    counted = counted or any(map(holds_two_measures, head.texts))
     return LineTable([*_above(filled[:start], head), *cells], used, inferred=counted)
 
 

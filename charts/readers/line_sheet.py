@@ -9,6 +9,7 @@ from typing import Final
 
 from charts.readers.arranging.tables import is_cell_a_line, is_counted_out
 from charts.readers.line_arranged import arranged_rows, arranged_table
+from charts.readers.line_banded_columns import banded_column_table
 from charts.readers.line_bar_runs import bar_run_table
 from charts.readers.line_bars import bar_ended_table, barred_table, separated_table
 from charts.readers.line_blocks import block_table
@@ -46,7 +47,7 @@ from charts.readers.line_wide_sizes import wide_sizes_table
 from charts.readers.lines import Line, LineTable
 from charts.readers.plain_text import tidy
 from charts.readers.source import MOST_CELLS, too_many
-from charts.readers.value_runs import is_size
+from charts.readers.value_runs import is_size, values_in
 from charts.sheet import Cell
 
 
@@ -60,6 +61,20 @@ def _row_table(lines: Sequence[Line]) -> LineTable | None:
         if told is not None:
             return plain if at + told.used <= plain.used else told if at == 0 else None
     return plain
+
+
+def _prose_table(lines: Sequence[Line]) -> LineTable | None:
+    """Names and their figures, unless whole rows of figures were taken for one figure each."""
+    found = prose_table(lines)
+    cells = (cell for row in found.rows for cell in row[1:]) if found is not None else ()
+    return None if any(_is_row_of_figures(cell.text) for cell in cells) else found
+
+
+def _is_row_of_figures(text: str) -> bool:
+    """Whether a text is several values: ``82-86   66-70``, no ``86-91 cm  34-36 in`` of one."""
+    values = values_in(text)
+    plain = not any(map(str.isalpha, text)) and not any(sign in text for sign in _INCHES)
+    return len(values) > _MOST_UNITS or (len(values) == _MOST_UNITS and plain)
 
 
 def _arranged_rows(lines: Sequence[Line]) -> LineTable | None:
@@ -92,7 +107,7 @@ _FINDERS: Final[tuple[Callable[[Sequence[Line]], LineTable | None], ...]] = (
     run_on_table,
     bracket_table,
     bracket_sentence_table,
-    prose_table,
+    _prose_table,
     sentence_table,
     choosing_table,
     told_table,
@@ -104,6 +119,7 @@ _FINDERS: Final[tuple[Callable[[Sequence[Line]], LineTable | None], ...]] = (
     separated_table,
     crossed_table,
     run_table,
+    banded_column_table,
     column_table,
     _row_table,
     block_table,
@@ -117,6 +133,9 @@ _BY_COUNTING: Final = (run_table, block_table, cell_table, run_below_sizes, stre
 _GLUED_TITLE: Final = re.compile(r"(?<=\d[./-]\d\d)(?=[^\W\d_]{4})")
 """Where a page's date ran into the title behind it: ``25/11/19GARMENT MEASUREMENTS``."""
 _LINES_OF_TITLES: Final = 4
+_MOST_UNITS: Final = 2
+"""So many values may be one, said in two units."""
+_INCHES: Final = "\"”″“'’′"
 _LINES_AHEAD: Final = 600  # a table of one cell a line has no more
 
 
