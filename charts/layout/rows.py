@@ -51,6 +51,7 @@ def pieces(view: View) -> Iterator[Lone | Run | Gap]:
     """The rows of the view (not turned) in their order, as lone rows, runs and gaps."""
     run: list[int] = []
     before: int | None = None
+    start = _first_column(view)
     for number, row in enumerate(view.rows):
         if before is not None and _blank_between(view.sheet, before, row):
             if run:
@@ -62,7 +63,7 @@ def pieces(view: View) -> Iterator[Lone | Run | Gap]:
         if not run and _says_of_the_file(view, number, filled):
             yield Lone(_joined(filled), row)
             continue
-        if len(filled) > 1 or (filled and _belongs(view, number, filled[0])):
+        if len(filled) > 1 or (filled and _belongs(view, number, filled[0], start)):
             run.append(row)
             continue
         if run:
@@ -124,14 +125,16 @@ def distinct(sheet: Sheet, row: int, columns: Sequence[int]) -> list[At]:
     return list(found.values())
 
 
-def _belongs(view: View, number: int, at: At) -> bool:
-    """Whether a lone cell is part of a table: a group heading, a value, a size without values."""
+def _belongs(view: View, number: int, at: At, start: int) -> bool:
+    """Whether a lone cell is part of a table: a group heading, a value, a size without values.
+
+    ``start`` is the column in which rows of several cells start.
+    """
     one = look(at.text)
     if one.sentence or (one.blank and not one.text) or _CONVERSION.search(one.text):
         return False
     first = next((c for c in view.columns if (view.rows[number], c) in view.sheet.cells), None)
-    starts = first is not None and first == _first_column(view)
-    if not starts:
+    if first is None or first != start:
         return one.value or (_next_is_table(view, number) and _groups(view, number, at))
     return _labels_a_row(view, number, at)
 

@@ -46,6 +46,8 @@ def arranged_rows(lines: Sequence[Line]) -> LineTable | None:
 
 
 def _best_table(lines: Sequence[Line], *, plain: bool) -> LineTable | None:
+    if not _names_measures(lines):
+        return None
     filled = _filled(lines)
     if len(filled) < _FEWEST_LINES or not _may_begin(filled):
         return None
@@ -80,6 +82,26 @@ def _table(lines: Sequence[Line], reading: _Reading, best: Found) -> LineTable:
         row = [LineCell(whole, reading.cells[0].number)]
         return LineTable([row], used, rivals=best.differing)
     return LineTable(way.rows(reading.cells[: way.start]), used, inferred=True)
+
+
+def _names_measures(lines: Sequence[Line]) -> bool:
+    """Whether enough names stand among what can be cells: told before any line is copied."""
+    found = 0
+    for line in lines:
+        names = _names_in(line.text)
+        if names is None:
+            return False
+        found += names
+        if found == _FEWEST_HEADINGS:
+            return True
+    return False
+
+
+@lru_cache(maxsize=8192)
+def _names_in(text: str) -> int | None:
+    """1 for the name of a measure, 0 for another cell or a blank, None for what can be no cell."""
+    text = text.strip()
+    return int(_names_measure(text)) if _may_be_cells(text) else None
 
 
 def _may_begin(cells: Sequence[Line]) -> bool:

@@ -6,7 +6,7 @@ then all headings, then a block of figures for every size, twice where a switch 
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
 from itertools import pairwise
 from typing import Final
@@ -40,23 +40,32 @@ def block_table(lines: Sequence[Line]) -> LineTable | None:
     """The table that blocks at the beginning of ``lines`` make; its order is always asked."""
     if not lines or not lines[0].text.strip() or len(lines[0].text.strip()) > _LONGEST:
         return None
-    blocks = _blocks(lines[:_MOST_LINES])
-    sizes = _sizes(blocks[0]) if len(blocks) > _FEWEST else None
+    if all(line.text.strip() for line in lines[:_MOST_LINES]):
+        return None  # one block
+    found = _blocks(lines[:_MOST_LINES])
+    first = next(found)
+    sizes = _sizes(first)
     if sizes is None:
+        return None
+    blocks = [first, *found]
+    if len(blocks) <= _FEWEST:
         return None
     return _of_headings_first(blocks, sizes) or _of_named_blocks(blocks, sizes)
 
 
-def _blocks(lines: Sequence[Line]) -> list[_Block]:
-    found: list[_Block] = []
+def _blocks(lines: Sequence[Line]) -> Iterator[_Block]:
     here: list[Line] = []
     for at, line in enumerate(lines):
         if line.text.strip():
-            here.append(replace(line, text=line.text.strip()))
+            here.append(_tidied(line))
         if here and (not line.text.strip() or at + 1 == len(lines)):
-            found.append(_Block(tuple(here), at + bool(line.text.strip())))
+            yield _Block(tuple(here), at + bool(line.text.strip()))
             here = []
-    return found
+
+
+def _tidied(line: Line) -> Line:
+    text = line.text.strip()
+    return line if text == line.text else replace(line, text=text)
 
 
 def _sizes(block: _Block) -> list[Line] | None:

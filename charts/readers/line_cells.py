@@ -5,13 +5,13 @@ from __future__ import annotations
 import re
 from collections.abc import Iterator, Sequence
 from dataclasses import replace
-from itertools import pairwise
+from itertools import islice, pairwise
 from typing import Final
 
 from charts.dimensions import Role, read_heading
 from charts.readers.line_blocks import block_table
 from charts.readers.line_sizes_below import sizes_below_table
-from charts.readers.line_stream import stream_table
+from charts.readers.line_stream import MOST_LEAD, may_stream, stream_table
 from charts.readers.line_values import is_blank
 from charts.readers.lines import Line, LineCell, LineTable
 from charts.readers.value_runs import is_cell_value, takes_turns
@@ -38,19 +38,27 @@ def streamed_table(lines: Sequence[Line]) -> LineTable | None:
     """The same where the rows tell how many columns there are, whatever the language."""
     if not lines or not lines[0].text.strip() or not _figure_near(lines):
         return None
-    filled = [replace(line, text=line.text.strip()) for line in lines if line.text.strip()]
+    if not may_stream(list(islice(_filled(lines), MOST_LEAD))):
+        return None  # told before all lines ahead are looked at
+    filled = list(_filled(lines))
     if len(filled) < _FEWEST_CELLS:
         return None
-    ahead = _block_ahead(lines)
-    joined = [] if ahead else _with_brackets(filled)
+    joined = _with_brackets(filled)
     table = stream_table(joined) if joined else None
     if table is None or not next(row for row in table.rows if len(row) > 1)[0].text:
-        joined, table = filled, None if ahead else stream_table(filled)
-    if table is None or not _rows_keep_together(table, lines):
+        joined, table = filled, stream_table(filled)
+    if table is None or not _rows_keep_together(table, lines) or _block_ahead(lines):
         return None
     last = joined[table.used - 1].number
     used = next(at for at, line in enumerate(lines, start=1) if line.number == last)
     return LineTable(table.rows, used, inferred=table.inferred)
+
+
+def _filled(lines: Sequence[Line]) -> Iterator[Line]:
+    """The lines that are not blank, without the blanks around them."""
+    for line in lines:
+        if text := line.text.strip():
+            yield line if text == line.text else replace(line, text=text)
 
 
 def _with_brackets(cells: Sequence[Line]) -> list[Line]:
@@ -59,6 +67,8 @@ def _with_brackets(cells: Sequence[Line]) -> list[Line]:
     A heading broken before its bracket is one heading: as two it would move all that follow.
     """
     lead = next((at for at, one in enumerate(cells) if is_cell_value(one.text)), 0)
+    if sum(_BRACKET.fullmatch(one.text) is not None for one in cells[1:lead]) < _FEWEST_BRACKETS:
+        return []
     found: list[Line] = []
     for at, one in enumerate(cells):
         bracket = 0 < at < lead and _BRACKET.fullmatch(one.text) is not None

@@ -9,6 +9,7 @@ from __future__ import annotations
 import re
 from collections.abc import Sequence
 from dataclasses import dataclass
+from functools import lru_cache
 from typing import Final
 
 from charts.dimensions import Role, find_units, read_heading
@@ -67,7 +68,13 @@ def sentence_table(lines: Sequence[Line]) -> LineTable | None:
 
 
 def _cut(line: Line) -> _Sentence | None:
-    text = line.text.strip()
+    pieces = _words_and_values(line.text)
+    return None if pieces is None else _Sentence(*pieces, line.number)
+
+
+@lru_cache(maxsize=4096)
+def _words_and_values(text: str) -> tuple[tuple[str, ...], tuple[str, ...]] | None:
+    text = text.strip()
     if len(text) > _LONGEST_LINE:
         return None
     text = _BULLET.sub("", text, count=1).rstrip(" ;")
@@ -77,7 +84,7 @@ def _cut(line: Line) -> _Sentence | None:
         return None
     if any(_YEAR.fullmatch(value) for value in values):
         return None  # "Guide des tailles 2027" is a title, not a waist
-    return _Sentence(tuple(words), tuple(values), line.number)
+    return tuple(words), tuple(values)
 
 
 def _without_common_end(heads: Sequence[str]) -> tuple[list[str], str] | None:

@@ -10,6 +10,7 @@ from __future__ import annotations
 import re
 from collections.abc import Collection, Iterator, Sequence
 from dataclasses import dataclass, field
+from itertools import islice
 from typing import Final
 
 from charts.readers.line_said import MONEY, pair_of, unbulleted
@@ -49,13 +50,20 @@ class _Block:
 
 def size_block_table(lines: Sequence[Line]) -> LineTable | None:
     """The table that blocks at the beginning of ``lines`` make; None when they make none."""
-    if not lines or size_line(lines[0].text) is None:
+    size = size_line(lines[0].text) if lines else None
+    if size is None or not _says_more(lines, size):
         return None
     blocks, last = _blocks([line for line in lines[:_MOST_LINES] if line.text.strip()])
     if not blocks or not _go_together(blocks):
         return None
     used = next(at for at, line in enumerate(lines, start=1) if line.number == last)
     return LineTable(_rows(blocks), used)
+
+
+def _says_more(lines: Sequence[Line], size: SizeLine) -> bool:
+    """Whether something is said of the first size: told by the two lines below it."""
+    below = list(islice((line for line in lines[1:] if line.text.strip()), 2))
+    return any(_told(below, size, ()))
 
 
 def _blocks(lines: Sequence[Line]) -> tuple[list[_Block], int]:

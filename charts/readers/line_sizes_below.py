@@ -8,6 +8,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Sequence
+from functools import lru_cache
 from typing import Final
 
 from charts.dimensions import Role, read_heading
@@ -44,6 +45,7 @@ def sizes_below_table(lines: Sequence[Line]) -> LineTable | None:
     return LineTable([*heads, *rows], used, inferred=True)
 
 
+@lru_cache(maxsize=4096)
 def _measure(text: str) -> Named | None:
     """A measure with several figures behind it; None for a line of sizes or of words."""
     named = named_values(text)

@@ -10,6 +10,7 @@ from __future__ import annotations
 import re
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
+from functools import lru_cache
 from typing import Final
 
 from charts.dimensions import Role, read_heading
@@ -21,6 +22,8 @@ from charts.size_labels import LabelKind, read_label
 _MOST_COLUMNS: Final = 20
 _LONGEST: Final = 40
 _LEAD: Final = 40
+MOST_LEAD: Final = 2 * _LEAD
+"""Lines before the first figure at most: a heading takes up two where its bracket is broken off."""
 _AGE: Final = re.compile(r"\D{0,8}\d[\d\s½–-]*(?:\s?[^\W\d_]{1,3}\.?\s?\d+)?\s[^\W\d_]{2,9}\.?")
 """Figures with a word behind them that no vocabulary knows: ``0 a 3 meses``, ``4-6 kuukautta``."""
 _NUMBER: Final = re.compile(r"\d{1,3}(?:\s?[-/–]\s?\d{1,3})?")
@@ -67,11 +70,24 @@ def stream_table(cells: Sequence[Line], *, inferred: bool = True) -> LineTable |
     )
 
 
-def _under_bare_sizes(cells: Sequence[Line]) -> LineTable | None:
-    """Sizes that are numbers without a word above them, then names with a figure for each."""
+def may_stream(cells: Sequence[Line]) -> bool:
+    """Whether a table may begin with ``cells``; those of its beginning are enough to tell."""
+    if is_cell_value(cells[0].text):
+        return _bare_sizes(cells) > 0
+    return any(_is_figure(one.text) for one in cells[:MOST_LEAD])
+
+
+def _bare_sizes(cells: Sequence[Line]) -> int:
+    """How many numbers that rise as sizes do stand before the first word; 0 for too few."""
     count = next((at for at, one in enumerate(cells[:_LEAD]) if not _is_figure(one.text)), 0)
     sizes = [one.text for one in cells[:count]]
-    if count < 3 or not all(map(_is_size, sizes)) or not rises(sizes):
+    return count if count >= 3 and all(map(_is_size, sizes)) and rises(sizes) else 0
+
+
+def _under_bare_sizes(cells: Sequence[Line]) -> LineTable | None:
+    """Sizes that are numbers without a word above them, then names with a figure for each."""
+    count = _bare_sizes(cells)
+    if not count:
         return None
     rows = _rows(cells[count:], count + 1)
     names = [cells[count + row * (count + 1)].text for row in range(rows)]
@@ -192,6 +208,7 @@ def _is_size(text: str) -> bool:
     return label is not None and label.doubtful is None
 
 
+@lru_cache(maxsize=8192)
 def _is_figure(text: str) -> bool:
     return bool(text) and (is_cell_value(text) or _AGE.fullmatch(text) is not None)
 

@@ -7,6 +7,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Sequence
+from functools import lru_cache
 from itertools import pairwise
 from typing import Final, NamedTuple
 
@@ -81,6 +82,7 @@ class Named(NamedTuple):
     parts: tuple[str, ...]
 
 
+@lru_cache(maxsize=8192)
 def values_in(text: str) -> tuple[str, ...]:
     """The values that ``text`` consists of, each whole; none when anything else stands in it."""
     text = text.strip()
@@ -99,6 +101,7 @@ def _values(text: str, value: re.Pattern[str]) -> tuple[str, ...]:
     return tuple(found)
 
 
+@lru_cache(maxsize=8192)
 def is_cell_value(text: str) -> bool:
     """Whether ``text`` is the value of one cell: one figure, or one in two units; no row."""
     if not is_value(text) or _ROW.search(text) is not None or len(values_in(text)) >= _OF_A_ROW:
@@ -113,6 +116,7 @@ def is_named_row(text: str) -> bool:
     return named is not None and len(named.parts) >= _OF_A_ROW and bool(named.name)
 
 
+@lru_cache(maxsize=8192)
 def named_values(text: str) -> Named | None:
     """A name and the values behind it; None when the line does not come out even."""
     text = text.strip()
@@ -245,6 +249,7 @@ def _words(text: str) -> list[str]:
     return [word.replace(_KEPT, " ") for word in kept.split(" ") if word.strip()]
 
 
+@lru_cache(maxsize=8192)
 def is_size(word: str) -> bool:
     """Whether ``word`` can only be a size: letters, or a number without a unit."""
     label = read_label(word)
