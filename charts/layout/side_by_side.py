@@ -96,13 +96,25 @@ def _measures(view: View, row: int, starts: Sequence[int], column: int) -> bool:
     first = starts[0]
     if column == first or not look(view.sheet.text(row, column)).heading.candidates:
         return False
-    below = [number for number in view.rows if number > row]
+    below = _own_rows(view, row, column)
     names = {view.sheet.text(number, first).strip() for number in below} - {""}
     texts = {view.sheet.text(number, column).strip() for number in below} - {""}
     spans = [q.kind is Kind.RANGE for text in texts if (q := look(text).reading.quantity)]
     if not spans or names & texts:
         return False
     return all(spans) or (not _same_measures(view, row, starts) and _may_fit(view, row, column))
+
+
+def _own_rows(view: View, row: int, column: int) -> list[int]:
+    """The rows below a heading down to the next word in its column: further tables may follow."""
+    found: list[int] = []
+    for number in view.rows:
+        text = view.sheet.text(number, column).strip()
+        if number > row and text and not any(map(str.isdigit, text)):
+            break
+        if number > row and text:
+            found.append(number)
+    return found
 
 
 def _may_fit(view: View, row: int, column: int) -> bool:

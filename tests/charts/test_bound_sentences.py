@@ -85,6 +85,7 @@ NEITHER = [
     "Alle Maße in cm.",
     "Maximale Belastung 120 kg",
     "Toutes les mesures en cm",
+    "Pour un ajustement au plus près du corps.",
     "Delivery up to 5 days.",
     "Deliver within at most 3 weeks.",
     "Available up to size XXL.",

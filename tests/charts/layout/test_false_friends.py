@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import pytest
 
+from charts.importer import read_bytes
 from tests.charts.read_text import asked_at, questions, table, values
 
 
@@ -112,3 +113,22 @@ def test_a_taille_over_two_ends_keeps_its_own_measure() -> None:
         table("Größe | Brust | | Taille | \n | von | bis | von | bis\nS | 86 | 91 | 71 | 76\ncm")
     )
     assert found == {"S chest": (86, 91), "S waist": (71, 76)}
+
+
+def test_a_waist_headed_like_the_sizes_stays_one_where_further_tables_follow() -> None:
+    rows = [
+        "Femme (en cm);;;",
+        "Taille;Poitrine;Taille;Hanches",
+        "S;84-88;64-68;92-96",
+        "M;88-92;68-72;96-100",
+        ";;;",
+        "Homme (en cm);;;",
+        "Taille;Poitrine;Taille;Longueur bras",
+        "S;88-92;76-80;60-62",
+        "M;92-96;80-84;62-64",
+    ]
+    reading = read_bytes("\n".join(rows).encode(), "a.csv")
+    assert [chart.band for chart in reading.charts] == ["women", "men"]
+    assert values(reading)["women M waist"] == (68, 72)
+    assert values(reading)["men S waist"] == (76, 80)
+    assert questions(reading) == []
