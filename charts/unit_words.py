@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Mapping
-from functools import cache
+from functools import cache, lru_cache
 from typing import Final
 
 from charts.cell_text import narrow
@@ -67,6 +67,7 @@ def _prose_units() -> Mapping[str, Unit]:
     return {word: Unit(unit) for word, unit in figure_units().items() if unit != MONTHS}
 
 
+@lru_cache(maxsize=8192)
 def named_units(text: str) -> tuple[tuple[Unit, ...], str]:
     """The units that a heading or a sentence names, in their order, and the text without them.
 
