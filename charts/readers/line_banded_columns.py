@@ -14,6 +14,7 @@ from typing import Final
 from charts.dimensions import Role, read_heading
 from charts.readers.line_columns import column_table
 from charts.readers.line_values import is_blank, is_value
+from charts.readers.line_worded_sizes import ends_name
 from charts.readers.lines import Line, LineCell, LineTable
 from charts.readers.value_runs import is_size
 
@@ -57,7 +58,7 @@ def _parted(lines: Sequence[Line]) -> tuple[list[Line], list[Line]]:
             if kept[-1].number + 1 < line.number and _is_apart(lines, kept, bands, line):
                 break
             kept.append(line)
-        elif follows is not None and _is_band(line.text) and _is_row(follows.text, width):
+        elif follows is not None and _is_band_over(line.text, follows.text, width):
             bands.append(line)
         else:
             break
@@ -84,6 +85,11 @@ def _may_be_row(text: str, width: int) -> bool:
     """Whether words stand in a cell of a row further down: ``L   on request   66-70``."""
     fields = _fields(text)
     return 1 < len(fields) <= width and any(map(is_value, fields[1:]))
+
+
+def _is_band_over(text: str, row: str, width: int) -> bool:
+    """Whether a band stands above a row, and no first word of its size: ``Extra``, ``Large``."""
+    return _is_band(text) and _is_row(row, width) and not ends_name(text.strip(), _fields(row)[0])
 
 
 def _is_band(text: str) -> bool:
