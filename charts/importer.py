@@ -39,7 +39,7 @@ from charts.layout.lists import laid_out
 from charts.layout.repeated_heads import heads_told_once
 from charts.layout.spans_lost import spans_restored
 from charts.layout.spans_slipped import spans_set_right
-from charts.readers.line_values import is_value
+from charts.readers.captured.values import is_value
 from charts.schema import Chart, FileReading, UnitFrom
 from charts.sheet import Sheet
 from charts.twin_tables import strangers_asked, twins_joined

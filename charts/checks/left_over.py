@@ -14,9 +14,9 @@ from charts.checks.named_lines import named_figures
 from charts.findings import FindingLog
 from charts.layout.fields import FieldKind, Table
 from charts.layout.looks import look
-from charts.readers.line_brackets import ONE, SERIES
-from charts.readers.line_values import is_glued
-from charts.readers.value_runs import figures_among, named_values
+from charts.readers.captured.brackets import ONE, SERIES
+from charts.readers.captured.value_runs import figures_among, named_values
+from charts.readers.captured.values import is_glued
 from charts.schema import Chart
 from charts.sheet import Addressing, Sheet
 

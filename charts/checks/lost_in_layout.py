@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from charts.findings import FindingLog
-from charts.readers.line_losses import first_lossy
+from charts.readers.captured.losses import first_lossy
 from charts.sheet import Addressing, Sheet
 
 

@@ -10,9 +10,9 @@ import re
 from typing import Final
 
 from charts.dimensions import Role, read_heading
-from charts.readers.line_size_names import size_line
-from charts.readers.line_values import is_value
-from charts.readers.value_runs import is_size
+from charts.readers.captured.size_names import size_line
+from charts.readers.captured.value_runs import is_size
+from charts.readers.captured.values import is_value
 
 _LONGEST: Final = 300
 _MOST_WORDS: Final = 5

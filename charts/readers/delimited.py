@@ -15,7 +15,7 @@ from dataclasses import dataclass
 from typing import Final, Literal
 
 from charts.findings import FindingLog
-from charts.readers.line_values import is_value
+from charts.readers.captured.values import is_value
 from charts.readers.plain_text import tidy
 from charts.readers.source import (
     LONGEST_CELL,

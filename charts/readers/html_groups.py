@@ -11,12 +11,12 @@ import re
 from collections.abc import Iterator, Sequence
 from typing import TYPE_CHECKING, Final
 
+from charts.readers.captured.cells import cell_table
+from charts.readers.captured.lines import Line
+from charts.readers.captured.prose import prose_table
+from charts.readers.captured.values import is_value
 from charts.readers.html_tables import is_table
 from charts.readers.html_text import UNSEEN, is_hidden, text_of
-from charts.readers.line_cells import cell_table
-from charts.readers.line_prose import prose_table
-from charts.readers.line_values import is_value
-from charts.readers.lines import Line
 from charts.readers.page_outline import PageTable
 from charts.sheet import Cell
 from charts.size_labels import read_label

@@ -11,9 +11,9 @@ from itertools import groupby
 from typing import TYPE_CHECKING
 
 from charts.findings import FindingLog
+from charts.readers.captured.lines import numbered
+from charts.readers.captured.sheet import LineSheet, laid_out
 from charts.readers.delimited import parsed_rows, separator_of
-from charts.readers.line_sheet import LineSheet, laid_out
-from charts.readers.lines import numbered
 from charts.readers.page_outline import Entry, PageTable, Part
 from charts.sheet import Addressing, Sheet
 

@@ -8,8 +8,8 @@ from dataclasses import replace
 from typing import Any, Final
 
 from charts.findings import FindingLog
+from charts.readers.captured.values import is_value
 from charts.readers.inner_names import InnerNames
-from charts.readers.line_values import is_value
 from charts.readers.mail_parts import Attached, Letter, taken_apart
 from charts.readers.pasted import READER as PLAIN_TEXT
 from charts.readers.source import (

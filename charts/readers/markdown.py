@@ -13,10 +13,10 @@ from collections.abc import Iterator, Sequence
 from typing import Final
 
 from charts.findings import FindingLog
+from charts.readers.captured.bars import is_rule
+from charts.readers.captured.lines import numbered
+from charts.readers.captured.values import is_value
 from charts.readers.html_tables import said_in_comment
-from charts.readers.line_bars import is_rule
-from charts.readers.line_values import is_value
-from charts.readers.lines import numbered
 from charts.readers.markdown_blocks import (
     MOST_LINES_OF_BLOCK,
     bars_without_rule,

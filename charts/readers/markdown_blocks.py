@@ -10,10 +10,10 @@ import re
 from collections.abc import Sequence
 from typing import Final
 
-from charts.readers.line_bars import separated_table
-from charts.readers.line_columns import column_table
-from charts.readers.line_values import is_value
-from charts.readers.lines import Line, LineTable
+from charts.readers.captured.bars import separated_table
+from charts.readers.captured.columns import column_table
+from charts.readers.captured.lines import Line, LineTable
+from charts.readers.captured.values import is_value
 
 MOST_LINES_OF_BLOCK: Final = 300
 _INDENT: Final = re.compile(r"\A(?: {4}|\t)")

@@ -9,24 +9,24 @@ from __future__ import annotations
 from typing import Final
 
 from charts.findings import FindingLog
+from charts.readers.captured.bracketed_sizes import bracketed_size_table
+from charts.readers.captured.brackets import bracket_table
+from charts.readers.captured.choosing import choosing_table
+from charts.readers.captured.headed import headed_table
+from charts.readers.captured.lines import numbered
+from charts.readers.captured.listed_across import listed_across_table
+from charts.readers.captured.marks import without_marks
+from charts.readers.captured.prose import prose_table
+from charts.readers.captured.run_on_sizes import run_on_size_table
+from charts.readers.captured.series import series_table
+from charts.readers.captured.sheet import LineSheet, laid_out
+from charts.readers.captured.size_blocks import size_block_table
+from charts.readers.captured.sizes_behind import sizes_behind_table
+from charts.readers.captured.told import told_table
+from charts.readers.captured.value_runs import is_cell_value
 from charts.readers.delimited import parsed_rows, separator_of
-from charts.readers.line_bracketed_sizes import bracketed_size_table
-from charts.readers.line_brackets import bracket_table
-from charts.readers.line_choosing import choosing_table
-from charts.readers.line_headed import headed_table
-from charts.readers.line_listed_across import listed_across_table
-from charts.readers.line_marks import without_marks
-from charts.readers.line_prose import prose_table
-from charts.readers.line_run_on_sizes import run_on_size_table
-from charts.readers.line_series import series_table
-from charts.readers.line_sheet import LineSheet, laid_out
-from charts.readers.line_size_blocks import size_block_table
-from charts.readers.line_sizes_behind import sizes_behind_table
-from charts.readers.line_told import told_table
-from charts.readers.lines import numbered
 from charts.readers.source import MARKDOWN_ENDINGS, PASTED, TEXT_ENDINGS, Claim, Reader, Source
 from charts.readers.spaced_letters import closed_up
-from charts.readers.value_runs import is_cell_value
 from charts.sheet import Addressing, Sheet
 
 _LINE_ENDINGS: Final = [one for one in TEXT_ENDINGS if one not in ("csv", "tsv", "tab")]

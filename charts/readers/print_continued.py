@@ -7,7 +7,7 @@ from dataclasses import replace
 from itertools import pairwise
 from typing import Final
 
-from charts.readers.line_values import is_blank, is_value
+from charts.readers.captured.values import is_blank, is_value
 from charts.readers.print_grid import GridRow, Span
 from charts.readers.print_page import Piece
 

@@ -11,7 +11,7 @@ from collections import Counter
 from collections.abc import Sequence
 from typing import Final
 
-from charts.readers.line_values import is_blank, is_value
+from charts.readers.captured.values import is_blank, is_value
 from charts.readers.print_words import Field, PrintLine, Word, are_touching
 
 _UNIT_NEAR: Final = 4.0

@@ -8,7 +8,7 @@ from dataclasses import dataclass, field
 from itertools import pairwise
 from typing import Final
 
-from charts.readers.line_values import is_blank, is_value
+from charts.readers.captured.values import is_blank, is_value
 from charts.readers.print_words import Field, PrintLine, Word
 
 Span = tuple[float, float]

@@ -9,7 +9,7 @@ from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass, field
 from typing import Final
 
-from charts.readers.line_values import is_value
+from charts.readers.captured.values import is_value
 from charts.readers.print_fields import compared
 from charts.readers.print_grid import (
     GridCell,

@@ -5,8 +5,8 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from typing import Final
 
-from charts.readers.line_prose import prose_table
-from charts.readers.lines import Line, LineTable
+from charts.readers.captured.lines import Line, LineTable
+from charts.readers.captured.prose import prose_table
 from charts.readers.print_grid import GridCell, GridRow
 from charts.readers.print_page import Piece
 

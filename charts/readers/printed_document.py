@@ -14,7 +14,7 @@ from typing import Final
 from charts.findings import FindingLog
 from charts.measure_words import speaks_of_measures
 from charts.patience import Patience
-from charts.readers.line_values import is_value
+from charts.readers.captured.values import is_value
 from charts.readers.pdf_file import BROKEN, MOST_WORK, clean_copy, texts_of, works_of
 from charts.readers.print_continued import with_headings
 from charts.readers.print_page import Piece, sheet_of

@@ -6,15 +6,15 @@ from collections.abc import Iterator, Sequence
 from typing import Final
 
 from charts.findings import FindingLog
-from charts.readers.line_cells import cell_table, streamed_table
-from charts.readers.line_choosing import choosing_table
-from charts.readers.line_columns import column_table
-from charts.readers.line_listed import listed_table
-from charts.readers.line_prose import prose_table
-from charts.readers.line_runs import run_table
-from charts.readers.line_sentences import sentence_table
-from charts.readers.line_strokes import stroke_table
-from charts.readers.lines import Line, LineTable
+from charts.readers.captured.cells import cell_table, streamed_table
+from charts.readers.captured.choosing import choosing_table
+from charts.readers.captured.columns import column_table
+from charts.readers.captured.lines import Line, LineTable
+from charts.readers.captured.listed import listed_table
+from charts.readers.captured.prose import prose_table
+from charts.readers.captured.runs import run_table
+from charts.readers.captured.sentences import sentence_table
+from charts.readers.captured.strokes import stroke_table
 from charts.readers.page_outline import Entry, PageTable, Part, sheets_of
 from charts.readers.plain_text import tidy
 from charts.readers.source import UnusableSourceError

@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 
 from charts.importer import read_pasted
-from charts.readers.line_losses import first_lossy
+from charts.readers.captured.losses import first_lossy
 from tests.charts.read_text import questions, values
 
 DRESSES = "\n".join(

@@ -6,8 +6,8 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from charts.readers.line_rows import row_table
-from charts.readers.lines import Line
+from charts.readers.captured.lines import Line
+from charts.readers.captured.rows import row_table
 from tests.charts.readers.lost_cells import (
     ORDERS,
     TABLES,

@@ -7,8 +7,8 @@ from textwrap import dedent
 import pytest
 
 from charts.importer import read_bytes
-from charts.readers.line_banded_columns import banded_column_table
-from charts.readers.lines import numbered
+from charts.readers.captured.banded_columns import banded_column_table
+from charts.readers.captured.lines import numbered
 from charts.schema import FileReading
 from tests.charts.read_text import questions, ranges, values
 

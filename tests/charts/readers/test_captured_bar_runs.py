@@ -5,8 +5,8 @@ from __future__ import annotations
 import pytest
 
 from charts.importer import read_pasted
-from charts.readers.line_bar_runs import bar_run_table
-from charts.readers.lines import numbered
+from charts.readers.captured.bar_runs import bar_run_table
+from charts.readers.captured.lines import numbered
 from tests.charts.read_text import questions, values
 from tests.charts.readers.reading import paste
 

@@ -7,8 +7,8 @@ import time
 import pytest
 
 from charts.importer import read_pasted
-from charts.readers.line_bracket_sentence import bracket_sentence_table
-from charts.readers.lines import numbered
+from charts.readers.captured.bracket_sentence import bracket_sentence_table
+from charts.readers.captured.lines import numbered
 from tests.charts.read_text import questions, values
 
 _LETTERS = "Sizes S (M) L (XL) are for a bust of about 84 (90) 96 (104) cm."

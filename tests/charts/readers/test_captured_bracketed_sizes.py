@@ -5,8 +5,8 @@ from __future__ import annotations
 import pytest
 
 from charts.importer import read_pasted
-from charts.readers.line_bracketed_sizes import bracketed_size_table
-from charts.readers.lines import numbered
+from charts.readers.captured.bracketed_sizes import bracketed_size_table
+from charts.readers.captured.lines import numbered
 from tests.charts.read_text import questions, values
 
 _CHESTS = {"S chest": (82, 86), "M chest": (87, 91), "L chest": (92, 96)}

@@ -10,8 +10,8 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from charts.importer import read_bytes, read_pasted
-from charts.readers.line_brackets import bracket_table
-from charts.readers.lines import numbered
+from charts.readers.captured.brackets import bracket_table
+from charts.readers.captured.lines import numbered
 from charts.schema import Basis, Dimension, Kind
 from tests.charts.readers.reading import paste
 

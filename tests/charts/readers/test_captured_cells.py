@@ -7,8 +7,8 @@ from textwrap import dedent
 import pytest
 
 from charts.importer import read_bytes, read_pasted
-from charts.readers.line_stream import stream_table
-from charts.readers.lines import Line
+from charts.readers.captured.lines import Line
+from charts.readers.captured.stream import stream_table
 from tests.charts.readers.reading import paste, read
 
 

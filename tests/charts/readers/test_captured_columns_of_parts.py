@@ -8,7 +8,7 @@ import pytest
 
 from charts.findings import Level
 from charts.importer import read_bytes
-from charts.readers.line_heads import holds_two_measures
+from charts.readers.captured.heads import holds_two_measures
 from charts.schema import FileReading
 from tests.charts.read_text import questions, ranges, values
 

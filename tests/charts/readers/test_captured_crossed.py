@@ -5,8 +5,8 @@ from __future__ import annotations
 import pytest
 
 from charts.importer import read_pasted
-from charts.readers.line_crossed import crossed_table
-from charts.readers.lines import numbered
+from charts.readers.captured.crossed import crossed_table
+from charts.readers.captured.lines import numbered
 from charts.schema import Basis, Dimension
 from tests.charts.read_text import questions, ranges
 

@@ -7,8 +7,8 @@ from textwrap import dedent
 import pytest
 
 from charts.importer import read_pasted
-from charts.readers.line_glued_ranges import glued_ranges_table
-from charts.readers.lines import numbered
+from charts.readers.captured.glued_ranges import glued_ranges_table
+from charts.readers.captured.lines import numbered
 from tests.charts.read_text import questions, values
 
 _HEADS = "US SizeGeneral SizeApprox. AgeHeight (In)Weight (lbs.)\n"

@@ -7,10 +7,10 @@ from textwrap import dedent
 import pytest
 
 from charts.importer import read_bytes, read_pasted
-from charts.readers.line_headed import headed_table
-from charts.readers.line_heads import parted_heads
-from charts.readers.line_pieces import pieces
-from charts.readers.lines import LineTable, numbered
+from charts.readers.captured.headed import headed_table
+from charts.readers.captured.heads import parted_heads
+from charts.readers.captured.lines import LineTable, numbered
+from charts.readers.captured.pieces import pieces
 from charts.schema import FileReading
 from tests.charts.read_text import questions, values
 

@@ -7,7 +7,7 @@ from textwrap import dedent
 import pytest
 
 from charts.importer import read_pasted
-from charts.readers.value_runs import values_in
+from charts.readers.captured.value_runs import values_in
 from charts.schema import Basis
 from tests.charts.readers.reading import paste
 

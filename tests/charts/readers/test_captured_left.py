@@ -7,7 +7,7 @@ from textwrap import dedent
 import pytest
 
 from charts.importer import read_pasted
-from charts.readers.value_runs import figures_among
+from charts.readers.captured.value_runs import figures_among
 
 _BESIDE = dedent("""\
     ADULT XS S M L

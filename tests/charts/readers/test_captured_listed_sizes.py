@@ -5,9 +5,9 @@ from __future__ import annotations
 import pytest
 
 from charts.importer import read_pasted
-from charts.readers.line_listed_across import listed_across_table
-from charts.readers.line_run_on_sizes import run_on_size_table
-from charts.readers.lines import numbered
+from charts.readers.captured.lines import numbered
+from charts.readers.captured.listed_across import listed_across_table
+from charts.readers.captured.run_on_sizes import run_on_size_table
 from tests.charts.read_text import questions, values
 
 _BOTH = {

@@ -8,7 +8,7 @@ from textwrap import dedent
 import pytest
 
 from charts.importer import read_pasted
-from charts.readers.value_runs import counted_values
+from charts.readers.captured.value_runs import counted_values
 from charts.schema import Dimension
 from tests.charts.read_text import questions
 from tests.charts.readers.reading import paste

@@ -7,8 +7,8 @@ from textwrap import dedent
 import pytest
 
 from charts.importer import read_pasted
-from charts.readers.line_sentences import sentence_table
-from charts.readers.lines import numbered
+from charts.readers.captured.lines import numbered
+from charts.readers.captured.sentences import sentence_table
 from tests.charts.read_text import questions, values
 
 _LIST = dedent("""\

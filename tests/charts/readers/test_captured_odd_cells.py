@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 
 from charts.importer import read_pasted
-from charts.readers.line_odd_cells import row_with_odd_cells
+from charts.readers.captured.odd_cells import row_with_odd_cells
 from tests.charts.read_text import questions, values
 
 _BACK = {"S back_length": 38, "M back_length": 40, "L back_length": 42}

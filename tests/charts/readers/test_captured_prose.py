@@ -9,8 +9,8 @@ import pytest
 
 from charts.choices import answers, choices
 from charts.importer import read_bytes, read_pasted
-from charts.readers.line_prose import prose_table
-from charts.readers.lines import numbered
+from charts.readers.captured.lines import numbered
+from charts.readers.captured.prose import prose_table
 from charts.schema import Dimension
 from tests.charts.read_text import values
 from tests.charts.readers.reading import paste

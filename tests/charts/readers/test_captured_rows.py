@@ -7,9 +7,9 @@ from textwrap import dedent
 import pytest
 
 from charts.importer import read_pasted
-from charts.readers.line_rows import row_table
-from charts.readers.lines import numbered
-from charts.readers.value_runs import sized_values
+from charts.readers.captured.lines import numbered
+from charts.readers.captured.rows import row_table
+from charts.readers.captured.value_runs import sized_values
 from charts.schema import Dimension
 from tests.charts.readers.reading import paste
 

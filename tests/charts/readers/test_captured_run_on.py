@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 
 from charts.importer import read_pasted
-from charts.readers.line_run_on import glued_labels, ranges_that_ran_on
+from charts.readers.captured.run_on import glued_labels, ranges_that_ran_on
 from tests.charts.read_text import questions, values
 from tests.charts.readers.reading import paste
 

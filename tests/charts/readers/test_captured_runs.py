@@ -10,7 +10,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from charts.importer import read_pasted
-from charts.readers.value_runs import labels_in, named_values, values_in
+from charts.readers.captured.value_runs import labels_in, named_values, values_in
 from charts.schema import Dimension
 from tests.charts.readers.reading import paste, rows_of
 

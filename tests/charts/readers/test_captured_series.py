@@ -7,8 +7,8 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from charts.importer import read_bytes, read_pasted
-from charts.readers.line_series import series_table
-from charts.readers.lines import numbered
+from charts.readers.captured.lines import numbered
+from charts.readers.captured.series import series_table
 from charts.schema import Dimension
 from tests.charts.read_text import asked_at, ranges
 from tests.charts.readers.reading import paste

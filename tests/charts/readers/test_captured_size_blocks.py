@@ -7,9 +7,9 @@ from textwrap import dedent
 import pytest
 
 from charts.importer import read_pasted
-from charts.readers.line_size_blocks import size_block_table
-from charts.readers.line_size_names import size_line
-from charts.readers.lines import numbered
+from charts.readers.captured.lines import numbered
+from charts.readers.captured.size_blocks import size_block_table
+from charts.readers.captured.size_names import size_line
 from charts.schema import FileReading
 from tests.charts.read_text import questions, values
 

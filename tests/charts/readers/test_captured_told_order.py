@@ -5,8 +5,8 @@ from __future__ import annotations
 import pytest
 
 from charts.importer import read_pasted
-from charts.readers.line_told_order import told_order_table
-from charts.readers.lines import numbered
+from charts.readers.captured.lines import numbered
+from charts.readers.captured.told_order import told_order_table
 from tests.charts.read_text import questions, values
 
 _BOTH = {

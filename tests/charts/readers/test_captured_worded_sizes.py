@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 
 from charts.importer import read_pasted
-from charts.readers.line_worded_sizes import ends_name, worded_row
+from charts.readers.captured.worded_sizes import ends_name, worded_row
 from tests.charts.read_text import questions, values
 
 _SINGLE = "Size Chest (cm) Waist (cm)\nSmall 82-86 66-70\nMedium 87-91 71-75\n"

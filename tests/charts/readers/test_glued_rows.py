@@ -5,8 +5,8 @@ from __future__ import annotations
 import pytest
 
 from charts.importer import read_pasted
-from charts.readers.line_glued_rows import glued_rows_table
-from charts.readers.lines import Line, LineTable
+from charts.readers.captured.glued_rows import glued_rows_table
+from charts.readers.captured.lines import Line, LineTable
 from tests.charts.readers.lost_cells import TABLES, Whole, values_read
 
 
