@@ -30,7 +30,8 @@ def years_of_sizes(cells: Sequence[tuple[At, ...]]) -> list[Decimal | None]:
     """The age in years of each line by its size; none where the sizes are no children's."""
     texts = [cell[0].text.strip() if cell else "" for cell in cells]
     heights = [_heights(text) for text in texts]
-    if all(heights) and max(max(each) for each in heights) >= _SURELY:
+    named = bool(heights) and all(heights)
+    if named and max(max(each) for each in heights) >= _SURELY:
         return [_age(Decimal(sum(each)) / len(each)) for each in heights]
     return [_SCHOOL if look(text).band in CHILDREN else None for text in texts]
 

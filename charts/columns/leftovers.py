@@ -13,8 +13,9 @@ from charts.columns.values import Filled
 from charts.columns.words import Surroundings, family_of
 from charts.findings import Candidate, listed
 from charts.layout.fields import Field, FieldKind
+from charts.layout.looks import look
 from charts.layout.view import At
-from charts.notation import Expected, read_cell
+from charts.notation import Expected, Reading, read_cell
 from charts.quantities import FAMILY, Family
 from charts.schema import Dimension, Kind, Range
 
@@ -129,7 +130,24 @@ def with_tolerances(columns: Sequence[Filled], around: Surroundings) -> list[Fil
         targets = _all_targets(field, found, around) or _target(field, found, around)
         for target in targets:
             found[target] = _per_line(found[target], field, around)
+    for one in found:
+        if _reads_as_tolerances(one):
+            _say_unused(one.column.field, around)
     return found
+
+
+def _reads_as_tolerances(one: Filled) -> bool:
+    """``± 38`` in every cell under ``Back length``: about 38, and no tolerance of anything."""
+    cells = [cell[0] for cell in one.column.field.cells if cell]
+    signed = (look(at.text).reading.reading is Reading.TOLERANCE for at in cells)
+    return not one.ranges and bool(cells) and all(signed)
+
+
+def _say_unused(field: Field, around: Surroundings) -> None:
+    filled = [cell[0] for cell in field.cells if cell]
+    ends = [(at.row, at.column) for at in (filled[0], filled[-1])]
+    place = around.table.sheet.area(*ends)
+    around.log.add("column-unused", place, case="measured", heading=field.printed_heading)
 
 
 def _all_targets(field: Field, columns: Sequence[Filled], around: Surroundings) -> list[int]:

@@ -37,6 +37,8 @@ source)."""
 
 _LONG_GARMENTS_CM: Final = (Decimal(60), Decimal(135))
 """How long shirts, coats and belts are (common practice, no source)."""
+_LEAST_HEIGHT_CM: Final = Decimal(130)
+"""So heavy is hardly anyone: weights that are more all through are heights."""
 _GROWN_IN: Final = (Decimal(58), Decimal(80))
 """How tall grown-ups are in inches."""
 _MEDIANS_CM: Final = tuple(
@@ -120,7 +122,9 @@ def as_tall_as_inches(one: Field, around: Surroundings) -> bool:
         if cell
     )
     told = bool(figures) and all(low <= value <= high for value in figures) and lettered
-    return told and not _child_in_sight(one, around)
+    weights = _figures_of(around.table, Dimension.WEIGHT)
+    exchanged = bool(weights) and min(weights) >= _LEAST_HEIGHT_CM
+    return told and not exchanged and not _child_in_sight(one, around)
 
 
 def _child_in_sight(one: Field, around: Surroundings) -> bool:

@@ -46,7 +46,7 @@ KINDS = [
         3,
     ),
     (
-        "Age,Chest,Waist\n0-3 M,39 cm,40 cm\n6-12 M,50 cm,50 cm\n2,53 cm,52 cm\n",
+        "Age,Chest,Waist\n0-3 M,26 cm,26 cm\n6-12 M,50 cm,50 cm\n2,53 cm,52 cm\n",
         "laid-flat",
         2,
     ),
