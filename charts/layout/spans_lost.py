@@ -17,6 +17,7 @@ from charts.schema import Dimension
 from charts.sheet import Cell, Sheet
 
 _FEWEST_ROWS: Final = 2
+_ENOUGH_ROWS: Final = 12
 _ENDS: Final = frozenset({Role.LOW_END, Role.HIGH_END})
 
 
@@ -50,6 +51,8 @@ def spans_restored(sheet: Sheet) -> Sheet:
 
 def _head(sheet: Sheet, row: int) -> _Head | None:
     upper, lower = _texts(sheet, row), _texts(sheet, row + 1)
+    if not upper or not lower or look(upper[0]).heading.role is not Role.LABEL:
+        return None
     width = _width_below(sheet, row + 2)
     alone = width - len(lower)  # headings that span both rows
     shared = len(upper) - alone
@@ -81,7 +84,7 @@ def _texts(sheet: Sheet, row: int) -> list[str]:
 def _width_below(sheet: Sheet, row: int) -> int:
     """How many cells the rows below have, where all are alike and hold figures; else 0."""
     widths: list[int] = []
-    while cells := _texts(sheet, row):
+    while len(widths) < _ENOUGH_ROWS and (cells := _texts(sheet, row)):
         if not any(look(text).value for text in cells[1:]):
             break
         widths.append(len(cells))
