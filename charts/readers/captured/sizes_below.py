@@ -13,8 +13,9 @@ from typing import Final
 
 from charts.dimensions import Role, read_heading
 from charts.readers.captured.lines import Line, LineCell, LineTable
+from charts.readers.captured.measure_rows import measure_rows
 from charts.readers.captured.pieces import pieces
-from charts.readers.captured.value_runs import Named, counted_values, is_size, named_values
+from charts.readers.captured.value_runs import Named, is_size, named_values
 from charts.size_labels import LabelKind, read_label
 
 _FEWEST: Final = 2
@@ -37,7 +38,7 @@ def sizes_below_table(lines: Sequence[Line]) -> LineTable | None:
     if first is None or len(labels) < _FEWEST:
         return None
     heads = _heads(name, labels, len(first.parts))
-    rows = _rows(filled[start:], len(first.parts))
+    rows = measure_rows(filled[start:], len(first.parts))
     if not heads or len(rows) < _FEWEST:
         return None
     last = rows[-1][0].line
@@ -92,14 +93,3 @@ def _differ(labels: Sequence[LineCell]) -> bool:
 def _is_lettered(cell: LineCell) -> bool:
     label = read_label(cell.text)
     return label is not None and label.kind in _LETTERS
-
-
-def _rows(lines: Sequence[Line], count: int) -> list[list[LineCell]]:
-    """The measures with a figure for each size, up to a line that has not as many."""
-    found: list[list[LineCell]] = []
-    for line in lines:
-        named = counted_values(line.text, count)
-        if named is None or not named.name:
-            break
-        found.append([LineCell(text, line.number) for text in (named.name, *named.parts)])
-    return found

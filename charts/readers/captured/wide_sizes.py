@@ -11,7 +11,8 @@ from typing import Final
 
 from charts.dimensions import Role, read_heading
 from charts.readers.captured.lines import Line, LineCell, LineTable
-from charts.readers.captured.value_runs import counted_values, is_size, named_values, rises
+from charts.readers.captured.measure_rows import measure_rows
+from charts.readers.captured.value_runs import is_size, named_values, rises
 from charts.schema import Dimension
 from charts.size_labels import LabelKind, read_label
 
@@ -31,7 +32,7 @@ def wide_sizes_table(lines: Sequence[Line]) -> LineTable | None:
         return None
     name, words = _named(filled[0].text.split())
     labels = _labels(words, len(below.parts))
-    rows = _rows(filled[1:], len(below.parts))
+    rows = measure_rows(filled[1:], len(below.parts))
     if not labels or not rows:
         return None
     head = [LineCell(text, filled[0].number) for text in (name, *labels)]
@@ -65,13 +66,3 @@ def _labels(words: Sequence[str], count: int) -> list[str]:
 def _is_known(text: str) -> bool:
     label = read_label(text)
     return label is not None and label.doubtful is None and label.kind is not LabelKind.WORD
-
-
-def _rows(lines: Sequence[Line], count: int) -> list[list[LineCell]]:
-    found: list[list[LineCell]] = []
-    for line in lines:
-        named = counted_values(line.text, count)
-        if named is None or not named.name:
-            break
-        found.append([LineCell(text, line.number) for text in (named.name, *named.parts)])
-    return found
