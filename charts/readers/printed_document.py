@@ -26,7 +26,7 @@ _MARK: Final = b"%PDF-"
 _HEAD: Final = 1024
 _END_MARK: Final = b"%%EOF"
 _TAIL: Final = 4096
-_LONGEST_S: Final = 0.8
+_LONGEST_S: Final = 0.6
 """Seconds of work for one file; what comes after the reader has the rest of two seconds."""
 _FEW_VALUES: Final = 4
 _LEAST_LETTERS: Final = 8
