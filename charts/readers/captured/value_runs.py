@@ -22,16 +22,24 @@ _UNIT: Final = (
     r"|years?|yrs?|jahre?|ans|años|anni|anos|jaar|år|lat|let|лет)(?![^\W\d_])\.?"
     r"|\s?(?:''|’’|′′|[\"”″“]))?"
 )
-_FEET: Final = rf"\d\s?['’′]\s?(?:{_FIGURE}\s?[\"”″]?)?"
+_FEET: Final = rf"\d\s?['’′]-?\s?(?:{_FIGURE}\s?[\"”″]?)?"
+_METRES: Final = r"[12]\s?m\s?\d\d(?![\d.,])"  # 1m55
 _JOINT: Final = r"(?:\s*[-‐‑‒–—―−~]\s*|\s+(?:to|bis|à|a|al|tot|til|till|do|až|até|до)\s+)"
 _LIMIT: Final = (
-    r"(?:[<>≤≥~±]\s*|(?:ca|approx|env|cca)\.?\s?|(?:circa|about|etwa|environ)\s+"
-    r"|(?:up to|under|over|above|below|bis|ab|unter|über|jusqu['’]à|fino a|hasta|até"
-    r"|tot|vanaf|op til|do|od|до|от)\s+)?"
+    r"(?:[<>≤≥~±]\s*|(?:ca|approx|env|cca|max|min|mind)\.?\s?|(?:circa|about|etwa|environ)\s+"
+    r"|(?:up to|under|over|above|below|less than|more than|bis zu|bis|ab|unter|über|jusqu['’]à"
+    r"|moins de|plus de|fino a|oltre|sotto|hasta|menos de|más de|até|acima de|abaixo de|mais de"
+    r"|tot|vanaf|op til|do|od|ponad|powyżej|poniżej|до|от|свыше|över|mer än|mindre än)\s+)?"
 )
+_ENDLESS: Final = (
+    r"(?:\+|\s\+(?=\s*\Z)"
+    r"|\s(?:and (?:above|up|over|under|below)|or (?:more|less|over|under|taller)"
+    r"|und (?:mehr|größer|darüber)|et (?:plus|moins)|y más|e oltre|en meer))?"
+)
+"""What leaves the end of a value open: ``6'2" and above``."""
 _STONE: Final = r"\d{1,2}\s?st\.?\s?\d{1,2}(?:\s?lbs?)?"
-_ONE: Final = rf"(?:{_FEET}|{_STONE}|{_FIGURE}{_UNIT})"
-_WHOLE: Final = rf"{_LIMIT}{_ONE}(?:{_JOINT}{_ONE})?(?:\+|\s\+(?=\s*\Z))?"
+_ONE: Final = rf"(?:{_FEET}|{_STONE}|{_METRES}|{_FIGURE}{_UNIT})"
+_WHOLE: Final = rf"{_LIMIT}{_ONE}(?:{_JOINT}{_ONE})?{_ENDLESS}"
 _METRIC: Final = rf"{_LIMIT}{_FIGURE}(?:{_JOINT}{_FIGURE})?\s?(?:cm|kg)"
 _IMPERIAL: Final = rf"{_LIMIT}{_FIGURE}(?:{_JOINT}{_FIGURE})?\s?(?:''|’’|′′|[\"”″“]|in\b|lbs?\b)"
 _SAME: Final = rf"(?:{_METRIC}\s?/\s?{_IMPERIAL}|{_IMPERIAL}\s?/\s?{_METRIC})"

@@ -9,7 +9,7 @@ import pytest
 from charts.importer import read_pasted
 from charts.readers.captured.lines import numbered
 from charts.readers.captured.rows import row_table
-from charts.readers.captured.value_runs import sized_values
+from charts.readers.captured.value_runs import sized_values, values_in
 from charts.schema import Dimension
 from tests.charts.readers.reading import paste
 
@@ -43,6 +43,20 @@ _BROKEN = dedent("""\
 )
 def test_a_size_may_hold_digits(text: str, name: str, parts: tuple[str, ...]) -> None:
     assert sized_values(text) == (name, parts)
+
+
+@pytest.mark.parametrize(
+    ("text", "parts"),
+    [
+        ("até 81 acima de 97", ("até 81", "acima de 97")),
+        ("45 - 48 6'1\" and above", ("45 - 48", "6'1\" and above")),
+        ("1m12 - 1m18 19 - 22 kg", ("1m12 - 1m18", "19 - 22 kg")),
+        ("5'-1\" - 5'-3\" 33-34", ("5'-1\" - 5'-3\"", "33-34")),
+        ("oltre 150 78-82", ("oltre 150", "78-82")),
+    ],
+)
+def test_a_limit_in_words_belongs_to_its_value(text: str, parts: tuple[str, ...]) -> None:
+    assert values_in(text) == parts
 
 
 @pytest.mark.parametrize("text", ["36 84 68", "2T", "2T and 33-35", "We ship 3 to 5"])
