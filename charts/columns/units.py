@@ -14,6 +14,7 @@ from typing import Final
 from charts.columns.at_ages import suits
 from charts.columns.fitting import printed_figures
 from charts.columns.halves_in_unit import halves_in_unit
+from charts.columns.heights_in_feet import inches_of_heights_alone
 from charts.columns.lengths_beside import refuted_by_girths
 from charts.columns.likely_units import likeliest
 from charts.columns.meaning import Column
@@ -180,6 +181,8 @@ def _extended(
     for units in sources:
         if len(units) == 1:
             (unit,) = units
+            if unit is Unit.IN and inches_of_heights_alone(all_columns):
+                return column
             if unit is not None and suits(column, unit):
                 doubted = refuted_by_girths(column, unit, all_columns, around)
                 return doubted or _extend(column, unit, around)
