@@ -37,6 +37,8 @@ source)."""
 
 _LONG_GARMENTS_CM: Final = (Decimal(60), Decimal(135))
 """How long shirts, coats and belts are (common practice, no source)."""
+_GROWN_HEAD_CM: Final = Decimal(55)
+"""Heads of children at school are smaller (common practice, no source)."""
 _LEAST_HEIGHT_CM: Final = Decimal(130)
 """So heavy is hardly anyone: weights that are more all through are heights."""
 _GROWN_IN: Final = (Decimal(58), Decimal(80))
@@ -187,7 +189,7 @@ def _median(years: Decimal) -> Decimal:
 
 
 def _small_body(fields: Sequence[Field]) -> bool:
-    """A weight that no grown-up has, or the girth of a head, in another column."""
+    """A weight that no grown-up has, or the girth of a small head, in another column."""
     weights = [one for one in fields if one.heading.dimension in {Dimension.WEIGHT, None}]
     masses = [
         canonical(value, unit)
@@ -196,7 +198,13 @@ def _small_body(fields: Sequence[Field]) -> bool:
         if (unit := own or one.heading.unit) is not None and FAMILY[unit] is Family.MASS
     ]
     light = bool(masses) and max(masses) <= _HEAVIEST_KG
-    return light or any(_HEAD.search(one.printed_heading) for one in fields)
+    return light or any(_is_small_head(one) for one in fields)
+
+
+def _is_small_head(one: Field) -> bool:
+    """The girth of a head below a grown-up's, or of which no figure says how large it is."""
+    headed = _HEAD.search(one.printed_heading) is not None
+    return headed and max(_canonical(one), default=Decimal(0)) < _GROWN_HEAD_CM
 
 
 def _is_long(one: Field) -> bool:

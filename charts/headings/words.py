@@ -5,10 +5,11 @@ from __future__ import annotations
 import re
 import unicodedata
 from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from functools import cache
 from typing import Any, Final
 
+from charts.headings.garment_lengths import garment_lengths
 from charts.headings.reading import Role
 from charts.schema import Basis, Definition, Dimension
 from charts.vocabulary import FURTHER, MAIN, spellings, tables
@@ -33,6 +34,13 @@ class Meaning:
     basis: Basis = Basis.UNKNOWN
     garment: bool = False
     language: str = ""
+
+
+_GARMENT_LENGTH: Final = (
+    Meaning(Role.MEASURE, Dimension.OTHER, basis=Basis.FINISHED),
+    Meaning(Role.LENGTH_AXIS),
+)
+"""What ``trouser length`` can be, the likelier first: a measure, or a column of short and long."""
 
 
 @dataclass(slots=True)
@@ -77,6 +85,11 @@ def _indexed(languages: Sequence[str]) -> dict[str, Entry]:
     for word, meanings in _columns(languages):
         for spelling in spellings(word):
             found.setdefault(spelling, Entry(word)).columns.extend(meanings)
+    for language, phrase in garment_lengths(languages):
+        for spelling in spellings(phrase):
+            entry = found.setdefault(spelling, Entry(phrase))
+            own = [replace(one, language=language) for one in _GARMENT_LENGTH]
+            entry.columns = entry.columns or own
     for kind, name, word in _parts(languages):
         for spelling in spellings(word):
             entry = found.setdefault(spelling, Entry(word))
