@@ -56,7 +56,13 @@ def _read(text: str, language: str | None) -> HeadingReading:
     if elsewhere is not None:
         parts = parts._replace(hits=(elsewhere,))
     units = _units(parts.units)
-    found = meant(parts.hits, has_unit=bool(units), language=language, capitals=parts.capitals)
+    found = meant(
+        parts.hits,
+        has_unit=bool(units),
+        language=language,
+        capitals=parts.capitals,
+        listed=parts.listed,
+    )
     role = Role.UNIT if units and not parts.hits else found.role
     if role is Role.HIGH_END and (lettered := _LEGEND_LETTER.search(text)) is not None:
         return _read(text[: lettered.start()], language)

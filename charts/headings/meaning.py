@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Sequence
 from typing import Final, NamedTuple
 
+from charts.headings.heights import at_a_place
 from charts.headings.parts import Hit
 from charts.headings.reading import Role
 from charts.headings.words import Meaning
@@ -53,11 +54,17 @@ class Meant(NamedTuple):
 
 
 def meant(
-    hits: Sequence[Hit], *, has_unit: bool, language: str | None, capitals: bool = False
+    hits: Sequence[Hit],
+    *,
+    has_unit: bool,
+    language: str | None,
+    capitals: bool = False,
+    listed: bool = False,
 ) -> Meant:
     """The reading of a heading; ``language`` prefers that language's reading of its words.
 
     ``capitals``: the heading is printed in capitals, so that DE is a label system and no "from".
+    ``listed``: a sign parts its words, so that none of them is a place of another.
     """
     cores = [hit for hit in hits if _can_measure(hit)]
     if not cores:
@@ -65,6 +72,9 @@ def meant(
     if _refused(hits):
         perhaps = _measured(hits, cores, has_unit=True, language=language).candidates
         return Meant(Role.OTHER, beside_thing=perhaps[0][1])
+    heights = () if listed else _height_at_a_place(hits, cores, language)
+    if heights:
+        return _of_height(heights, hits, cores)
     cores = _before_a_place(hits, cores)
     if not cores:
         return Meant(Role.UNKNOWN)
@@ -76,6 +86,21 @@ def meant(
             return Meant(Role.UNKNOWN)
         found = found._replace(candidates=(found.candidates[0], _OTHER))
     return found._replace(role=_end_of(hits) or found.role)
+
+
+def _height_at_a_place(
+    hits: Sequence[Hit], cores: Sequence[Hit], language: str | None
+) -> tuple[Candidate, ...]:
+    return at_a_place(hits, [_candidates(_in_language(core, language)) for core in cores])
+
+
+def _of_height(heights: tuple[Candidate, ...], hits: Sequence[Hit], cores: Sequence[Hit]) -> Meant:
+    """The reading of such a height; a word that nobody knows may make it another measure."""
+    if _has_unknown(hits) and _OTHER not in heights:
+        heights = (*heights, _OTHER)
+    meanings = tuple(Meaning(*one) for one in heights)
+    used = frozenset(core.phrase for core in cores)
+    return Meant(heights[0][0], meanings, heights, used)
 
 
 def _can_measure(hit: Hit) -> bool:

@@ -35,6 +35,7 @@ _REFERENCE: Final = re.compile(
     r"|\s[-/]\s*[A-Z]\s*$"
 )
 
+_LISTED: Final = re.compile(r"[^\W\d_]\s*[/&+,;|]\s*[^\W\d_]")
 _SPACELESS: Final = re.compile(f"[{SPACELESS}]")
 
 
@@ -48,7 +49,8 @@ class Hit(NamedTuple):
 class Parts(NamedTuple):
     """A heading taken apart. ``words`` is the whole of it in normal form, without its units.
 
-    ``printed`` are its words with their accents, the units too.
+    ``printed`` are its words with their accents, the units too. ``listed``: a sign parts two words
+    of it, "height / chest", so that the one may be measured beside the other.
     """
 
     units: tuple[Unit, ...]
@@ -56,6 +58,7 @@ class Parts(NamedTuple):
     hits: tuple[Hit, ...]
     capitals: bool
     printed: str
+    listed: bool
 
 
 def parts_of(text: str) -> Parts:
@@ -73,7 +76,8 @@ def parts_of(text: str) -> Parts:
     if words not in entries():
         words = with_known_ways(without_pointers(words))
     words = words if words in entries() else glued().get(bare_letters(words), words)
-    return Parts(units, words, tuple(hits_of(words)), plain.isupper(), as_printed(plain))
+    listed = _LISTED.search(named_units(without_places)[1]) is not None
+    return Parts(units, words, tuple(hits_of(words)), plain.isupper(), as_printed(plain), listed)
 
 
 def _words(text: str) -> str:
