@@ -68,7 +68,7 @@ def _asked(
         "basis-doubtful",
         told[0].place,
         key=around.table.area,
-        candidates=tuple(_readings(told[0])),
+        candidates=tuple(_readings(told)),
         case="refuted",
         heading=told[0].heading,
         text=said,
@@ -95,10 +95,14 @@ def _figures(column: Column) -> _Figures:
     return found
 
 
-def _readings(column: Column) -> Iterator[Candidate]:
+def _readings(columns: Sequence[Column]) -> Iterator[Candidate]:
     """The first figure as it is printed, and as the half of what goes round."""
-    value, own = printed_figures(column.field)[0]
-    unit = own or column.unit
+    printed = (
+        (value, own or column.unit)
+        for column in columns
+        for value, own in printed_figures(column.field)
+    )
+    value, unit = next(printed, (Decimal(0), None))
     if unit is None:
         return
     text = f"{value:f} {unit.value}"

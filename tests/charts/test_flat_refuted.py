@@ -87,3 +87,10 @@ def test_half_a_chest_that_can_be_one_stays_half_of_it() -> None:
     chests = [one for one in ranges(reading) if one.dimension is Dimension.CHEST]
     assert {one.basis for one in chests} == {Basis.FLAT}
     assert "basis-doubtful" not in questions(reading)
+
+
+def test_three_girths_in_one_cell_before_the_figures_are_no_obstacle() -> None:
+    reading = table(
+        "Size | Size | Size | Size\nSize\nSize | 87-64-93 | 4-5 years | 36-38\n1/2 chest"
+    )
+    assert "basis-doubtful" in questions(reading)
