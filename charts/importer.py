@@ -16,6 +16,7 @@ from charts.checks.file import told_apart
 from charts.checks.left_cells import say_left_cells, say_unread_sheet
 from charts.checks.left_over import say_left_over
 from charts.checks.lost_in_layout import say_lost_in_layout
+from charts.checks.measures_in_names import say_measures_in_names
 from charts.checks.printed import compared_with_page
 from charts.checks.whole import checked
 from charts.columns.band_scope import names_of_source, names_of_tables
@@ -168,6 +169,7 @@ def _read_sheet(
         say_lost_in_layout(sheet, laid, log)
         say_left_over(plain, tables, charts, log)
         say_left_cells(plain, tables, log)
+        say_measures_in_names(plain, tables, charts, log)
     charts = compared_with_page(charts, (plain,), name, log)
     return SheetReading(sheet, plain, tables, tuple(charts))
 

@@ -7,11 +7,13 @@ serves to sort sizes, to find the labels of a table, and to suggest what a misty
 from __future__ import annotations
 
 import re
+from collections.abc import Sequence
 from dataclasses import replace
 from functools import lru_cache
 from typing import Final
 
 from charts.cell_text import clean
+from charts.labels.countries import countries_label, without_country
 from charts.labels.letters import letters_label
 from charts.labels.numbers import numbers_label
 from charts.labels.reading import ADULT, INFANT, LENGTHS, LabelKind, SizeLabel, order_of
@@ -37,6 +39,9 @@ _UNMEASURED: Final = re.compile(r"[<>≤≥±%€$£\"]|\d['’]|\d\s?(?:cm|mm|i
 _SYSTEM: Final = re.compile(r"([a-z]{1,4})\.?[ :-]?\s*(?=\d)(.+)")
 _PARTS: Final = re.compile(r"\s*[/|,]\s*|\s+-\s+")
 _CLOSE_PARTS: Final = re.compile(r" ?[/|-] ?")
+_TWO_NAMES: Final = 2
+_MORE_NAMES: Final = (3, 4)
+"""A size by letters and in two or three countries; M-12-34 is rather the number of an article."""
 _BREAK: Final = re.compile(r" *\n\s*")
 _KILLED: Final = {"na": "NA", "n/a": "N/A", "none": "None", "nan": "nan"}
 _LENGTH_LETTERS: Final = {
@@ -80,7 +85,9 @@ def _known(plain: str) -> SizeLabel | None:
         return both
     rest = _without_prefix(plain)
     inner = rest and (letters_label(rest) or numbers_label(rest))
-    return replace(inner, text=plain) if inner else _ranked(plain)
+    if inner:
+        return replace(inner, text=plain)
+    return countries_label(plain) or _ranked(plain)
 
 
 def _letters_and_number(plain: str) -> SizeLabel | None:
@@ -90,13 +97,20 @@ def _letters_and_number(plain: str) -> SizeLabel | None:
     """
     for ends in (_PARTS, _CLOSE_PARTS):
         parts = ends.split(plain)
-        if len(parts) != 2:
-            continue
-        for name, figure in (parts, reversed(parts)):
-            letters, number = letters_label(name), _number_in_a_system(figure)
-            if letters is not None and number is not None:
-                return replace(letters, text=plain, also=(figure,))
+        if len(parts) == _TWO_NAMES or (ends is _PARTS and len(parts) in _MORE_NAMES):
+            named = _one_by_letters(plain, parts)
+            if named is not None:
+                return named
     return None
+
+
+def _one_by_letters(plain: str, parts: Sequence[str]) -> SizeLabel | None:
+    """XS / 8 / 4: the part by letters names the size, those by numbers are its other names."""
+    letters = [label for part in parts if (label := letters_label(part)) is not None]
+    figures = tuple(part for part in parts if letters_label(part) is None)
+    if len(letters) != 1 or any(_number_in_a_system(figure) is None for figure in figures):
+        return None
+    return replace(letters[0], text=plain, also=figures)
 
 
 def _one_a_line(plain: str) -> SizeLabel | None:
@@ -113,7 +127,7 @@ def _one_a_line(plain: str) -> SizeLabel | None:
 
 def _number_in_a_system(text: str) -> SizeLabel | None:
     """36, EU 36, UK 8-10."""
-    bare = _without_prefix(text) or text
+    bare = _without_prefix(text) or without_country(text) or text
     return numbers_label(bare) if len(bare) <= _LONGEST_NUMBER or bare != text else None
 
 

@@ -92,11 +92,30 @@ def _taken(table: Table) -> Iterator[At]:
 
 
 def _named_otherwise(sheet: Sheet, place: Place) -> bool:
-    """Whether the word over the figure or before it names sizes, articles, prices or steps."""
+    """Whether the word over the figure or before it names sizes, articles, prices or steps.
+
+    Where the other of both names a measure, the word for sizes only says whose figures they are.
+    """
     row, column = place
-    above = (sheet.text(other, column) for other in range(row - 1, -1, -1))
-    before = (sheet.text(row, other) for other in range(column - 1, -1, -1))
-    return any(_first_role(texts) in _NO_MEASURES for texts in (above, before))
+    above = _first_role(sheet.text(other, column) for other in range(row - 1, -1, -1))
+    before = _first_role(sheet.text(row, other) for other in range(column - 1, -1, -1))
+    if (above, before) == (Role.LABEL, Role.MEASURE):
+        return False
+    if (above, before) == (Role.MEASURE, Role.LABEL):
+        return not _headed_here(sheet, place)
+    return above in _NO_MEASURES or before in _NO_MEASURES
+
+
+def _headed_here(sheet: Sheet, place: Place) -> bool:
+    """Whether the word over the figure stands in its own block: no blank cell is between."""
+    row, column = place
+    for other in range(row - 1, -1, -1):
+        text = sheet.text(other, column)
+        if not text.strip():
+            return False
+        if not look(text).value:
+            return True
+    return False
 
 
 def _first_role(texts: Iterable[str]) -> Role | None:

@@ -9,7 +9,6 @@ from __future__ import annotations
 from collections.abc import Iterable
 from dataclasses import dataclass, field, replace
 
-from charts.dimensions import Role
 from charts.layout.bracket_letters import letters_told
 from charts.layout.false_friends import only_a_friend
 from charts.layout.fields import Table
@@ -18,6 +17,7 @@ from charts.layout.frames import Frame
 from charts.layout.legends import with_legend
 from charts.layout.looks import look
 from charts.layout.one_size import of_one_size
+from charts.layout.own_headings import headed
 from charts.layout.rows import Gap, Lone, Run, distinct, pieces
 from charts.layout.side_by_side import parted
 from charts.layout.sizes_above import named_above, only_of_a_section, only_sizes
@@ -147,7 +147,7 @@ def _take_run(search: _Search, view: View) -> None:
 def _with_rows_above(search: _Search, view: View, alone: Frame) -> Frame | None:
     """The run with the rows above that name its sizes or its columns; None where it has its own."""
     unnamed = not alone.complete or only_a_friend(alone.fields)
-    unheaded = unnamed and not _headed(view) and not _otherwise_headed(view)
+    unheaded = unnamed and not headed(view)
     for rows in (search.pending, _shared_rows(search)):
         waits = rows is search.pending
         if not rows or (not waits and _reaches_beyond(view, rows)):
@@ -174,34 +174,6 @@ def _reaches_beyond(view: View, rows: tuple[int, ...]) -> bool:
         for row in range(view.height)
         for at in view.row(row)
     )
-
-
-def _headed(view: View) -> bool:
-    """Whether the run has headings of its own above its rows, so that no others hold for it."""
-    if view.height < 2:
-        return False
-    first = [look(at.text) for at in view.row(0) if at is not None]
-    named = sum(one.heading.role in {Role.LABEL, Role.MEASURE} and not one.value for one in first)
-    return named > 1 and named == len(first)
-
-
-def _otherwise_headed(view: View) -> bool:
-    """Whether words that nobody knows stand over every column: no sizes of a table before it."""
-    rows = [[at for at in view.row(row) if at is not None] for row in range(view.height)]
-    if len(rows) < 2 or len(rows[0]) < 3 or len(rows[0]) < max(map(len, rows)):
-        return False
-    words = [look(at.text) for at in rows[0][1:]]
-    known = any(
-        one.value
-        or one.blank
-        or one.label is not None
-        or one.length is not None
-        or one.band is not None
-        or one.heading.role is not Role.UNKNOWN
-        or not one.text.isalpha()
-        for one in words
-    )
-    return not known and len({one.text for one in words}) == len(words)
 
 
 def _shared_rows(search: _Search) -> tuple[int, ...]:

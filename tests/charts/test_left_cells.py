@@ -138,3 +138,34 @@ def test_a_table_that_is_wider_than_the_sizes_above_it_has_none_of_those() -> No
     assert len(values(reading)) == 6
     assert questions(reading) == ["text-order"]
     assert {one.place for one in reading.findings if one.code == "text-order"} == {"B7:E8"}
+
+
+def test_measures_below_names_that_cannot_be_read_are_asked_about() -> None:
+    reading = table(
+        """
+        Size | S | M | L
+        Hip (cm) | 88-92 | 92-96 | 96-100
+
+        Ladies
+        cm | K1q/x | K2q/x | K3q/x
+         | uk / us | uk / us | uk / us
+        Bust | 80-84 | 84-88 | 88-92
+        """
+    )
+    assert {one.split(" ")[1] for one in values(reading)} == {"hip"}
+    assert [one.place for one in reading.findings if one.code == "text-order"] == ["B7:D7"]
+
+
+def test_figures_behind_a_word_for_size_and_below_measures_are_asked_about() -> None:
+    reading = table(
+        """
+        Size | S | M | L
+        Hip (cm) | 88-92 | 92-96 | 96-100
+
+        Ladies
+         | Bust cm | Waist cm
+        Size x-k1q/y | 80 | 62
+        Size x-k2q/y | 84 | 66
+        """
+    )
+    assert [one.place for one in reading.findings if one.code == "text-order"] == ["B6:C7"]

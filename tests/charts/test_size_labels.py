@@ -275,3 +275,34 @@ def test_four_digits_behind_letters_are_an_article() -> None:
 
 def test_two_sizes_without_a_sign_between_them_are_one() -> None:
     assert label("1X2X").normal == label("1X/2X").normal == "1X/2X"
+
+
+@pytest.mark.parametrize(
+    ("text", "also"),
+    [
+        ("M / 38 / 12", ("38", "12")),
+        ("12 | 38 | M", ("12", "38")),
+        ("2XL / 18 / 14", ("18", "14")),
+        ("M - EU 38 - UK 12", ("EU 38", "UK 12")),
+    ],
+)
+def test_letters_between_the_numbers_of_several_countries_name_one_size(
+    text: str, also: tuple[str, ...]
+) -> None:
+    assert label(text).also == also
+    assert label(text).kind is LabelKind.ALPHA
+
+
+@pytest.mark.parametrize("text", ["M-38-12", "88 / 68 / 92", "S / M / 38", "M / 1200 / 12"])
+def test_codes_of_articles_and_three_girths_name_no_size(text: str) -> None:
+    assert read_label(text) is None
+
+
+@pytest.mark.parametrize("text", ["38 EU / 10 UK", "38 (EU) / 10 (UK)", "EU 38 / UK 10 / US 8"])
+def test_numbers_of_several_countries_name_one_size_by_the_first(text: str) -> None:
+    found = label(text)
+    assert (found.normal, len(found.also)) == ("38", text.count("/"))
+
+
+def test_a_cup_behind_a_number_is_no_country() -> None:
+    assert label("80 D").kind is LabelKind.CODE
