@@ -52,8 +52,8 @@ def parted_heads(text: str, columns: int) -> list[str] | None:
     words = _WORD.findall(text)
     if not columns <= len(words) <= _MOST_WORDS:
         return None
-    heads = _Words(words, [_may_begin(words, at) for at in range(len(words))], [])
-    heads.must = [at > 0 and heads.may[at] and _ends(words, at) for at in range(len(words))]
+    may = [_may_begin(words, at) for at in range(len(words))]
+    heads = _Words(words, may, [must_begin(words, at) for at in range(len(words))])
     ways = list(islice(_ways(heads, 0, columns), _MOST_WAYS + 1))
     if not ways or len(ways) > _MOST_WAYS:
         return None
@@ -93,6 +93,11 @@ def _measures_of(head: str) -> set[Dimension]:
     heading = read_heading(head)
     meant = (*heading.candidates, (heading.role, heading.dimension))
     return {one for role, one in meant if role is Role.MEASURE and one is not None}
+
+
+def must_begin(words: Sequence[str], at: int) -> bool:
+    """Whether a heading begins with the word at a place: one can, and a unit ends before it."""
+    return at > 0 and _may_begin(words, at) and _ends(words, at)
 
 
 def _may_begin(words: Sequence[str], at: int) -> bool:

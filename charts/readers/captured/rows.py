@@ -13,7 +13,7 @@ from itertools import combinations, pairwise
 from typing import Final
 
 from charts.dimensions import Role, read_heading
-from charts.readers.captured.heads import holds_two_measures
+from charts.readers.captured.heads import holds_two_measures, must_begin
 from charts.readers.captured.lines import Line, LineCell, LineTable
 from charts.readers.captured.value_runs import (
     named_values,
@@ -222,7 +222,10 @@ def _evenness(parts: Sequence[str]) -> tuple[int, int]:
 
 
 def _ways(words: Sequence[str], columns: int) -> Iterator[list[str]]:
+    due = {at for at in range(len(words)) if must_begin(words, at)}
     for cuts in combinations(range(1, len(words)), columns - 1):
+        if not due.issubset(cuts):
+            continue
         ends = (0, *cuts, len(words))
         yield [" ".join(words[a:b]) for a, b in pairwise(ends)]
 

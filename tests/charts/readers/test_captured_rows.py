@@ -174,3 +174,12 @@ def test_a_word_for_sizes_in_one_heading_of_measures_parts_no_columns() -> None:
         "S 157 - 165cm 5'2\" - 5'5\"\nM 165 - 173cm 5'5\" - 5'8\"\n"
     )
     assert row_table(lines) is None
+
+
+def test_a_unit_ends_the_heading_before_it() -> None:
+    text = """\
+        Size Height (cm) Weight (kg) Chest (cm) Waist (cm)
+        S 51-57 81-86 65-70
+        M 57-65 86-92 70-76
+        """
+    assert row_table(numbered(dedent(text))) is None
