@@ -20,7 +20,7 @@ from charts.layout.view import At
 from charts.schema import Dimension
 from charts.size_labels import read_length
 
-_UNIT_BEHIND: Final = re.compile(r"\s*[(\[][^()\[\]]*[)\]]\s*$")
+_UNIT_BEHIND: Final = re.compile(r"(?<!\s)\s*+[(\[][^()\[\]]*[)\]]\s*$")
 _IN_BRACKET: Final = re.compile(r"[(\[]\s*([^\W\d_]{3,})\s*[)\]]")
 _UNFIT: Final = frozenset({None, Dimension.OTHER, Dimension.ARM_LENGTH})
 """A long sleeve and a short one are two garments, no two lengths of one size."""

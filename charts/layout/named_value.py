@@ -17,7 +17,7 @@ _PARTS: Final = re.compile(
 _FIGURE_FIRST: Final = re.compile(
     r"^(?P<value>.*[\d\"'”½¼¾]\s*(?:cm|mm|inch(?:es)?|in|kg|lbs?|st)?)\s+(?P<name>[^\d]+)$"
 )
-_NAME_FIRST: Final = re.compile(r"^(?P<name>[^\d<>~≤≥]+?)\s*[:=]?\s*(?P<value>[\d<>~≤≥].*)$")
+_NAME_FIRST: Final = re.compile(r"^(?P<name>[^\d<>~≤≥]+?)\s*+[:=]?\s*+(?P<value>[\d<>~≤≥].*)$")
 
 
 def named_value(text: str) -> tuple[str, str] | None:

@@ -15,9 +15,9 @@ from charts.dimensions import find_units
 from charts.layout.looks import look
 from charts.sheet import Cell, Sheet
 
-_END: Final = re.compile(r"\s*[:：]?\s*\Z")
-_BRACKET: Final = re.compile(r"\s*[(\[][^()\[\]]*[)\]]\Z")
-_BEHIND: Final = re.compile(r"\s*(?:[(\[]([^()\[\]]{1,8})[)\]])?\s*[:：=]?\s*")
+_END: Final = re.compile(r"(?<!\s)\s*+[:：]?\s*+\Z")
+_BRACKET: Final = re.compile(r"(?<!\s)\s*+[(\[][^()\[\]]*[)\]]\Z")
+_BEHIND: Final = re.compile(r"\s*+(?:[(\[]([^()\[\]]{1,8})[)\]])?\s*+[:：=]?\s*")
 _LONGEST: Final = 80
 Heads = Mapping[int, re.Pattern[str]]
 

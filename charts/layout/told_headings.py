@@ -18,12 +18,12 @@ from charts.sheet import Sheet
 
 _SENTENCE_END: Final = re.compile(r"[.;!?]\s+|\n|\s\|\s")
 _SAID: Final = re.compile(
-    r"(?P<name>[^=:]{2,40}?)\s*"
+    r"(?P<name>[^=:]{2,40}?)\s*+"
     r"(?P<sign>[=:]|\b(?:is|are|was|wird|werden|ist|est|sont|wordt|se|mäts|måles)\s+"
     r"(?:measured|taken|gemessen|mesurée?s?|prise?s?|gemeten|mide|misura)\b)\s*(?P<rest>.{2,80})"
 )
 _UNIT_BEHIND: Final = re.compile(
-    r"\s*(?:[(\[][^()\[\]]*[)\]]|\b(?:in|en)\s+(?:cm|inch(?:es)?))\s*$"
+    r"(?<!\s)\s*+(?:[(\[][^()\[\]]*[)\]]|\b(?:in|en)\s+(?:cm|inch(?:es)?))\s*$"
 )
 _FROM: Final = re.compile(
     r"(?:from|von|vom|van|de|du|des|da|dal|desde|från|fra|od)\s+", re.IGNORECASE

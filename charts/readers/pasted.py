@@ -13,7 +13,7 @@ from charts.readers.captured.bracketed_sizes import bracketed_size_table
 from charts.readers.captured.brackets import bracket_table
 from charts.readers.captured.choosing import choosing_table
 from charts.readers.captured.headed import headed_table
-from charts.readers.captured.lines import numbered
+from charts.readers.captured.lines import narrowed, numbered
 from charts.readers.captured.listed_across import listed_across_table
 from charts.readers.captured.marks import without_marks
 from charts.readers.captured.prose import prose_table
@@ -70,7 +70,7 @@ def _holds_prose(text: str) -> bool:
     """Whether sentences are the rows: their bars and commas would look like separators."""
     if text.count("\t") >= text.count("\n"):
         return False  # columns parted by tabs are no sentences
-    lines = numbered(text[:20_000])[:_FIRST_LINES]
+    lines = narrowed(numbered(text[:20_000])[:_FIRST_LINES])
     return any(find(lines[at:]) is not None for at in range(len(lines)) for find in _WITH_COMMAS)
 
 

@@ -2,9 +2,16 @@
 
 from __future__ import annotations
 
+import re
+from collections.abc import Sequence
 from dataclasses import dataclass
+from typing import Final
 
 from charts.readers.source import LONGEST_CELL, MOST_LINES, too_many
+
+_WIDEST: Final = 12
+"""So many blanks part cells as well as any more do."""
+_WIDE_GAP: Final = re.compile(rf"\s{{{_WIDEST + 1},}}")
 
 
 @dataclass(frozen=True, slots=True)
@@ -48,3 +55,14 @@ def numbered(text: str) -> list[Line]:
     if longest > LONGEST_CELL:
         raise too_many(longest)
     return lines
+
+
+def narrowed(lines: Sequence[Line]) -> Sequence[Line]:
+    """The lines with wide gaps made narrow; the same lines where there are none.
+
+    For whatever reads words and figures one after another: where the cells of a printed table
+    stand far apart, it would look for them in every blank.
+    """
+    if not any(_WIDE_GAP.search(line.text) for line in lines):
+        return lines
+    return [Line(_WIDE_GAP.sub(" " * _WIDEST, line.text), line.number) for line in lines]

@@ -26,7 +26,7 @@ from charts.readers.captured.glued_ranges import glued_ranges_table
 from charts.readers.captured.glued_rows import glued_rows_table
 from charts.readers.captured.headed import headed_table
 from charts.readers.captured.labels_last import labels_last_table
-from charts.readers.captured.lines import Line, LineTable
+from charts.readers.captured.lines import Line, LineTable, narrowed
 from charts.readers.captured.listed import listed_table
 from charts.readers.captured.listed_across import listed_across_table
 from charts.readers.captured.losses import lossy_line
@@ -37,6 +37,7 @@ from charts.readers.captured.run_on_sizes import run_on_size_table
 from charts.readers.captured.runs import run_below_sizes, run_table
 from charts.readers.captured.sentences import sentence_table
 from charts.readers.captured.series import series_table
+from charts.readers.captured.shared_out.table import shared_table
 from charts.readers.captured.size_blocks import size_block_table
 from charts.readers.captured.sizes_behind import sizes_behind_table
 from charts.readers.captured.sizes_below import sizes_below_table
@@ -122,6 +123,7 @@ _FINDERS: Final[tuple[Callable[[Sequence[Line]], LineTable | None], ...]] = (
     banded_column_table,
     column_table,
     _row_table,
+    shared_table,
     block_table,
     cell_table,
     run_below_sizes,
@@ -130,6 +132,8 @@ _FINDERS: Final[tuple[Callable[[Sequence[Line]], LineTable | None], ...]] = (
 )
 _BY_COUNTING: Final = (run_table, block_table, cell_table, run_below_sizes, streamed_table)
 """What has nothing but the order of lines to tell the cells by."""
+_BY_PLACE: Final = (banded_column_table, column_table)
+"""What tells the columns by where they begin in the lines."""
 _GLUED_TITLE: Final = re.compile(r"(?<=\d[./-]\d\d)(?=[^\W\d_]{4})")
 """Where a page's date ran into the title behind it: ``25/11/19GARMENT MEASUREMENTS``."""
 _LINES_OF_TITLES: Final = 4
@@ -188,10 +192,12 @@ class LineSheet:
 def laid_out(lines: Sequence[Line]) -> LineSheet:
     """The lines as a sheet, from top to bottom."""
     sheet = LineSheet()
+    narrow = narrowed(lines)
     at = 0
     while at < len(lines):
         line = lines[at]
-        table = _table_at(lines[at : at + _LINES_AHEAD]) if line.text.strip() else None
+        ahead = slice(at, at + _LINES_AHEAD)
+        table = _table_at(narrow[ahead], lines[ahead]) if line.text.strip() else None
         if table is None:
             sheet.add_row([(_GLUED_TITLE.sub(" ", line.text), line.number)], line.number)
             if is_glued(line.text):
@@ -214,9 +220,9 @@ def laid_out(lines: Sequence[Line]) -> LineSheet:
     return sheet
 
 
-def _table_at(lines: Sequence[Line]) -> LineTable | None:
+def _table_at(lines: Sequence[Line], as_placed: Sequence[Line]) -> LineTable | None:
     for find in _FINDERS:
-        table = find(lines)
+        table = find(as_placed if find in _BY_PLACE else lines)
         if table is not None:
             counted = find in _BY_COUNTING and is_counted_out(table)
             return replace(table, inferred=table.inferred or counted)

@@ -104,6 +104,9 @@ def one_large_cell() -> Files:
         yield f"{name}.csv", f"Size;Chest (cm)\nS;{text}\nM;88\nL;92\n".encode()
         yield f"{name}.eml", letter(text=f"Size\tChest\nS\t{text[: 4 * MEGABYTE]}\n")
     signs = ("8", "84-88/", "1 1/2 ", "( [", "up to ", "5'", "~ ± < ", "½", "-", "\"'", "a,b;c ")
+    gap = " " * 300
+    far = f"Size{gap}S{gap}M\nChest{gap}inches{gap}34-38{gap}36-40\ncm{gap}86-97{gap}91-101\n"
+    yield "gaps.txt", f"{far}Waist: measure 6-8 cm below the arms, then double that.\n".encode()
     for number, sign in enumerate(signs):
         cell = (sign * 32_000)[:32_000]
         rows = "".join(f"{size}\t{cell}{size}\n" for size in ("S", "M", "L", "XL", "XXL"))
