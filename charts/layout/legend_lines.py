@@ -14,7 +14,9 @@ from charts.unit_words import named_units
 _MARK: Final = re.compile(
     r"(?:(?<=^)|(?<=[\s,;/|(]))[(\[]?([A-Z])[)\]]?\s*(?:[=:.)]\s*|[-–—]\s+|(?=\s\S))"
 )
-_BETWEEN: Final = re.compile(r"(?<![\s,;/|.–—-])[\s,;/|.–—-]++$|(?<!\s)\s*+\b(?:and|und|et|en|e|y|och|og|i|a)\s*$")
+_BETWEEN: Final = re.compile(
+    r"(?<![\s,;/|.–—-])[\s,;/|.–—-]++$|(?<!\s)\s*+\b(?:and|und|et|en|e|y|och|og|i|a)\s*$"
+)
 _ENDS: Final = re.compile(r"[.!?;]\s|\s[(\[]|,\s")
 _SENTENCE_END: Final = re.compile(r"[.!?;]\s")
 """Where the last name may end and a sentence about all of them begin."""

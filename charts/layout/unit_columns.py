@@ -20,7 +20,9 @@ from charts.notation import Expected, Reading, read_cell
 from charts.quantities import FAMILY, METRIC, Family, Unit
 from charts.schema import Dimension
 
-_LABEL_AND_UNIT: Final = re.compile(r"(?P<size>\S.*?)[\s,/(\[-]++(?P<unit>[^\W\d_]{2,}|\")\.?[)\]]?")
+_LABEL_AND_UNIT: Final = re.compile(
+    r"(?P<size>\S.*?)[\s,/(\[-]++(?P<unit>[^\W\d_]{2,}|\")\.?[)\]]?"
+)
 _KEYS = frozenset({FieldKind.LABEL, FieldKind.LENGTH, FieldKind.BAND, FieldKind.IDENTITY})
 
 
