@@ -52,7 +52,7 @@ def parted_heads(text: str, columns: int) -> list[str] | None:
     words = _WORD.findall(text)
     if not columns <= len(words) <= _MOST_WORDS:
         return None
-    may = [_may_begin(words, at) for at in range(len(words))]
+    may = [may_begin(words, at) for at in range(len(words))]
     heads = _Words(words, may, [must_begin(words, at) for at in range(len(words))])
     ways = list(islice(_ways(heads, 0, columns), _MOST_WAYS + 1))
     if not ways or len(ways) > _MOST_WAYS:
@@ -97,10 +97,10 @@ def _measures_of(head: str) -> set[Dimension]:
 
 def must_begin(words: Sequence[str], at: int) -> bool:
     """Whether a heading begins with the word at a place: one can, and a unit ends before it."""
-    return at > 0 and _may_begin(words, at) and _ends(words, at)
+    return at > 0 and may_begin(words, at) and _ends(words, at)
 
 
-def _may_begin(words: Sequence[str], at: int) -> bool:
+def may_begin(words: Sequence[str], at: int) -> bool:
     """Whether a heading can begin with the word at a place: no unit, no bracket, no joint."""
     word = words[at].strip(",;:.").lower()
     if not word or not word[0].isalnum() or word in _JOINING or _is_unit(word):

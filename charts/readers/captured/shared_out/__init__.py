@@ -1,0 +1,1 @@
+"""Rows of single blanks whose pieces and headings are shared out over the same columns."""

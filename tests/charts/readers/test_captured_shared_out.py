@@ -1,0 +1,109 @@
+"""Rows of single blanks whose cells and headings are shared out over the same columns."""
+
+from __future__ import annotations
+
+from textwrap import dedent
+
+import pytest
+
+from charts.importer import read_pasted
+from charts.readers.captured.lines import LineTable, numbered
+from charts.readers.captured.shared_out.table import shared_table
+from charts.readers.captured.shared_out.tokens import Kind, row_of
+from tests.charts.read_text import questions, values
+
+
+def _table(text: str) -> LineTable | None:
+    return shared_table(numbered(dedent(text)))
+
+
+def _rows(table: LineTable | None) -> list[list[str]]:
+    assert table is not None
+    return [[cell.text for cell in row] for row in table.rows]
+
+
+@pytest.mark.parametrize(
+    ("text", "name", "cells"),
+    [
+        ("M 48-55 kg 50N black, red", "M", ["48-55 kg", "50N", "black, red"]),
+        ("XS / 28 65-69 77", "XS / 28", ["65-69", "77"]),
+        ("S US 2-4 79 - 84 cm", "S US 2-4", ["79 - 84 cm"]),
+        ("4 (S) 31 - 32 24-25", "4 (S)", ["31 - 32", "24-25"]),
+        ("Junior over 30 kg up to 45 kg 60-80", "Junior", ["over 30 kg up to 45 kg", "60-80"]),
+        ("L 71-86 / 156-190 96-103", "L", ["71-86 / 156-190", "96-103"]),
+        ("S 88-92 £42.00", "S", ["88-92", "£42.00"]),
+    ],
+)
+def test_a_row_is_a_name_and_cells(text: str, name: str, cells: list[str]) -> None:
+    row = row_of(text, 1)
+    assert row is not None
+    assert (row.name, [part.text for part in row.parts]) == (name, cells)
+
+
+def test_figures_of_no_measure_are_told_from_values() -> None:
+    row = row_of("S 88-92 £42.00 14 - red", 1)
+    assert row is not None
+    assert row.kinds == (Kind.VALUE, Kind.AMOUNT, Kind.VALUE, Kind.NOTHING, Kind.WORDS)
+
+
+def test_words_that_stand_together_are_one_cell_under_what_is_no_measure() -> None:
+    table = _table("""\
+        Size Chest (cm) Waist (cm) Usual wearer
+        S 85-93 77-85 stable hand, groom
+        M 94-102 85-92 lead rider
+        L 103-111 93-100 trainers and guests of the yard
+        """)
+    assert _rows(table)[:2] == [
+        ["Size", "Chest (cm)", "Waist (cm)", "Usual wearer"],
+        ["S", "85-93", "77-85", "stable hand, groom"],
+    ]
+    assert table is not None
+    assert not table.inferred
+
+
+def test_a_weight_is_looked_for_under_no_girth() -> None:
+    table = _table("""\
+        Size Rider weight Chest Lift Price
+        Child 22-31 kg 57-67 cm 50N £41.00
+        Junior 32-41 kg 66-78 cm 50N £43.00
+        """)
+    assert _rows(table)[0] == ["Size", "Rider weight", "Chest", "Lift", "Price"]
+
+
+def test_a_blank_cell_is_placed_by_the_rows_around_it_and_compared() -> None:
+    text = dedent("""\
+        Size Chest (cm) Waist (cm) Hip (cm) Height (cm)
+        S 85-89 67-71 91-95 161-167
+        M 89-93 71-75 95-99
+        L 93-98 75-80 99-104 167-173
+        XL 98-104 104-110 169-175
+        """)
+    table = _table(text)
+    assert _rows(table)[2] == ["M", "89-93", "71-75", "95-99", ""]
+    assert _rows(table)[4] == ["XL", "98-104", "", "104-110", "169-175"]
+    reading = read_pasted(text)
+    assert "XL waist" not in values(reading)
+    assert questions(reading) == ["blank-inside", "text-order"]
+
+
+def test_a_blank_cell_that_could_be_of_two_columns_is_placed_in_none() -> None:
+    table = _table("""\
+        Size Chest (cm) Bust (cm) Hip (cm)
+        S 85-89 85-89 91-95
+        M 89-93 95-99
+        L 93-98 93-98 99-104
+        """)
+    assert table is None
+
+
+def test_headings_that_fit_in_two_ways_are_left_alone() -> None:
+    table = _table("""\
+        Size Chest Waist Hip Inseam
+        S 85-89 91-95 80
+        M 89-93 95-99 81
+        """)
+    assert table is None
+
+
+def test_numbers_that_fall_are_no_sizes() -> None:
+    assert _table("Size Chest Zork\n38 84-90 14\n36 90-96 15\n") is None
