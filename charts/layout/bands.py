@@ -6,6 +6,7 @@ from collections import Counter
 from collections.abc import Iterator, Sequence
 from dataclasses import replace
 from itertools import pairwise, takewhile
+from typing import Final
 
 from charts.dimensions import Role
 from charts.layout.carried_lengths import lengths_carried
@@ -13,6 +14,11 @@ from charts.layout.fields import Field
 from charts.layout.looks import look
 from charts.quantities import METRIC
 from charts.schema import Dimension
+
+_OF_ALL: Final = frozenset(
+    {Dimension.HEIGHT, Dimension.WEIGHT, Dimension.AGE, Dimension.BACK_LENGTH}
+)
+"""What a chart gives for everybody at once as often as for a band of its own."""
 
 
 def bands_carried(fields: Sequence[Field]) -> list[Field]:
@@ -65,15 +71,27 @@ def _groups_filled(fields: Sequence[Field]) -> list[Field]:
 def behind_the_bands(fields: Sequence[Field]) -> list[Field]:
     """The columns of the last of several bands that are more than the longest before it has.
 
-    Nothing above them says whose they are: the last band's, or everybody's.
+    So are those at its end by which all people are told, height or weight, that no band before it
+    has. Nothing above them says whose they are: the last band's, or everybody's.
     """
     starts = [number for number, field in enumerate(fields) if _begins_band(field)]
     if len(starts) < 2:
         return []
     longest = max(after - before for before, after in pairwise(starts))
+    if longest < 2:
+        return []
     last = fields[starts[-1]].heading.band
-    behind = fields[starts[-1] + longest :] if longest > 1 else ()
-    return [*takewhile(lambda field: field.heading.band == last, behind)]
+    own = [*takewhile(lambda field: field.heading.band == last, fields[starts[-1] :])]
+    return own[min(longest, _told_at_the_end(own, fields[starts[0] : starts[-1]])) :]
+
+
+def _told_at_the_end(own: Sequence[Field], before: Sequence[Field]) -> int:
+    """Where in a band the measures of all people begin that stand at its end and nowhere before."""
+    had = {field.heading.dimension for field in before}
+    end = len(own)
+    while end > 1 and own[end - 1].heading.dimension in _OF_ALL - had:
+        end -= 1
+    return end
 
 
 def _again(fields: Sequence[Field], start: int, own: Sequence[int], more: Sequence[int]) -> bool:

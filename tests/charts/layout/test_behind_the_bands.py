@@ -87,3 +87,28 @@ def test_the_same_measures_again_belong_to_somebody_whose_word_is_lost() -> None
         "M | 87-91 | 71-75 | 97-101 | 83-87 | 107-111 | 93-97\n"
     )
     assert [chart.band for chart in reading.charts] == ["women", "men", None]
+
+
+@pytest.mark.parametrize(
+    ("last", "figures"), [("Weight (kg)", "60-70 kg"), ("Back length (cm)", "44")]
+)
+def test_what_all_people_have_at_the_end_of_the_last_is_asked_however_short_that_is(
+    last: str, figures: str
+) -> None:
+    reading = table(
+        " | Women | | | Men | | \n"
+        f"Size | Chest (cm) | Waist (cm) | Hip (cm) | Chest (cm) | Waist (cm) | {last}\n"
+        f"M | 87-91 | 71-75 | 95-99 | 97-101 | 83-87 | {figures}\n"
+        f"L | 92-96 | 76-80 | 100-104 | 102-106 | 88-92 | {figures}\n"
+    )
+    assert asked_at(reading, "columns-shifted") == ["G3", "G4"]
+
+
+def test_a_girth_at_the_end_of_the_last_is_its_own() -> None:
+    reading = table(
+        " | Women | | | Men | | \n"
+        "Size | Chest (cm) | Waist (cm) | Hip (cm) | Chest (cm) | Waist (cm) | Neck (cm)\n"
+        "M | 87-91 | 71-75 | 95-99 | 97-101 | 83-87 | 37-38\n"
+        "L | 92-96 | 76-80 | 100-104 | 102-106 | 88-92 | 39-40\n"
+    )
+    assert questions(reading) == []
