@@ -6,6 +6,7 @@ from dataclasses import replace
 from decimal import Decimal
 from typing import Final
 
+from charts.columns.about_so_much import as_about
 from charts.columns.ages_in_months import as_months
 from charts.columns.answered_cells import answered_cell, dated_height
 from charts.columns.dates import Undone, feet_and_inches
@@ -13,6 +14,7 @@ from charts.columns.meaning import Column
 from charts.columns.stops_for_hyphens import stop_for_a_hyphen
 from charts.columns.words import Surroundings, family_of
 from charts.findings import LEVELS, Candidate, Level, listed
+from charts.layout.dittos import says_the_same
 from charts.layout.view import At
 from charts.notation import CellReading, Expected, Quantity, Reading, read_cell
 from charts.quantities import CANONICAL, FAMILY, Figure, Unit, canonical
@@ -41,14 +43,17 @@ def read_at(
     )
     reading = stop_for_a_hyphen(read_cell(at.text, expected), at.text, column)
     reading = answered_cell(reading, at.text, around.place(at.row, at.column), around.answers)
+    if column.signs_mean_about:
+        reading = as_about(reading)
     if column.in_months:
         reading = as_months(reading)
-    if reading.reading in {Reading.BLANK, Reading.TOLERANCE}:
+    same = reading.reading in {Reading.BLANK, Reading.NOTE} and says_the_same(at.text)
+    if reading.reading in {Reading.BLANK, Reading.TOLERANCE} and not same:
         return None
     if column.nameless and _doubtful(reading, column):
         return replace(unread(at, column, around), findings=column.findings)
-    if reading.reading is Reading.NOTE:
-        return _words_for_figures(at, column, around)
+    if same or reading.reading is Reading.NOTE:
+        return _words_for_figures(at, column, around, case="same" if same else "words")
     undone = around.dates.get(at.origin)
     if undone is not None:
         return _was_a_date(undone, reading, at, column, around)
@@ -58,14 +63,14 @@ def read_at(
     return replace(found, findings=ids) if ids else found
 
 
-def _words_for_figures(at: At, column: Column, around: Surroundings) -> Range:
+def _words_for_figures(at: At, column: Column, around: Surroundings, *, case: str) -> Range:
     """Words where figures are due, such as "see XS": kept as printed, and asked about."""
     place = around.place(at.row, at.column)
     ident = around.log.add(
         _LAST_RESORT,
         place,
-        key=f"words {column.place}",
-        case="words",
+        key=f"same {around.table.area}" if case == "same" else f"words {column.place}",
+        case=case,
         text=at.text.strip(),
         heading=column.heading,
     )

@@ -6,6 +6,7 @@ from collections.abc import Iterable, Sequence
 from dataclasses import replace
 from typing import Final
 
+from charts.columns.about_so_much import with_abouts
 from charts.columns.after_the_bands import columns_behind_asked
 from charts.columns.ages_in_months import with_months
 from charts.columns.at_ages import with_ages
@@ -54,7 +55,7 @@ def charts_of(around: Surroundings) -> list[Chart]:
     named = columns_behind_asked(with_sides(named, around), around)
     columns = with_basis(with_units(with_ages(named, around), around), around)
     columns = taken_for_garments(suspected(columns, around), around)
-    columns = with_months(columns, around)
+    columns = [with_abouts(column) for column in with_months(columns, around)]
     each = rows_in_another_unit([filled(column, around) for column in columns], around)
     read = paired(short_rows_asked(each, around), around)
     read = without_doubles(read, around)

@@ -51,8 +51,9 @@ class Column:
     says that the figures are asked about as halves, ``doubted`` that they are asked about as
     another column's, so that they are not called impossible one by one, ``nameless`` that nobody
     knows yet what they measure: the one question about the heading is all that can be asked.
-    ``in_months`` says that ages without a unit of their own count months, ``least_cm`` how little
-    a child measures at the age of each line, where ages name the sizes.
+    ``in_months`` says that ages without a unit of their own count months, ``signs_mean_about`` that
+    plus-minus signs stand before figures, ``least_cm`` how little a child measures at the age of
+    each line, where ages name the sizes.
     """
 
     number: int
@@ -72,6 +73,7 @@ class Column:
     doubted: bool = False
     nameless: bool = False
     in_months: bool = False
+    signs_mean_about: bool = False
     least_cm: tuple[Decimal | None, ...] = ()
     findings: tuple[str, ...] = ()
 
