@@ -25,11 +25,14 @@ _UNIT: Final = (
 _FEET: Final = rf"\d\s?['’′]-?\s?(?:{_FIGURE}\s?[\"”″]?)?"
 _METRES: Final = r"[12]\s?m\s?\d\d(?![\d.,])"  # 1m55
 _JOINT: Final = r"(?:\s*[-‐‑‒–—―−~]\s*|\s+(?:to|bis|à|a|al|tot|til|till|do|až|até|до)\s+)"
+_UPPER: Final = (
+    r"(?:(?:up to|under|below|less than|bis zu|bis|unter|jusqu['’]à|moins de|fino a|sotto|hasta"
+    r"|menos de|até|abaixo de|tot|op til|do|poniżej|до|mindre än)\s+|max\.?\s?)"
+)
 _LIMIT: Final = (
-    r"(?:[<>≤≥~±]\s*|(?:ca|approx|env|cca|max|min|mind)\.?\s?|(?:circa|about|etwa|environ)\s+"
-    r"|(?:up to|under|over|above|below|less than|more than|bis zu|bis|ab|unter|über|jusqu['’]à"
-    r"|moins de|plus de|fino a|oltre|sotto|hasta|menos de|más de|até|acima de|abaixo de|mais de"
-    r"|tot|vanaf|op til|do|od|ponad|powyżej|poniżej|до|от|свыше|över|mer än|mindre än)\s+)?"
+    r"(?:[<>≤≥~±]\s*|(?:ca|approx|env|cca|min|mind)\.?\s?|(?:circa|about|etwa|environ)\s+"
+    r"|(?:over|above|more than|ab|über|plus de|oltre|más de|acima de|mais de"
+    r"|vanaf|od|ponad|powyżej|от|свыше|över|mer än)\s+)?"
 )
 _ENDLESS: Final = (
     r"(?:\+|\s\+(?=\s*\Z)"
@@ -39,9 +42,14 @@ _ENDLESS: Final = (
 """What leaves the end of a value open: ``6'2" and above``."""
 _STONE: Final = r"\d{1,2}\s?st\.?\s?\d{1,2}(?:\s?lbs?)?"
 _ONE: Final = rf"(?:{_FEET}|{_STONE}|{_METRES}|{_FIGURE}{_UNIT})"
-_WHOLE: Final = rf"{_LIMIT}{_ONE}(?:{_JOINT}{_ONE})?{_ENDLESS}"
-_METRIC: Final = rf"{_LIMIT}{_FIGURE}(?:{_JOINT}{_FIGURE})?\s?(?:cm|kg)"
-_IMPERIAL: Final = rf"{_LIMIT}{_FIGURE}(?:{_JOINT}{_FIGURE})?\s?(?:''|’’|′′|[\"”″“]|in\b|lbs?\b)"
+_WHOLE: Final = (
+    rf"(?:{_UPPER}{_ONE}(?:\s*[-–]\s*{_ONE})?|{_LIMIT}{_ONE}(?:{_JOINT}{_ONE})?{_ENDLESS})"
+)
+"""No word joins two values behind an upper limit: ``bis 80 bis 62`` is of two cells."""
+_METRIC: Final = rf"(?:{_UPPER}|{_LIMIT}){_FIGURE}(?:{_JOINT}{_FIGURE})?\s?(?:cm|kg)"
+_IMPERIAL: Final = (
+    rf"(?:{_UPPER}|{_LIMIT}){_FIGURE}(?:{_JOINT}{_FIGURE})?\s?(?:''|’’|′′|[\"”″“]|in\b|lbs?\b)"
+)
 _SAME: Final = rf"(?:{_METRIC}\s?/\s?{_IMPERIAL}|{_IMPERIAL}\s?/\s?{_METRIC})"
 """The same in both units, each with its own: ``86 - 92 cm / 33 3/4 to 36 1/4"``."""
 VALUE: Final = re.compile(rf"(?:{_SAME}|{_WHOLE}(?:\s*\({_WHOLE}\))?)(?=\s|\Z)", re.IGNORECASE)
@@ -53,7 +61,9 @@ _YEARS: Final = re.compile(r"\d{1,2}Y", re.IGNORECASE)
 _BRACKETED: Final = re.compile(rf"\(\s*{_WHOLE}\s*\)(?=\s|\Z)", re.IGNORECASE)
 _MARK: Final = re.compile(r"\(\d\)(?=\s|\Z)(?!\s*\()")
 """``Chest (1) 84 90``: the number of a footnote or of a place in a drawing, no value."""
-_BEGIN: Final = re.compile(rf"{_LIMIT}[\d½¼¾⅛⅜⅝⅞]|\((?=\s*{_LIMIT}[\d½¼¾])", re.IGNORECASE)
+_BEGIN: Final = re.compile(
+    rf"(?:{_UPPER}|{_LIMIT})[\d½¼¾⅛⅜⅝⅞]|\((?=\s*(?:{_UPPER}|{_LIMIT})[\d½¼¾])", re.IGNORECASE
+)
 _JOINED: Final = re.compile(r"\s*([-–/])\s*")
 _SPLIT_WORDS: Final = re.compile(
     r"\b(x{1,3}|extra|\d) (small|large|klein|groß|gross)\b", re.IGNORECASE

@@ -53,6 +53,8 @@ def test_a_size_may_hold_digits(text: str, name: str, parts: tuple[str, ...]) ->
         ("1m12 - 1m18 19 - 22 kg", ("1m12 - 1m18", "19 - 22 kg")),
         ("5'-1\" - 5'-3\" 33-34", ("5'-1\" - 5'-3\"", "33-34")),
         ("oltre 150 78-82", ("oltre 150", "78-82")),
+        ("bis 81 bis 63", ("bis 81", "bis 63")),
+        ("81 bis 86 63 bis 68", ("81 bis 86", "63 bis 68")),
     ],
 )
 def test_a_limit_in_words_belongs_to_its_value(text: str, parts: tuple[str, ...]) -> None:

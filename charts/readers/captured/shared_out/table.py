@@ -10,7 +10,7 @@ from __future__ import annotations
 import re
 from collections import Counter
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Final
 
 from charts.dimensions import Role, read_band, read_heading
@@ -20,7 +20,7 @@ from charts.readers.captured.shared_out.blanks import with_blanks
 from charts.readers.captured.shared_out.columns import columns_of
 from charts.readers.captured.shared_out.fitting import Heads, shared_heads
 from charts.readers.captured.shared_out.tokens import Row, row_of
-from charts.readers.captured.value_runs import rises
+from charts.readers.captured.value_runs import is_size, rises
 from charts.readers.captured.values import is_value
 from charts.size_labels import LabelKind, read_label
 
@@ -31,6 +31,7 @@ _LONGEST_HEAD: Final = 300
 _LONGEST_BAND: Final = 40
 _UNFIT: Final = re.compile(r"[\t|;]|\S\s{2,}\S")
 _LONGEST_NAME: Final = 30
+_STOPS: Final = (".", "!", "?", ":")
 
 
 @dataclass(frozen=True, slots=True)
@@ -49,6 +50,7 @@ def shared_table(lines: Sequence[Line]) -> LineTable | None:
     if not _may_head(head) or len(lines) < _FEWEST_ROWS + 1:
         return None
     body = _body(lines)
+    body = replace(body, rows=_named_whole(body.rows))
     if len(body.rows) < _FEWEST_ROWS:
         return None
     width = _width(body.rows)
@@ -69,7 +71,9 @@ def _may_head(text: str) -> bool:
     """Whether a line can be headings: words with no figures but in brackets, and no sentence."""
     if not text or len(text) > _LONGEST_HEAD or _UNFIT.search(text):
         return False
-    return len(text.split()) > 1 and not text.endswith((".", "!", "?", ":")) and not is_value(text)
+    first, *others = text.split()
+    sized = is_size(first) and read_heading(first).role is not Role.LABEL
+    return bool(others) and not sized and not is_value(first) and not text.endswith(_STOPS)
 
 
 def _body(lines: Sequence[Line]) -> _Body:
@@ -91,6 +95,19 @@ def _body(lines: Sequence[Line]) -> _Body:
             break
     kept = tuple(band for band in bands if rows and band.number < rows[-1].line)
     return _Body(tuple(rows), kept, used, cut)
+
+
+def _named_whole(rows: tuple[Row, ...]) -> tuple[Row, ...]:
+    """The rows, a bracket behind most of their names as a part of these: ``S (38-39) 93-97``."""
+    behind = sum(row.parts[0].text.startswith("(") for row in rows)
+    if behind * 2 <= len(rows):
+        return rows
+    return tuple(
+        replace(row, name=f"{row.name} {row.parts[0].text}", parts=row.parts[1:])
+        if row.parts[0].text.startswith("(")
+        else row
+        for row in rows
+    )
 
 
 def _may_be_row(text: str) -> bool:
@@ -123,10 +140,16 @@ def _name_sizes(rows: Sequence[Row], heads: Heads) -> bool:
     named = read_heading(heads.texts[0]).role is Role.LABEL
     if told * 2 < len(names) and not named:
         return False
+    if any(map(_is_measure, names)):
+        return False
     short = all(len(name) <= _LONGEST_NAME and name[0].isalnum() for name in names)
     apart = len({(row.name, row.parts) for row in rows}) == len({row.name for row in rows})
     rising = rises(list(dict.fromkeys(filter(is_value, names))))
     return short and apart and rising and not any(name.endswith((".", ":")) for name in names)
+
+
+def _is_measure(name: str) -> bool:
+    return read_label(name) is None and read_heading(name).role is Role.MEASURE
 
 
 def _laid(
