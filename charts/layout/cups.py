@@ -81,10 +81,21 @@ def are_cups(texts: Sequence[str]) -> bool:
 
 
 def with_cup(size: At, cup: str) -> At:
-    """The cell of a size named with its cup too: 75B, S A-C; a bracket behind the number goes."""
+    """The cell of a size named with its cup too: 75B, S A-C; a bracket behind the number goes.
+
+    A size that ends in its cup has its name already.
+    """
     name = _BRACKET.sub("", size.text.strip())
+    if _ends_in(size.text, cup):
+        return size
     joint = "" if _PLAIN_NUMBER.fullmatch(name) and cup.isalpha() else " "
     return replace(size, cell=replace(size.cell, text=f"{name}{joint}{cup}"))
+
+
+def _ends_in(name: str, cup: str) -> bool:
+    """Whether the cup stands behind the number of a size: 75 B, 80-D, 34/75B, 36 (C)."""
+    own = re.search(rf"(?<=\d)[\s/(-]*({_CUP})\s*\)?\s*$", clean(name), re.IGNORECASE)
+    return own is not None and own[1].casefold() == cup.casefold()
 
 
 def with_cups(fields: Sequence[Field]) -> list[Field]:

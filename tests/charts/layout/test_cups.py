@@ -180,3 +180,16 @@ def test_sizes_inside_a_grid_of_girths_and_cups() -> None:
     )
     assert values(reading)["70D chest"] == (86, 88)
     assert len(values(reading)) == 6
+
+
+def test_a_size_that_ends_in_its_cup_is_not_given_it_again() -> None:
+    reading = table(
+        """
+        Größe | Brust (cm) | Körbchen
+        75 A | 86-88 | A
+        80-B | 93-95 | B
+        34DD (75 E) | 99-101 | E
+        85 | 97-99 | A
+        """
+    )
+    assert set(values(reading)) == {"75 A chest", "80-B chest", "34DD chest", "85A chest"}
