@@ -77,7 +77,7 @@ def with_basis(columns: Sequence[Column], around: Surroundings) -> list[Column]:
             found.append(_asked(likely, around, said.words))
         elif beside_sides(column, around) and column.dimension in _ASKED_BESIDE:
             found.append(_asked(replace(resolved, basis=column.basis), around))
-        elif resolved.basis is Basis.UNKNOWN and resolved.garment_sign:
+        elif _sounds_made(resolved) and not _is_a_length(resolved):
             found.append(_asked(resolved, around))
         elif resolved.basis is Basis.UNKNOWN and column.dimension in _GIRTHS and beside_a_body:
             likely = _of_tolerances(resolved, toleranced=toleranced)
@@ -104,6 +104,15 @@ def _of_a_garment(columns: Sequence[Column]) -> bool:
     measures = {column.dimension for column in columns if column.basis is not Basis.BODY}
     length = any(one.garment_sign and one.dimension is Dimension.OTHER for one in columns)
     return length and measures >= _OF_A_GARMENT
+
+
+def _sounds_made(column: Column) -> bool:
+    """A word by which garments are measured, where nothing says whose measure it is."""
+    return column.basis is Basis.UNKNOWN and column.garment_sign
+
+
+def _is_a_length(column: Column) -> bool:
+    return column.dimension is Dimension.OTHER and not column.field.heading.across
 
 
 def _in_doubt(column: Column, around: Surroundings) -> Column:

@@ -344,3 +344,15 @@ def test_measure_your_body_makes_no_breadth_of_a_shirt_the_bodys() -> None:
     bases = {one.dimension: one.basis for size in chart.sizes for one in size.ranges}
     assert bases[Dimension.CHEST] is Basis.BODY
     assert bases[Dimension.OTHER] is not Basis.BODY
+
+
+@pytest.mark.parametrize("heading", ["Longueur", "Longitud", "Comprimento", "Lunghezza", "Largo"])
+def test_a_length_that_nothing_is_measured_by_is_not_asked_whose_it_is(heading: str) -> None:
+    reading = table(f"EU | UK | {heading} (cm)\n38 | 5 | 24.2\n39 | 6 | 24.9\n40 | 6.5 | 25.5")
+    assert questions(reading) == []
+
+
+@pytest.mark.parametrize("heading", ["Largeur", "Ancho", "Largura", "Larghezza"])
+def test_a_breadth_without_a_name_is_asked_whose_it_is(heading: str) -> None:
+    reading = table(f"EU | {heading} (cm)\nS | 49\nM | 52\nL | 55")
+    assert "basis-doubtful" in questions(reading)
