@@ -32,7 +32,7 @@ def without_doubles(columns: Sequence[Filled], around: Surroundings) -> list[Fil
         first = next((other for other in found if _same(other.column, one.column)), None)
         if first is None or one.column.dimension is Dimension.OTHER:
             found.append(one)
-        elif not _agree(first, one):
+        elif not _agree(first, one) and not _all_doubted(one):
             found[found.index(first)] = _asked(first, one, around)
     return found
 
@@ -60,6 +60,12 @@ def _same(first: Column, second: Column) -> bool:
         second.basis,
         second.band,
     )
+
+
+def _all_doubted(one: Filled) -> bool:
+    """Whether no figure was stored and each is asked about: it is no second of its measure."""
+    values = one.ranges.values()
+    return bool(values) and all(each.kind is Kind.UNREAD and each.findings for each in values)
 
 
 def _agree(first: Filled, second: Filled) -> bool:

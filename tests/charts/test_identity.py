@@ -19,6 +19,8 @@ from charts.importer import read_bytes
         ("Heidevlok, bodyprotector volwassenen (unisex)", "Heidevlok"),
         ("Størrelsesskema", ""),
         ("Guide des tailles", ""),
+        ("Guía de tallas para mujer", ""),
+        ("Maattabel voor heren", ""),
         ("Tailles femme", ""),
         ("Please measure over light clothing and choose the larger one", ""),
         ("Measure the chest at its widest.", ""),

@@ -37,3 +37,15 @@ def test_two_girths_under_one_word_are_no_height() -> None:
     reading = table(CHILDREN.format(one="Taille (cm)", two="Taille (cm)").replace("1", ""))
     assert "6-7 ans height" not in values(reading)
     assert questions(reading)
+
+
+def test_a_second_column_that_can_be_no_such_measure_leaves_the_first_alone() -> None:
+    reading = table("Size | Hip (cm) | Hip (cm)\n4 | 68 | 12.5\n6 | 72 | 13.5\n8 | 76 | 14.5")
+    assert values(reading)["6 hip"] == 72
+    assert questions(reading) == ["impossible"]
+    assert asked_at(reading, "impossible") == []
+
+
+def test_two_columns_that_can_both_be_the_measure_are_asked_about() -> None:
+    reading = table("Size | Hip (cm) | Hip (cm)\n4 | 68 | 80\n6 | 72 | 84\n8 | 76 | 88")
+    assert asked_at(reading, "column-unused") == ["B2", "B3", "B4"]
