@@ -6,6 +6,7 @@ sentences. Where the separators are lost a line stays one cell, and a question i
 
 from __future__ import annotations
 
+from functools import lru_cache
 from typing import Final
 
 from charts.findings import FindingLog
@@ -24,7 +25,7 @@ from charts.readers.captured.size_blocks import size_block_table
 from charts.readers.captured.sizes_behind import sizes_behind_table
 from charts.readers.captured.told import told_table
 from charts.readers.captured.value_runs import is_cell_value
-from charts.readers.delimited import parsed_rows, separator_of
+from charts.readers.delimited import evenly_separated, parsed_rows, separator_of
 from charts.readers.source import MARKDOWN_ENDINGS, PASTED, TEXT_ENDINGS, Claim, Reader, Source
 from charts.readers.spaced_letters import closed_up
 from charts.sheet import Addressing, Sheet
@@ -66,10 +67,13 @@ def _claims(source: Source) -> Claim:
     return Claim.LIKELY
 
 
+@lru_cache(maxsize=2)  # asked when the reader claims a text and when it opens it
 def _holds_prose(text: str) -> bool:
     """Whether sentences are the rows: their bars and commas would look like separators."""
     if text.count("\t") >= text.count("\n"):
         return False  # columns parted by tabs are no sentences
+    if evenly_separated(text[:20_000]):
+        return False
     lines = narrowed(numbered(text[:20_000])[:_FIRST_LINES])
     return any(find(lines[at:]) is not None for at in range(len(lines)) for find in _WITH_COMMAS)
 
