@@ -8,9 +8,11 @@ from dataclasses import dataclass, replace
 from typing import Final
 
 from charts.dimensions import Role
+from charts.headings.bands import names_adults
 from charts.layout.looks import Look, look
 from charts.layout.view import At, View
 from charts.sheet import Sheet
+from charts.size_labels import LabelKind
 
 # What a shop says of a file in a cell of its own, with the answer in the cell beside it.
 _FILE_WORDS: Final = frozenset(
@@ -167,10 +169,17 @@ def _groups(view: View, number: int, at: At) -> bool:
     return look(at.text).heading.role in {Role.MEASURE, Role.LOW_END, Role.HIGH_END}
 
 
+def _grown_ups(one: Look) -> bool:
+    """``Adults`` alone: who wears the sizes below, though no band of their own."""
+    label = one.label
+    worded = label is not None and label.kind is LabelKind.WORD and not label.also
+    return worded and names_adults(one.text)
+
+
 def _labels_a_row(view: View, number: int, at: At) -> bool:
     """A size whose values are all blank, between rows that are sizes: no title."""
     one = look(at.text)
-    if not (one.sure_label or one.value) or one.band is not None:
+    if not (one.sure_label or one.value) or one.band is not None or _grown_ups(one):
         return False
     if one.length is not None and len(one.text) > 2:
         return False

@@ -10,6 +10,7 @@ from collections.abc import Collection
 from typing import Final
 
 from charts.dimensions import Role
+from charts.headings.bands import names_adults
 from charts.identity import own_words
 from charts.layout.false_friends import measures_of
 from charts.layout.fields import Field, FieldKind
@@ -38,7 +39,8 @@ def only_of_a_section(title: str) -> bool:
     """Whether a title says what is measured, the body or which garment, and not for whom."""
     one = look(title)
     of_what = one.heading.basis is not Basis.UNKNOWN and one.heading.dimension is None
-    return (of_what or not own_words(title)) and one.band is None and not one.sentence
+    nobody = one.band is None and not names_adults(title)
+    return nobody and (of_what or not own_words(title)) and not one.sentence
 
 
 def named_above(alone: Frame, together: Frame, rows: Collection[int], before: Frame | None) -> bool:
