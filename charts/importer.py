@@ -17,6 +17,7 @@ from charts.checks.left_cells import say_left_cells, say_unread_sheet
 from charts.checks.left_over import say_left_over
 from charts.checks.lost_in_layout import say_lost_in_layout
 from charts.checks.measures_in_names import say_measures_in_names
+from charts.checks.one_person import people_left_out
 from charts.checks.printed import compared_with_page
 from charts.checks.whole import checked
 from charts.columns.band_scope import names_of_source, names_of_tables
@@ -127,7 +128,7 @@ def _read(
         else SheetReading(sheet)
         for sheet, names in zip(sheets, names_of_source(sheets), strict=True)
     )
-    charts = [chart for one in found for chart in one.charts]
+    charts = people_left_out([chart for one in found for chart in one.charts], log)
     without = [one.sheet for one in found if one.laid and one.sheet.cells and not one.charts]
     if not found or any(one.laid for one in found):
         _say_nothing_found(charts, without, name, log)
