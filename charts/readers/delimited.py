@@ -12,6 +12,7 @@ import re
 from collections import Counter
 from collections.abc import Sequence
 from dataclasses import dataclass
+from itertools import pairwise
 from typing import Final, Literal
 
 from charts.findings import FindingLog
@@ -41,11 +42,14 @@ _NAME_BEHIND: Final = re.compile(
 _LISTED: Final = re.compile(r",\s+(?=[^\W\d_])|\s(?:[/+&]|and|und|et|en|e|y)\s")
 _WORD: Final = re.compile(r"[^\W\d_]{3,}")
 _FEW_WORDS: Final = 3
+_FEWEST_EVEN: Final = 3
 _SAMPLE: Final = 60_000
 _LEAST_SCORE: Final = 0.12
 _WIDE_BLANK: Final = re.compile(r"\S[ \u00a0]{2,}(?=\S)")
 _LAST_COMMA: Final = re.compile(r",[ \t]*$", re.MULTILINE)
 _DECIMAL_COMMA: Final = re.compile(r"(?<=\d),(?=\d)")
+_QUOTED: Final = re.compile(r'(?:^|(?<=[;,|]))"((?:[^"\n]|""){3,400})"(?=([;,|])|$)', re.MULTILINE)
+"""A field in quotation marks with the separator behind it."""
 _TORN_RANGE: Final = re.compile(r"(?<!\d)\d{2,3}, \d\s?[-–]\s?\d{2,3}, \d(?!\d)")
 """A range whose decimal commas a scan has torn off: ``143, 0-154, 9``; no cell is ``0-154``."""
 
@@ -85,10 +89,49 @@ def separator_of(text: str) -> str | None:
     sample = text[: end or _SAMPLE]
     present = [separator for separator in _SEPARATORS if separator in sample]
     scored = [(_score(_quietly_parsed(sample, one)), one) for one in present]
-    best, separator = max(scored, key=lambda pair: pair[0], default=(0.0, ""))
+    best, separator = max(
+        scored, key=lambda pair: (*_told_by_signs(sample, *pair), pair[0]), default=(0.0, "")
+    )
     if separator == "," and (_parted_by_blanks(sample) or len(_TORN_RANGE.findall(sample)) > 1):
         return None
     return separator if best > _LEAST_SCORE else None
+
+
+def _told_by_signs(sample: str, score: float, separator: str) -> tuple[bool, bool]:
+    """Whether a separator is a tab, or stands in quotation marks that only it makes needful.
+
+    Nobody types a tab into a cell, and a program puts a cell in quotation marks for the sake of
+    the separator within it. Commas and semicolons of the cells may be as even as the rows are.
+    """
+    if score <= _LEAST_SCORE:
+        return False, False
+    return separator == "\t", any(
+        separator in found[1] and found[2] in {None, separator}
+        for found in _QUOTED.finditer(sample)
+    )
+
+
+def evenly_separated(text: str) -> bool:
+    """Whether commas, semicolons or bars part the rows of a text as a program writes them.
+
+    No blank stands beside them, all rows are equally wide, and they are no decimal commas.
+    """
+    separator = separator_of(text)
+    if separator is None:
+        return False
+    rows = [row.fields for row in parsed_rows(text, separator)]
+    wide = [row for row in rows if sum(map(_filled, row)) > 1]
+    widths = {len(row) for row in wide}
+    if len(wide) < _FEWEST_EVEN or len(widths) > 1 or min(widths) < _FEWEST_EVEN:
+        return False
+    if any(field != field.strip() for row in wide for field in row):
+        return False
+    return any(not _joins_figures(row) for row in wide)
+
+
+def _joins_figures(row: Sequence[str]) -> bool:
+    """Whether a separator of the row stands between two figures: it may be a decimal comma."""
+    return any(a[-1:].isdigit() and b[:1].isdigit() for a, b in pairwise(row))
 
 
 def _parted_by_blanks(sample: str) -> bool:
@@ -133,7 +176,7 @@ def _ends_inside_quotes(text: str, separator: str) -> bool:
 
 
 def _quoted_words(rows: Sequence[Row], separator: str) -> frozenset[int]:
-    """The lines with several words in quotation marks and the separator between them.
+    """The lines with words in quotation marks and the separator between them: several, or all.
 
     They are no row torn by an inch mark, however many parts they would have.
     """
@@ -141,7 +184,9 @@ def _quoted_words(rows: Sequence[Row], separator: str) -> frozenset[int]:
         row.line
         for row in rows
         for field in row.fields
-        if separator in field and "\n" not in field and len(_WORD.findall(field)) > _FEW_WORDS
+        if separator in field
+        and "\n" not in field
+        and (len(row.fields) == 1 or len(_WORD.findall(field)) > _FEW_WORDS)
     )
 
 

@@ -6,7 +6,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from charts.readers.delimited import separator_of
+from charts.readers.delimited import evenly_separated, parsed_rows, separator_of
 from charts.sheet import Addressing
 from tests.charts.readers.reading import read, rows_of
 
@@ -63,6 +63,11 @@ def test_a_quoted_field_may_run_over_lines_and_rows_know_their_line() -> None:
     assert found.line_of_row == {0: 1, 1: 2, 2: 4}
 
 
+def test_a_price_in_quotation_marks_above_a_chart_is_one_field() -> None:
+    text = 'Colete Vento\n"R$ 329,00 R$ 279,00 em 5x"\nTamanho,Busto,Peso\nP,82-88,45-55\nM,88-96,55-70\n'
+    assert [len(row.fields) for row in parsed_rows(text, ",")] == [1, 1, 3, 3, 3]
+
+
 def test_inch_marks_are_no_quotation_marks() -> None:
     text = 'Size\tChest\tWaist\nS\t34"-36"\t28"\nM\t"38-40\t32"\nL\t42"\t36"\n'
     assert read(text).rows()[2] == ["M", '"38-40', '32"']
@@ -107,3 +112,36 @@ def test_any_even_table_comes_back_as_it_was(
     rows = [["Size", "Chest", "Height"]]
     rows += [[str(at), f"{a}-{b}", str(c)] for at, (a, b, c) in enumerate(numbers, start=1)]
     assert rows_of(read(joined(rows, separator)).sheet) == rows
+
+
+def test_a_tab_separates_however_many_commas_the_cells_hold() -> None:
+    rows = [
+        ["Small, 4-9", "", "", ""],
+        ["Sizes, EU", "S", "M", "L"],
+        ["Waist, cm", "52-57", "57-62", "59-64"],
+        ["Big, 12+", "", "", ""],
+        ["Waist, cm", "72-77", "77-82", "103+"],
+    ]
+    assert separator_of(joined(rows, "\t")) == "\t"
+
+
+def test_the_separator_within_quotation_marks_is_the_one_of_the_file() -> None:
+    head = 'Size,"Chest, cm","Heights, cm"\n'
+    rows = '44;46,88-92,"158-164, 170-176"\n48;50,96-100,"158-164, 176"\n'
+    assert separator_of(head + rows) == ","
+
+
+def test_even_rows_of_a_table_are_no_sentences() -> None:
+    rows = [
+        ["Size", "Baby", "Junior", "Adult L"],
+        ["Weight", "less than 15 kg", "over 30 kg up to 45 kg", "70 kg+"],
+        ["Chest", "up to 55 cm", "60-80 cm", "100 cm and above"],
+    ]
+    found = read(joined(rows, ","), "vest.csv")
+    assert found.rows() == rows
+    assert found.sheet.addressing is Addressing.PLAIN
+
+
+def test_sentences_with_commas_are_no_even_rows() -> None:
+    assert not evenly_separated("S: chest 88 cm, waist 70, hip 94\nM: chest 92, waist 74, hip 98\n")
+    assert not evenly_separated("S 34,5 36,5\nM 38,5 40,5\nL 42,5 44,5\n")
