@@ -7,6 +7,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from decimal import Decimal
 
+from charts.columns.beside_masses import heights_beside_masses
 from charts.columns.fitting import (
     all_masses,
     fits,
@@ -299,6 +300,9 @@ def _unnamed(column: Column, around: Surroundings) -> Column:
     if between_heights(column.field, around):
         heights = replace(column, dimension=Dimension.HEIGHT)
         return _asked(heights, [Dimension.HEIGHT, Dimension.OTHER], around, around.table.area)
+    if heights_beside_masses(column.field, around):
+        heights = replace(column, dimension=Dimension.HEIGHT)
+        return _asked(heights, [Dimension.HEIGHT, Dimension.OTHER], around)
     titled = named_around(around) if lone and _silent(column) else None
     alone = len(around.table.of(FieldKind.VALUES)) == 1
     other = noted(around) or (alone and titled)

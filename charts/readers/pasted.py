@@ -24,6 +24,7 @@ from charts.readers.captured.sheet import LineSheet, laid_out
 from charts.readers.captured.size_blocks import size_block_table
 from charts.readers.captured.sizes_behind import sizes_behind_table
 from charts.readers.captured.told import told_table
+from charts.readers.captured.unnamed_values import unnamed_values_table
 from charts.readers.captured.value_runs import is_cell_value
 from charts.readers.delimited import evenly_separated, parsed_rows, separator_of
 from charts.readers.source import MARKDOWN_ENDINGS, PASTED, TEXT_ENDINGS, Claim, Reader, Source
@@ -37,6 +38,7 @@ _RULE: Final = frozenset("-:=+ ")
 _WITH_COMMAS: Final = (
     size_block_table,
     bracketed_size_table,
+    unnamed_values_table,
     sizes_behind_table,
     run_on_size_table,
     listed_across_table,

@@ -59,3 +59,18 @@ def test_a_place_to_measure_to_makes_no_open_end_of_an_unknown_measure() -> None
 def test_both_ends_of_an_unknown_measure_stay_a_range() -> None:
     reading = table("Size | Zorbo from | Zorbo to | Chest (cm)\nS | 20 | 24 | 84\nM | 24 | 28 | 88")
     assert values(reading)["S other"] == (20, 24)
+
+
+def test_nameless_lengths_beside_weights_are_heights_and_asked_about() -> None:
+    reading = table(
+        "S | 159-167 cm | 51-59 kg\nM | 167-174 cm | 59-68 kg\nL | 174-182 cm | 68-80 kg"
+    )
+    assert values(reading)["M height"] == (167, 174)
+    assert asked_at(reading, "heading-two-readings") == ["B1", "B2", "B3"]
+
+
+def test_beside_a_height_of_its_own_a_nameless_length_is_none() -> None:
+    rows = ("S | 159-167 | 160 cm | 51-59", "M | 167-174 | 168 cm | 59-68")
+    reading = table("\n".join(("Size | Height (cm) | | Weight (kg)", *rows)))
+    assert "heading-unknown" in questions(reading)
+    assert values(reading)["M height"] == (167, 174)

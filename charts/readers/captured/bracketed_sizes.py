@@ -27,6 +27,7 @@ _PARTING: Final = re.compile(
 )
 _PARTS: Final = re.compile(r"\s*[;|]\s*|,\s+(?=[^\W\d_])|\s+/\s+(?=[^\W\d_]{3})")
 _MASS: Final = re.compile(r"\d\s?(?:kgs?|kilos?|lbs?|pounds?|кг)\b", re.IGNORECASE)
+_LENGTH: Final = re.compile(r"\d\s?(?:cm|mm|m|in(?:ch(?:es)?)?|ft|feet)\b|[\"'”″’′]", re.IGNORECASE)
 _PREPOSITION: Final = re.compile(r"\s(?:in|en|em|i|w)\Z")
 _END: Final = " .;,"
 _LONGEST: Final = 600
@@ -128,7 +129,7 @@ def _label(text: str) -> tuple[str, str]:
 def _pairs(text: str) -> tuple[tuple[str, str], ...]:
     """The mass that a bracket gives, or its measures by their names; none for anything else."""
     if is_value(text):
-        return (("", text),) if _MASS.search(text) else ()
+        return (("", text),) if _MASS.search(text) and not _LENGTH.search(text) else ()
     pairs = [pair_of(part.strip()) for part in _PARTS.split(text) if part.strip()]
     named = [pair for pair in pairs if pair is not None and pair[0]]
     known = all(may_measure(name) for name, _ in named)

@@ -44,6 +44,7 @@ from charts.readers.captured.sizes_below import sizes_below_table
 from charts.readers.captured.strokes import stroke_table
 from charts.readers.captured.told import told_table
 from charts.readers.captured.told_order import told_order_table
+from charts.readers.captured.unnamed_values import unnamed_values_table
 from charts.readers.captured.value_runs import is_size, values_in
 from charts.readers.captured.values import is_glued
 from charts.readers.captured.wide_sizes import wide_sizes_table
@@ -93,6 +94,7 @@ _FINDERS: Final[tuple[Callable[[Sequence[Line]], LineTable | None], ...]] = (
     listed_table,
     size_block_table,
     bracketed_size_table,
+    unnamed_values_table,
     sizes_behind_table,
     run_on_size_table,
     listed_across_table,
