@@ -17,6 +17,8 @@ _INNER: Final = re.compile(
     r"(?<=[^\W\d_A-Z])(?=[A-ZÀ-ÖØ-Þ])|(?<=[^\W\d_])(?=\d)|(?<=\d)(?=[^\W\d_])"
 )
 """Borders within a word of a file's name: sizesKids, Damen2024."""
+_TURKISH: Final = re.compile(r"[ğĞıİşŞ]")
+_HEIGHT_IN_TURKISH: Final = re.compile(r"\bboy\b", re.IGNORECASE)
 _WORD: Final = re.compile(r"[^\W\d_]+(?:['’][^\W\d_]+)*['’]?")
 CHILDREN: Final = frozenset({"girls", "boys", "kids", "baby"})
 _MASCULINE: Final = frozenset({"boys", "kids"})
@@ -26,9 +28,15 @@ _MASCULINE: Final = frozenset({"boys", "kids"})
 @lru_cache(maxsize=16384)
 def read_band(text: str) -> str | None:
     """The band ``text`` names: women, men, girls, boys, kids, baby, unisex; or None."""
-    plain = clean(text[:_LONGEST])
+    plain = _plain(text)
     apart = _INNER.sub(" ", plain)
     return _band_in(normal(plain)) or (_band_in(normal(apart)) if apart != plain else None)
+
+
+def _plain(text: str) -> str:
+    """A text without its marks, and in Turkish without the word for a height, ``boy``."""
+    plain = clean(text[:_LONGEST])
+    return _HEIGHT_IN_TURKISH.sub(" ", plain) if _TURKISH.search(plain) else plain
 
 
 def band_of(hits: Iterable[Hit]) -> str | None:
@@ -54,7 +62,7 @@ def bands_named(text: str) -> frozenset[str]:
 
     A masculine for all children is that of boys beside girls; "unisex" is a band of its own.
     """
-    plain = clean(text[:_LONGEST])
+    plain = _plain(text)
     words = _WORD.findall(_INNER.sub(" ", plain).replace("_", " "))
     found = {band for word in words if (band := read_band(word)) is not None}
     whole = read_band(text)

@@ -8,6 +8,7 @@ from __future__ import annotations
 import pytest
 
 from charts.dimensions import read_band, read_heading
+from charts.headings.bands import bands_named
 from charts.importer import read_bytes
 from tests.charts.read_text import table
 
@@ -162,3 +163,11 @@ def test_a_file_named_for_children_holds_for_their_heights() -> None:
     text = "Size,Height (cm),Weight (kg)\nS,104-116,18-22\nM,116-128,22-28\n"
     (chart,) = read_bytes(text.encode(), "vests_kids.csv").charts
     assert chart.band == "kids"
+
+
+@pytest.mark.parametrize(
+    "text", ["Boy ve kiloya göre seçin, kısa iseniz küçük alın", "Boy kilo tablosu", "Boy ve Kilo"]
+)
+def test_a_height_in_turkish_is_no_boy(text: str) -> None:
+    assert read_band(text) is None
+    assert bands_named(text) == frozenset()
