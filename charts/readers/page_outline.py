@@ -18,6 +18,7 @@ from charts.sheet import Addressing, Cell, Sheet
 
 _LONGEST_WORDS: Final = 600
 _MOST_WORDS: Final = 12
+_MOST_NAMES: Final = 3
 _LONGEST_TITLE: Final = 60
 _FOOTNOTE: Final = re.compile(r"\s*(?:\*|†|‡|[¹²³⁴⁵⁶⁷⁸⁹]|\(?\d\)|\d\s)")
 
@@ -80,6 +81,15 @@ class _Section:
         self.words = [one for one in self.words if not _is_above(one, heading)]
         return given
 
+    def bare_names(self, last: Entry) -> list[Entry]:
+        """The names of a section of which nothing but ``last``, a name, has been said.
+
+        ``Women's wetsuits`` and, in letters as large, ``All sizes in inches``: the second names
+        no other part of the page, both name what follows.
+        """
+        bare = all(one.part is Part.HEADING for one in self.words)
+        return self.words[-_MOST_NAMES:] if bare and last is self.words[-1] else []
+
 
 def sheets_of(entries: Sequence[Entry]) -> tuple[Sheet, ...]:
     """A sheet for every table of the outline, numbered in its order: ``table 2!C4``."""
@@ -93,7 +103,7 @@ def sheets_of(entries: Sequence[Entry]) -> tuple[Sheet, ...]:
         if entry.part is Part.HEADING:
             above = [one for section in sections for one in section.given_up_to(entry)]
             while len(sections) > 1 and sections[-1].level >= entry.level:
-                sections.pop()
+                above = [*sections.pop().bare_names(entries[at - 1]), *above]
             sections.append(_Section(entry.level, [*above, entry]))
         elif entry.part is Part.WORDS and at >= spoken_for:
             sections[-1].words.append(entry)

@@ -64,7 +64,8 @@ def test_a_quoted_field_may_run_over_lines_and_rows_know_their_line() -> None:
 
 
 def test_a_price_in_quotation_marks_above_a_chart_is_one_field() -> None:
-    text = 'Colete Vento\n"R$ 329,00 R$ 279,00 em 5x"\nTamanho,Busto,Peso\nP,82-88,45-55\nM,88-96,55-70\n'
+    titles = 'Colete Vento\n"R$ 329,00 R$ 279,00 em 5x"\n'
+    text = titles + "Tamanho,Busto,Peso\nP,82-88,45-55\nM,88-96,55-70\n"
     assert [len(row.fields) for row in parsed_rows(text, ",")] == [1, 1, 3, 3, 3]
 
 

@@ -112,6 +112,16 @@ def test_headings_hold_down_to_the_next_of_their_level() -> None:
     assert men.context == ("Shop", "Vests", "All figures in cm.", "Men", "New cut")
 
 
+def test_headings_of_one_level_that_follow_each_other_name_the_same_part() -> None:
+    body = (
+        f"<h3>Girls</h3><h3>All sizes in inches</h3><table>{CHART}</table>"
+        f"<h3>Boys</h3><p>See below.</p><h3>Vests</h3><table>{CHART}</table>"
+    )
+    girls, other = read(page(body), "a.html").sheets
+    assert girls.context == ("Shop", "Girls", "All sizes in inches")
+    assert other.context == ("Shop", "Vests")
+
+
 def test_a_sentence_in_a_part_of_the_page_holds_for_the_tables_of_that_part_only() -> None:
     body = (
         f"<h1>Vests</h1><section><p>Body</p><h2>Sizes</h2><table>{CHART}</table><p>in cm</p>"
