@@ -109,8 +109,11 @@ def _is_heading_row(looks: Sequence[Look]) -> bool:
 
 
 def _labels_after_a_name(looks: Sequence[Look]) -> bool:
-    """``Size | S | M | L``: a row of a table whose sizes run across, read the wrong way."""
-    return len(looks) > 1 and all(one.wordy_label for one in looks[1:])
+    """``Size | S | M | L``: a row of a table whose sizes run across, read the wrong way.
+
+    A name with a unit is none of them: ``Länge (cm)`` measures, ``Länge`` may be a long size.
+    """
+    return len(looks) > 1 and all(one.wordy_label and one.heading.unit is None for one in looks[1:])
 
 
 def heads_of(view: View, column: int, rows: int) -> tuple[At, ...]:

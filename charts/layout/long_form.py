@@ -71,8 +71,10 @@ def _sizes_above(names: Field, values: Sequence[Field]) -> bool:
     """``Women | Chest | 82-86 | 87-91`` below S and M: the sizes run across."""
     if all(look(one.printed_heading).label for one in values):
         return True
+    if names.cells[:1] != ((),):  # no row at all, or one that names its measure
+        return False
     first = [one.cells[0][0].text if one.cells[0] else "" for one in values]
-    return not names.cells[0] and all(look(text).label for text in first)
+    return all(look(text).label for text in first)
 
 
 def _one_dimension(names: Field) -> bool:

@@ -154,3 +154,17 @@ def test_one_size_stands_beside_numbered_points_of_measure() -> None:
     found = {value.heading: (value.value, value.tolerance) for value in ranges(reading)}
     assert [float(one[0] or 0) for one in found.values()] == [45.5, 103, 73]
     assert [float(one[1] or 0) for one in found.values()] == [0.2, 0.5, 0.4]
+
+
+@pytest.mark.parametrize("length", ["Länge (cm)", "Long (cm)"])
+def test_a_length_with_its_unit_is_no_long_size_below_a_blank_corner(length: str) -> None:
+    reading = table(
+        f"""
+        | Brust (cm) | {length}
+        S | 97-102 | 71
+        M | 102-107 | 73
+        L | 107-112 | 76
+        """
+    )
+    found = values(reading)
+    assert [found[f"{size} chest"] for size in "SML"] == [(97, 102), (102, 107), (107, 112)]

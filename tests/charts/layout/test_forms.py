@@ -786,3 +786,10 @@ def test_a_part_without_names_below_a_grid_is_read_by_itself_and_asked_about() -
     below = [value for value in ranges(reading) if int(value.place[1:]) > 4]
     assert below
     assert all(value.findings for value in below)
+
+
+def test_rows_that_all_could_be_headings_are_no_crash() -> None:
+    """Five rows of names and ends, a figure behind each: nothing is left below the headings."""
+    measured = [("XS", "Torace"), ("XS", "Vita"), ("S", "Torace"), ("S", "Vita"), ("M", "Torace")]
+    rows = [f"Taglia {size},Misura {name},Da (cm) 80,A (cm) 86" for size, name in measured]
+    assert not read_bytes("\n".join(rows).encode(), "chart.csv").charts
