@@ -20,6 +20,7 @@ from charts.readers.captured.marks import without_marks
 from charts.readers.captured.prose import prose_table
 from charts.readers.captured.run_on_sizes import run_on_size_table
 from charts.readers.captured.series import series_table
+from charts.readers.captured.shared_words import shared_words_table
 from charts.readers.captured.sheet import LineSheet, laid_out
 from charts.readers.captured.size_blocks import size_block_table
 from charts.readers.captured.sizes_behind import sizes_behind_table
@@ -42,6 +43,7 @@ _WITH_COMMAS: Final = (
     sizes_behind_table,
     run_on_size_table,
     listed_across_table,
+    shared_words_table,
     prose_table,
     bracket_table,
     series_table,

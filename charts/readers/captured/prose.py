@@ -23,7 +23,9 @@ from charts.readers.captured.said import (
     unbulleted,
 )
 from charts.readers.captured.size_names import size_line
+from charts.readers.captured.value_runs import is_size
 from charts.readers.captured.values import is_glued, is_value
+from charts.size_labels import without_word_for_size
 
 _SENTENCE: Final = re.compile(
     r"\s*(?P<label>[^=:.]{1,20}?)\s*[=:]\s*(?P<value>[<>≤≥~]?\s*\d[^=:]*?)"
@@ -208,10 +210,20 @@ def _table(said: Sequence[Said], used: int) -> LineTable:
 
 
 def common_head(labels: Sequence[str]) -> tuple[str, list[str]]:
-    """``Talla S``, ``Talla M``: the word that all labels begin with is the column's heading."""
+    """``Talla S``, ``Talla M``: the word that all labels begin with is the column's heading.
+
+    ``UK 8`` keeps what it begins with: that is no word for sizes, nor for those who wear them.
+    """
     words = [label.split() for label in labels]
+    if read_heading(words[0][0]).role is not Role.BAND and all(map(_is_whole, labels)):
+        return "", list(labels)
     first = {split[0].lower() for split in words}
     several = len(labels) > 1 or read_heading(words[0][0]).role is Role.LABEL
     if len(first) == 1 and several and all(len(split) > 1 for split in words):
         return words[0][0], [" ".join(split[1:]) for split in words]
     return "", list(labels)
+
+
+def _is_whole(label: str) -> bool:
+    """Whether a label is a size and begins with no word for sizes."""
+    return is_size(label) and without_word_for_size(label) == label

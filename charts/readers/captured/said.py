@@ -48,6 +48,8 @@ _ARROWS_AND_COMMAS: Final = frozenset(",;→⇒➔➜►")
 _ALL_IN_BRACKETS: Final = re.compile(r"(?P<label>[^():]{1,28}?)\s*\((?P<parts>[^()]{8,200})\)[.;]?")
 """A size and all its measures: ``Men's XS (Half chest: 47 cm, Length: 67 cm)``."""
 _FEWEST_IN_BRACKETS: Final = 2
+_SEVERAL: Final = re.compile(r"\d[^\d,]*,\s[^\d,]*\d[^,]*,\s")
+"""Three figures between commas and blanks are a list: ``2 years 54, 3 years 56, 4 years 58``."""
 MONEY: Final = re.compile(r"[€$£¥]|\b(?:EUR|USD|GBP|CHF|PLN|SEK|DKK|NOK)\b|\d{5}")
 """Prices, and numbers of pieces or articles: no chart's figures are so long."""
 LONGEST_LABEL: Final = 28
@@ -136,6 +138,8 @@ def _all_in_brackets(text: str, number: int) -> Said | None:
 
 def pair_of(part: str) -> tuple[str, str] | None:
     """``Chest: 86-91 cm`` or ``86-91 cm chest`` as a name and its value; None for neither."""
+    if _SEVERAL.search(part):
+        return None
     if is_value(part):
         return "", part
     first = _NAME_FIRST.fullmatch(part)

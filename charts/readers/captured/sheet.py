@@ -38,6 +38,7 @@ from charts.readers.captured.runs import run_below_sizes, run_table
 from charts.readers.captured.sentences import sentence_table
 from charts.readers.captured.series import series_table
 from charts.readers.captured.shared_out.table import shared_table
+from charts.readers.captured.shared_words import shared_words_table
 from charts.readers.captured.size_blocks import size_block_table
 from charts.readers.captured.sizes_behind import sizes_behind_table
 from charts.readers.captured.sizes_below import sizes_below_table
@@ -99,6 +100,7 @@ _FINDERS: Final[tuple[Callable[[Sequence[Line]], LineTable | None], ...]] = (
     run_on_size_table,
     listed_across_table,
     told_order_table,
+    shared_words_table,
     stroke_table,
     arranged_table,
     series_table,

@@ -226,3 +226,7 @@ def test_abbreviations_end_no_value_of_a_series() -> None:
 def test_words_in_brackets_that_are_no_measures_are_no_row() -> None:
     text = "Kids S (colour: 62 red, weight in stock 44)\nKids M (colour: 68 red, weight 47)\n"
     assert prose_table(numbered(text)) is None
+
+
+def test_a_code_of_the_country_stays_with_its_size() -> None:
+    assert paste("UK 8: chest 82, waist 64\nUK 10: chest 86, waist 68\n").rows()[1][0] == "UK 8"
