@@ -20,7 +20,7 @@ from charts.readers.captured.values import is_blank, is_glued, is_value
 
 _PARTS: Final = re.compile(
     r"\s{2,}|\t+|(?<=[^\W\d_])\.\s+(?=[^\W\d_]{3})|\s*[|;•·]\s*|,\s+(?=[^\W\d_]{2})"
-    r"|\s+[/–—-]\s+(?=[^\W\d_]{3})"
+    r"|\s+[/–—-]\s+(?=[^\W\d_]{3}|[A-Z]{2}\s?\d)"
     r"|\s+(?:and|und|et|y|e|en|och|og|oraz|i|a|ja)\s+(?=[^\W\d_]{3})"
 )
 _COLON: Final = re.compile(r"(?P<name>[^\d:=][^:=]*?)\s*[:=]\s*(?P<value>\S.*)")

@@ -233,3 +233,12 @@ def test_the_colon_of_the_word_for_sizes_is_not_that_of_the_list() -> None:
     )
     assert _of(reading, "chest") == {"36 chest": (82, 86), "38 chest": (87, 91)}
     assert questions(reading) == []
+
+
+@pytest.mark.parametrize("joint", [" / ", " - ", " | "])
+def test_numbers_of_several_countries_before_the_measure_name_the_size(joint: str) -> None:
+    said = (("S", "36", "8", "83-87"), ("M", "38", "10", "87-91"), ("L", "40", "12", "91-95"))
+    lines = [f"{s}\nEU {eu}{joint}UK {uk}{joint}Bust {bust} cm" for s, eu, uk, bust in said]
+    reading = read_pasted("\n".join(lines))
+    assert values(reading) == {"S chest": (83, 87), "M chest": (87, 91), "L chest": (91, 95)}
+    assert questions(reading) == []
