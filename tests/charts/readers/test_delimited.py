@@ -146,3 +146,10 @@ def test_even_rows_of_a_table_are_no_sentences() -> None:
 def test_sentences_with_commas_are_no_even_rows() -> None:
     assert not evenly_separated("S: chest 88 cm, waist 70, hip 94\nM: chest 92, waist 74, hip 98\n")
     assert not evenly_separated("S 34,5 36,5\nM 38,5 40,5\nL 42,5 44,5\n")
+
+
+def test_a_few_even_rows_among_more_plain_lines_part_none_of_those() -> None:
+    rows = "Size\tBand (cm)\nA\t64-68\nB\t69-73\n".replace("\t", ";x;")
+    lines = "\n".join(f"{size}\nChest 8{at}-9{at} cm" for at, size in enumerate("SML"))
+    assert evenly_separated(rows)
+    assert not evenly_separated(rows + lines)
