@@ -17,8 +17,8 @@ from charts.vocabulary import unaccented
 
 _PERSON: Final = re.compile(
     r"\b(?:(?:our|the|unser|notre|le|ons|onze|il nostro|la nostra|nuestr[ao]|noss[ao]|var|vores"
-    r"|nasz[ae]?) (?:foto)?model\w*|model(?:'?s)? (?:facts?|info\w*|is|wears?|wearing|height|weight|size|stats"
-    r"|measure\w*|details|tragt|draagt|porte|indossa|lleva|viste|veste|bar|baerer|nosi)"
+    r"|nasz[ae]?) (?:foto)?model\w*|model(?:'?s)? (?:facts?|info\w*|is|wears?|wearing|height|weight"
+    r"|size|stats|measure\w*|details|tragt|draagt|porte|indossa|lleva|viste|veste|bar|baerer|nosi)"
     r"|models?:|mannequin|fotomodel\w*|modella|wears|wearing|worn by|tragt|draagt"
     r"|(?:the|this|our) (?:picture|photo))"
 )

@@ -11,6 +11,8 @@ from charts.columns.ages_in_months import as_months
 from charts.columns.answered_cells import answered_cell, dated_height
 from charts.columns.dates import Undone, feet_and_inches
 from charts.columns.meaning import Column
+from charts.columns.one_ended import one_end
+from charts.columns.remarks import REMARK, without_remark
 from charts.columns.stops_for_hyphens import stop_for_a_hyphen
 from charts.columns.words import Surroundings, family_of
 from charts.findings import LEVELS, Candidate, Level, listed
@@ -41,7 +43,9 @@ def read_at(
         definition=column.definition,
         least_cm=least_cm,
     )
-    reading = stop_for_a_hyphen(read_cell(at.text, expected), at.text, column)
+    reading = one_end(read_cell(at.text, expected), at.text, expected)
+    reading = without_remark(reading, at.text, expected)
+    reading = stop_for_a_hyphen(reading, at.text, column)
     reading = answered_cell(reading, at.text, around.place(at.row, at.column), around.answers)
     if column.signs_mean_about:
         reading = as_about(reading)
@@ -202,7 +206,9 @@ def _asked(reading: CellReading, at: At, column: Column, around: Surroundings) -
     """The question that the cell itself raises, and the notes of its notation."""
     place = around.place(at.row, at.column)
     ids = []
-    if _doubtful(reading, column):
+    if reading.code == REMARK:
+        ids.append(_remark(at, column, around))
+    elif _doubtful(reading, column):
         code = reading.code if LEVELS.get(reading.code or "") is Level.QUESTION else None
         ids.append(
             around.log.add(
@@ -220,6 +226,13 @@ def _asked(reading: CellReading, at: At, column: Column, around: Surroundings) -
         if note in LEVELS
     ]
     return tuple(ids)
+
+
+def _remark(at: At, column: Column, around: Surroundings) -> str:
+    """One question of the file about words behind figures."""
+    place = around.place(at.row, at.column)
+    text, heading = at.text.strip(), column.heading
+    return around.log.add("text-order", place, key=REMARK, case=REMARK, text=text, heading=heading)
 
 
 def _doubtful(reading: CellReading, column: Column) -> bool:

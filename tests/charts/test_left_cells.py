@@ -115,7 +115,7 @@ def test_a_table_in_a_list_of_terms_is_a_table() -> None:
 
 
 def test_ways_of_writing_that_cannot_be_read_say_nothing_of_the_other_cells() -> None:
-    rows = "XS | -82\nS | 83-87\nM | 88-92 or 35-36\nL | 93<98\nXL | 99-105"
+    rows = "XS | 80<82\nS | 83-87\nM | 88-92 or 35-36\nL | 93<98\nXL | 99-105"
     reading = table(f"Size | Chest (cm)\n{rows}")
     assert questions(reading) == ["impossible"]
     found = {one.published: bool(one.findings) for one in ranges(reading)}

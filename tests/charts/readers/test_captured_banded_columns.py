@@ -81,7 +81,7 @@ def test_inches_of_children_parted_by_tabs_and_a_dash_for_a_blank() -> None:
     assert "boys 8 waist" not in values(reading)
 
 
-def test_parts_that_no_known_word_tells_apart_are_asked_about() -> None:
+def test_grown_ups_are_told_apart_though_they_are_no_band() -> None:
     reading = _read(
         """\
         Size     Chest (cm)   Waist (cm)
@@ -96,7 +96,8 @@ def test_parts_that_no_known_word_tells_apart_are_asked_about() -> None:
     found = ranges(reading)
     assert [(one.low, one.high) for one in found][-1] == (71, 75)
     assert len(found) == 8
-    assert questions(reading) == ["label-repeated"]
+    assert [chart.band for chart in reading.charts] == ["kids", None]
+    assert questions(reading) == []
 
 
 def test_words_in_a_cell_end_no_part() -> None:
