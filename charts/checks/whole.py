@@ -11,6 +11,7 @@ from typing import Final
 
 from charts.checks.blocks import slipped_rows, turned_blocks
 from charts.checks.doubt import Column, Doubt, applied, columns
+from charts.checks.equal_girths import equal_girths
 from charts.checks.label_order import label_order
 from charts.checks.order import order
 from charts.checks.proportions import out_of_proportion
@@ -23,7 +24,7 @@ from charts.schema import Chart
 
 Check = Callable[[Chart, Sequence[Column]], list[Doubt]]
 
-BLOCKS: Final[tuple[Check, ...]] = (slipped_rows, turned_blocks, out_of_proportion)
+BLOCKS: Final[tuple[Check, ...]] = (slipped_rows, turned_blocks, out_of_proportion, equal_girths)
 """What explains a whole block comes first, and its values are left out of what follows."""
 CHECKS: Final[tuple[Check, ...]] = (
     order,

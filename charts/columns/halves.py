@@ -49,7 +49,7 @@ def _longer_than_round(columns: Sequence[Column], around: Surroundings) -> list[
 
     What is worn on the body goes round more than it is long, unless it is a dress or a coat.
     """
-    if not _may_be_adults(columns, around):
+    if not may_be_grown(columns, around):
         return list(columns)
     lengths = [figures for one in columns if is_a_garments_length(one) and (figures := _in_cm(one))]
     chests = [one for one in columns if _narrow(one, lengths)]
@@ -193,10 +193,10 @@ def _too_small_for_a_body(column: Column) -> bool:
 def _adults(columns: Sequence[Column], around: Surroundings) -> bool:
     """Letters for sizes or a band of grown-ups, and nothing of children."""
     named = LabelKind.ALPHA in _labels(around) or band_around(around) in _SAID_GROWN
-    return named and _may_be_adults(columns, around)
+    return named and may_be_grown(columns, around)
 
 
-def _may_be_adults(columns: Sequence[Column], around: Surroundings) -> bool:
+def may_be_grown(columns: Sequence[Column], around: Surroundings) -> bool:
     """No children's band, no heights of children, no ages."""
     table = around.table
     if LabelKind.AGE in _labels(around):

@@ -157,9 +157,13 @@ def _both(first: Filled, second: Filled, around: Surroundings) -> Filled:
 
 
 def beside(reading: Range, other: Range) -> Range:
-    """A value with what another place prints of it in the other system of units."""
+    """A value with what another place prints of it in the other system of units.
+
+    Where that is asked about, so is the value: 80 cm beside 3105 in leaves open which is right.
+    """
+    findings = (*reading.findings, *(one for one in other.findings if one not in reading.findings))
     if other.published_unit is None or reading.also_published is not None:
-        return reading
+        return replace(reading, findings=findings)
     by = factor(other.published_unit)
     low, high, value, low_step, high_step = (
         end / by if end is not None else None
@@ -175,5 +179,4 @@ def beside(reading: Range, other: Range) -> Range:
         low_step,
         high_step,
     )
-    findings = (*reading.findings, *(one for one in other.findings if one not in reading.findings))
     return replace(reading, also_published=both, findings=findings)

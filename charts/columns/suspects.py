@@ -11,6 +11,7 @@ from typing import Final
 
 from charts.columns.exchanged import units_exchanged
 from charts.columns.fitting import fits, printed_figures
+from charts.columns.grown_letters import too_small_for_letters
 from charts.columns.halves import (
     among_halves,
     asked_as_half,
@@ -51,7 +52,7 @@ def suspected(columns: Sequence[Column], around: Surroundings) -> list[Column]:
         column if _half_beside_halves(column, swapped) else _unit_doubted(column, swapped, around)
         for column in swapped
     ]
-    found = halves_doubted(found, around)
+    found = too_small_for_letters(halves_doubted(found, around), around)
     return _asked_as_halves(found, around)
 
 

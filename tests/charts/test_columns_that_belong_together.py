@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import pytest
 
+from charts.findings import Level
 from charts.importer import read_bytes
 from charts.schema import Basis, Dimension
 from tests.charts.read_text import asked_at, questions, ranges, table, values
@@ -87,3 +88,15 @@ def test_a_plus_before_the_unit_keeps_its_row_in_lines_of_text() -> None:
     weights = [one for one in ranges(reading) if one.dimension is Dimension.WEIGHT]
     assert [one.low for one in weights] == [40, 60, 80]
     assert weights[-1].high is None
+
+
+@pytest.mark.parametrize("slip", ["3305", "abc 33", "33..5"])
+def test_a_slip_in_the_other_unit_is_asked_about_at_the_figure_beside_it_too(slip: str) -> None:
+    text = f"Size | Waist (cm) | Waist (in)\nS | 80 | 31.5\nM | 85 | {slip}\nL | 90 | 35.5"
+    reading = table(text)
+    asked = {one.id for one in reading.findings if one.level is Level.QUESTION}
+    assert [bool(asked.intersection(one.findings)) for one in ranges(reading)] == [
+        False,
+        True,
+        False,
+    ]
