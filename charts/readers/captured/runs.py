@@ -145,10 +145,19 @@ def _step(walk: _Walk, at: int) -> int:
 
 
 def _other_labels(walk: _Walk, line: Line) -> int:
-    """``US 4 6 8`` or bare letters below ``Size 40 42 44``: the same sizes in another system."""
+    """``US 4 6 8`` or bare letters below ``Size 40 42 44``: the same sizes in another system.
+
+    Nobody can tell of which sizes fewer ones are the names: their line is kept, and asked about.
+    """
     found = labels_in(line.text)
-    if found is None or walk.valued or len(found.parts) != walk.count:
+    if found is None or walk.valued or len(found.parts) > walk.count:
         return 0
+    if len(found.parts) < walk.count:
+        if read_heading(found.name).role is not Role.LABEL:
+            return 0
+        walk.rows.insert(0, [LineCell(line.text.strip(), line.number)])
+        walk.inferred = True
+        return 1
     if not found.name and (len(walk.rows) > 1 or not walk.rows[0][0].text):
         return 0
     walk.rows.append([LineCell(text, line.number) for text in (found.name, *found.parts)])

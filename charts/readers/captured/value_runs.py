@@ -13,7 +13,7 @@ from typing import Final, NamedTuple
 
 from charts.dimensions import Role, read_heading
 from charts.readers.captured.values import is_value
-from charts.size_labels import LabelKind, read_label
+from charts.size_labels import LabelKind, SizeLabel, read_label
 
 _FIGURE: Final = r"(?:\d+(?:[.,]\d{1,3})?(?:\s?[½¼¾⅛⅜⅝⅞]|\s\d/(?:2|4|8|16)(?!\d))?|[½¼¾⅛⅜⅝⅞])"
 _UNIT: Final = (
@@ -70,6 +70,8 @@ _SPLIT_WORDS: Final = re.compile(
 )
 _KEPT: Final = "\N{NO-BREAK SPACE}"
 _WORDY: Final = (LabelKind.ALPHA, LabelKind.COMBINED)
+_LIGHTEST_NAME: Final = 40
+"""``88ST`` is a stout size: nobody weighs so many stones (common practice, no source)."""
 _SMALL: Final = ("CH", "XCH")
 _BEHIND_SMALL: Final = {"M", "G"}
 """``CH`` (chico) is a size before M and G only: elsewhere it is a chest, or a country."""
@@ -234,13 +236,21 @@ def labels_in(text: str) -> Named | None:
         return None
     if any(character.isdigit() for character in name):
         return None
-    kinds = [label.kind for one in labels if (label := read_label(one)) is not None]
-    lettered = sum(kind in _WORDY for kind in kinds)
+    read = [label for one in labels if (label := read_label(one)) is not None]
+    lettered = sum(label.kind in _WORDY or _has_its_length(label) for label in read)
     role = read_heading(name).role if name else Role.UNKNOWN
     if lettered > 1 and role is not Role.MEASURE and (len(labels) > 2 or role is Role.LABEL):
         return Named(name, labels)
     rising = rises(labels) and all(read_label(one) is not None for one in labels)
     return Named(name, labels) if role is Role.LABEL and rising else None
+
+
+def _has_its_length(label: SizeLabel) -> bool:
+    """Whether a number carries the letter of a length, as no figure does: 84R, 77L, 92ST."""
+    if label.kind is not LabelKind.NUMBER_LENGTH:
+        return False
+    stones = label.text.upper().endswith("ST")
+    return not stones or int("".join(filter(str.isdecimal, label.text)) or 0) >= _LIGHTEST_NAME
 
 
 def rises(labels: Sequence[str]) -> bool:

@@ -12,6 +12,8 @@ from hypothesis import strategies as st
 from charts.importer import read_pasted
 from charts.readers.captured.value_runs import labels_in, named_values, values_in
 from charts.schema import Dimension
+from tests.charts.read_text import questions
+from tests.charts.read_text import values as read_values
 from tests.charts.readers.reading import paste, rows_of
 
 
@@ -290,3 +292,22 @@ def test_letters_below_a_measure_are_no_cups() -> None:
     rows = paste(f"{sizes}\n{bust}\n{cups}").rows()
     assert rows[0][1:3] == ["XS", "S"]
     assert rows[2][0] == cups
+
+
+def test_numbers_with_the_letter_of_a_length_are_sizes_in_one_line() -> None:
+    reading = read_pasted(
+        "74R 79R 76L 81L 89ST\nChest (cm) 84 89 87 92 101\nWaist (cm) 74 79 76 81 89"
+    )
+    assert read_values(reading)["76L chest"] == 87
+    assert read_values(reading)["89ST waist"] == 89
+
+
+def test_weights_in_stones_are_no_stout_sizes() -> None:
+    assert labels_in("9ST 10ST 11ST") is None
+
+
+def test_fewer_names_than_sizes_are_left_out_and_said() -> None:
+    text = "74R 79R 76L 81L\nImperial sizes 2 3\nChest (cm) 84 89 87 92\nWaist (cm) 74 79 76 81"
+    reading = read_pasted(text)
+    assert read_values(reading)["81L waist"] == 81
+    assert "text-order" in questions(reading)
