@@ -22,6 +22,7 @@ from charts.layout.rows import Gap, Lone, Run, distinct, pieces
 from charts.layout.side_by_side import parted
 from charts.layout.sizes_above import named_above, only_of_a_section, only_sizes
 from charts.layout.stacked import heading_source_rows, split_run
+from charts.layout.texts_beside import parted_from_texts
 from charts.layout.told_headings import with_told_headings
 from charts.layout.view import At, View
 from charts.sheet import Sheet
@@ -124,6 +125,14 @@ def _note(search: _Search, at: At) -> None:
 
 def _take_run(search: _Search, view: View) -> None:
     """Read a run alone, with headings that wait for it, or as a part of the table before."""
+    beside = parted_from_texts(view)
+    if beside.titles or beside.notes:
+        search.titles += beside.titles
+        _take_run(search, beside.view)
+        for at in beside.notes if search.tables else ():
+            _note(search, at)
+        search.loose += () if search.tables else beside.notes
+        return
     block = of_one_size(view, search.titles[-1] if search.titles else None)
     if block is not None:
         _add(search, block)
