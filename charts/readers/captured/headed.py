@@ -15,7 +15,12 @@ from itertools import islice, pairwise, takewhile
 from typing import Final
 
 from charts.dimensions import Role, read_band, read_heading
-from charts.readers.captured.heads import holds_two_measures, is_known_column, parted_heads
+from charts.readers.captured.heads import (
+    begins_with_sizes,
+    holds_two_measures,
+    is_known_column,
+    parted_heads,
+)
 from charts.readers.captured.lines import Line, LineCell, LineTable
 from charts.readers.captured.pieces import is_age, may_stand_in_cell, pieces
 from charts.readers.captured.rows import LIST_ITEM
@@ -66,7 +71,8 @@ def headed_table(lines: Sequence[Line]) -> LineTable | None:
     told = [row for row in rows if not row.band]
     if len(told) < _FEWEST_ROWS:
         return None
-    if any(_begins_below(filled[:start], at, told) for at in range(start - 1, 0, -1)):
+    titled = any(begins_with_sizes(one.text) for one in filled[1:start])
+    if titled or any(_begins_below(filled[:start], at, told) for at in range(start - 1, 0, -1)):
         return None  # the lines before are titles
     found = _best(filled[:start], told)
     if found is None:

@@ -28,6 +28,13 @@ _ARTICLES: Final = frozenset(
         *("les", "el", "los", "las", "di", "van", "het", "til", "av", "af"),
     )
 )
+_INNER: Final = frozenset(
+    (
+        *("to", "of", "at", "from", "de", "du", "des", "del", "della", "dello", "di", "do"),
+        *("da", "til", "van", "av", "af"),
+    )
+)
+"""Small words that join two others, so that no heading begins with them: ``waist to shoulder``."""
 _IN: Final = frozenset({"in", "en"})
 """``Chest in cm`` goes on behind these, which print a unit only where nothing follows."""
 _GO_ON: Final = _JOINING | _ARTICLES | _IN
@@ -63,8 +70,34 @@ def parted_heads(text: str, columns: int) -> list[str] | None:
 
 
 def is_known_column(head: str) -> bool:
-    """Whether a heading names a measure or sizes."""
-    return read_heading(head).role in _COLUMNS
+    """Whether a heading names a measure or sizes, and not the one before the other."""
+    return read_heading(head).role in _COLUMNS and not holds_sizes_first(head)
+
+
+def holds_sizes_first(head: str) -> bool:
+    """Whether a word for sizes stands before a measure: ``Size Height (cm)`` is two columns."""
+    words = head.split()
+    return any(
+        _can_name_sizes(words[at - 1]) and _is_plain_measure(" ".join(words[at:]))
+        for at in range(1, len(words))
+    )
+
+
+def _can_name_sizes(words: str) -> bool:
+    heading = read_heading(words)
+    return heading.role is Role.LABEL and not heading.rest
+
+
+def _is_plain_measure(words: str) -> bool:
+    heading = read_heading(words)
+    plain = heading.role is Role.MEASURE and (Role.LABEL, None) not in heading.candidates
+    return plain and words[0].isalnum()
+
+
+def begins_with_sizes(text: str) -> bool:
+    """Whether a line of several words begins with the one for sizes: no heading stands above it."""
+    first, *others = text.split() or [""]
+    return bool(others) and read_heading(first).role is Role.LABEL
 
 
 def holds_two_measures(head: str) -> bool:
@@ -104,6 +137,8 @@ def may_begin(words: Sequence[str], at: int) -> bool:
     """Whether a heading can begin with the word at a place: no unit, no bracket, no joint."""
     word = words[at].strip(",;:.").lower()
     if not word or not word[0].isalnum() or word in _JOINING or _is_unit(word):
+        return False
+    if words[at] in _INNER and not (word == "to" and words[at + 1 : at + 2] == ["fit"]):
         return False
     return at == 0 or words[at - 1].lower() not in _GO_ON
 

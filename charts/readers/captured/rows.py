@@ -13,7 +13,13 @@ from itertools import combinations, pairwise
 from typing import Final
 
 from charts.dimensions import Role, read_heading
-from charts.readers.captured.heads import holds_two_measures, must_begin
+from charts.readers.captured.heads import (
+    begins_with_sizes,
+    holds_sizes_first,
+    holds_two_measures,
+    may_begin,
+    must_begin,
+)
 from charts.readers.captured.lines import Line, LineCell, LineTable
 from charts.readers.captured.value_runs import (
     named_values,
@@ -133,6 +139,8 @@ def _row(text: str, number: int) -> _Row | None:
     if found is None or len(found.parts) > _MOST_COLUMNS + 1:
         return None
     label, *values = (found.name, *found.parts) if found.name else found.parts
+    if label.endswith(" /") and len(values) > 1 and values[0].isdigit():
+        label, values = f"{label} {values[0]}", values[1:]  # "XS / 28" is one size
     size = read_label(label)
     if not values or size is None or size.doubtful is not None:
         return None
@@ -166,12 +174,27 @@ def _are_ages(rows: Sequence[_Row]) -> bool:
 def _head(lines: Sequence[Line], count: int, *, aged: bool = False) -> _Head | None:
     """The headings over the label and ``count`` values; None when they cannot be parted surely."""
     for taken in range(1, len(lines) + 1):
+        if taken > 1 and begins_with_sizes(lines[1 - taken].text):
+            return None  # what stands above is a title
         text = " ".join(line.text for line in lines[-taken:]).strip()
         words = _WORD.findall(_without_title(text, lines[:-taken]))
         found = _parted(words, count)
         if found is not None and not (aged and Dimension.AGE in map(_dimension, found[1:])):
             return _Head(tuple(found), taken)
     return None
+
+
+def _banded_alike(
+    best: Sequence[str], ways: Sequence[Sequence[str]], ranks: Sequence[tuple[int, int]]
+) -> bool:
+    """Whether other ways as plain leave every measure its band: ``Size Men Waist`` has two."""
+    plain = max(one for one, _ in ranks)
+    equal = [way for way, (one, _) in zip(ways, ranks, strict=True) if one == plain]
+    return len({tuple(_bands(way)) for way in (best, *equal)}) == 1
+
+
+def _bands(way: Sequence[str]) -> Iterator[str | None]:
+    return (one.band for one in map(read_heading, way) if one.role is Role.MEASURE)
 
 
 def _dimension(text: str) -> Dimension | None:
@@ -192,7 +215,7 @@ def _parted(words: Sequence[str], count: int) -> list[str] | None:
         known = [parts for parts in _ways(words, columns) if _all_known(parts, columns - count)]
         ranks = [_evenness(parts[columns - count :]) for parts in known]
         best = [parts for parts, one in zip(known, ranks, strict=True) if one == max(ranks)]
-        if len(best) == 1:
+        if len(best) == 1 and _banded_alike(best[0], known, ranks):
             return [""] * (count + 1 - columns) + best[0]
         if best:
             return None
@@ -202,6 +225,7 @@ def _parted(words: Sequence[str], count: int) -> list[str] | None:
 def _all_known(parts: Sequence[str], labels: int) -> bool:
     """Whether every part names a measure, the first one the sizes where there is one for them."""
     measures = all(read_heading(part).role is Role.MEASURE for part in parts[labels:])
+    measures = measures and not any(map(holds_sizes_first, parts))
     if labels:
         return measures and _names_sizes(parts[0])
     return measures and (len(parts) < 2 or sum(map(_holds_sizes, parts)) != 1)
@@ -223,7 +247,8 @@ def _evenness(parts: Sequence[str]) -> tuple[int, int]:
 
 def _ways(words: Sequence[str], columns: int) -> Iterator[list[str]]:
     due = {at for at in range(len(words)) if must_begin(words, at)}
-    for cuts in combinations(range(1, len(words)), columns - 1):
+    able = [at for at in range(1, len(words)) if may_begin(words, at)]
+    for cuts in combinations(able, columns - 1):
         if not due.issubset(cuts):
             continue
         ends = (0, *cuts, len(words))

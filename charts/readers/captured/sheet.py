@@ -37,7 +37,8 @@ from charts.readers.captured.run_on_sizes import run_on_size_table
 from charts.readers.captured.runs import run_below_sizes, run_table
 from charts.readers.captured.sentences import sentence_table
 from charts.readers.captured.series import series_table
-from charts.readers.captured.shared_out.table import shared_table
+from charts.readers.captured.shared_out.named_bands import with_bands
+from charts.readers.captured.shared_out.table import is_shared_row, shared_table
 from charts.readers.captured.shared_words import shared_words_table
 from charts.readers.captured.size_blocks import size_block_table
 from charts.readers.captured.sizes_behind import sizes_behind_table
@@ -55,6 +56,27 @@ from charts.sheet import Cell
 
 
 def _row_table(lines: Sequence[Line]) -> LineTable | None:
+    return _with_cut_rows(lines, _even_rows(lines))
+
+
+def _column_table(lines: Sequence[Line]) -> LineTable | None:
+    return _with_cut_rows(lines, column_table(lines))
+
+
+def _with_cut_rows(lines: Sequence[Line], found: LineTable | None) -> LineTable | None:
+    """Rows of single blanks with all that follow at once, of which some may have blank cells."""
+    if found is None:
+        return None
+    if not _is_cut(lines, found):
+        surer = _longer_table(lines, found) if found.inferred else None
+        return surer if surer is not None and not surer.inferred else found
+    longer = _longer_table(lines, found)
+    if longer is None or longer.used <= found.used:
+        return replace(found, inferred=True)
+    return longer
+
+
+def _even_rows(lines: Sequence[Line]) -> LineTable | None:
     """Rows of single blanks: broken over lines, or told by headings; the more lines the better."""
     plain = row_table(lines)
     if plain is None:
@@ -64,6 +86,21 @@ def _row_table(lines: Sequence[Line]) -> LineTable | None:
         if told is not None:
             return plain if at + told.used <= plain.used else told if at == 0 else None
     return plain
+
+
+def _is_cut(lines: Sequence[Line], table: LineTable) -> bool:
+    """Whether a line of a name and figures follows the rows at once: it may be the next row."""
+    follows = lines[table.used : table.used + 1]
+    return any(is_shared_row(line) for line in follows)
+
+
+def _longer_table(lines: Sequence[Line], plain: LineTable) -> LineTable | None:
+    """The table by its columns, with as many rows or more; the titles of the other above it."""
+    heads = next((at for at, row in enumerate(plain.rows) if len(row) > 1), 0)
+    whole = shared_table(lines[heads:])
+    if whole is None or heads + whole.used < plain.used:
+        return None
+    return replace(whole, rows=[*plain.rows[:heads], *whole.rows], used=heads + whole.used)
 
 
 def _prose_table(lines: Sequence[Line]) -> LineTable | None:
@@ -125,7 +162,7 @@ _FINDERS: Final[tuple[Callable[[Sequence[Line]], LineTable | None], ...]] = (
     crossed_table,
     run_table,
     banded_column_table,
-    column_table,
+    _column_table,
     _row_table,
     shared_table,
     block_table,
@@ -136,7 +173,8 @@ _FINDERS: Final[tuple[Callable[[Sequence[Line]], LineTable | None], ...]] = (
 )
 _BY_COUNTING: Final = (run_table, block_table, cell_table, run_below_sizes, streamed_table)
 """What has nothing but the order of lines to tell the cells by."""
-_BY_PLACE: Final = (banded_column_table, column_table)
+_BY_BLANKS: Final = (_column_table, _row_table, shared_table)
+_BY_PLACE: Final = (banded_column_table, _column_table)
 """What tells the columns by where they begin in the lines."""
 _GLUED_TITLE: Final = re.compile(r"(?<=\d[./-]\d\d)(?=[^\W\d_]{4})")
 """Where a page's date ran into the title behind it: ``25/11/19GARMENT MEASUREMENTS``."""
@@ -229,5 +267,6 @@ def _table_at(lines: Sequence[Line], as_placed: Sequence[Line]) -> LineTable | N
         table = find(as_placed if find in _BY_PLACE else lines)
         if table is not None:
             counted = find in _BY_COUNTING and is_counted_out(table)
+            table = with_bands(table) if find in _BY_BLANKS else table
             return replace(table, inferred=table.inferred or counted)
     return None

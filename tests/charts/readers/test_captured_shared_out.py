@@ -8,6 +8,8 @@ import pytest
 
 from charts.importer import read_pasted
 from charts.readers.captured.lines import LineTable, numbered
+from charts.readers.captured.rows import row_table
+from charts.readers.captured.shared_out.named_bands import with_bands
 from charts.readers.captured.shared_out.table import shared_table
 from charts.readers.captured.shared_out.tokens import Kind, row_of
 from tests.charts.read_text import questions, values
@@ -107,3 +109,79 @@ def test_headings_that_fit_in_two_ways_are_left_alone() -> None:
 
 def test_numbers_that_fall_are_no_sizes() -> None:
     assert _table("Size Chest Zork\n38 84-90 14\n36 90-96 15\n") is None
+
+
+def test_a_band_before_every_size_stands_above_its_rows() -> None:
+    reading = read_pasted(
+        dedent("""\
+        For Size Chest (in) Hip (in)
+        Ladies S 33-35 36-38
+        Ladies M 35-37 38-40
+        Gents S 36-38 36-38
+        Gents M 38-40 38-40
+        """)
+    )
+    found = values(reading)
+    assert found["women S chest"] == (83.82, 88.9)
+    assert found["men M hip"] == (96.52, 101.6)
+    assert questions(reading) == []
+
+
+def test_a_band_before_the_first_of_its_sizes_holds_for_the_others() -> None:
+    reading = read_pasted(
+        dedent("""\
+        Size Chest (cm) Waist (cm)
+        Women S 83-88 65-70
+        M 89-94 71-76
+        Men S 91-96 77-82
+        M 97-102 83-88
+        """)
+    )
+    found = values(reading)
+    assert found["women M chest"] == (89, 94)
+    assert found["men S waist"] == (77, 82)
+
+
+def test_a_band_in_the_names_of_sizes_that_follow_each_other_stays_there() -> None:
+    table = row_table(
+        numbered(
+            "Size Chest Waist\nYouth S 60-64 54-57\nYouth M 65-69 58-61\nAdult S 82-86 66-70\n"
+        )
+    )
+    assert table is not None
+    assert with_bands(table) == table
+
+
+@pytest.mark.parametrize(
+    ("text", "heads"),
+    [
+        (
+            "Size Chest Waist to shoulder to waist Height\nS 56-61 62-68 104\nM 61-66 68-73 116",
+            ["Size", "Chest", "Waist to shoulder to waist", "Height"],
+        ),
+        (
+            "Size Zork size Men Zork size Women Chest (cm)\n2 42 36 82-86\n3 44 38 86-90\n",
+            ["Size", "Zork size Men", "Zork size Women", "Chest (cm)"],
+        ),
+    ],
+)
+def test_headings_are_parted_where_no_small_word_begins_one_and_alike(
+    text: str, heads: list[str]
+) -> None:
+    assert heads in _rows(row_table(numbered(text)) or shared_table(numbered(text)))
+
+
+def test_the_rows_of_a_table_do_not_end_at_a_cell_that_is_blank() -> None:
+    reading = read_pasted(
+        dedent("""\
+        Size Chest (cm) Waist (cm) Hip (cm)
+        S 85-89 67-71 91-95
+        M 89-93 71-75 95-99
+        L 93-98 99-104
+        XL 98-104 80-86 104-110
+        """)
+    )
+    found = values(reading)
+    assert found["L hip"] == (99, 104)
+    assert found["XL waist"] == (80, 86)
+    assert "text-order" in questions(reading)

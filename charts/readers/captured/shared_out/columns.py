@@ -43,11 +43,15 @@ class Column:
         """The first figure of every cell that has one."""
         return tuple(one for one in map(first_number, self.texts) if one is not None)
 
+    def of(self, part: Part) -> bool:
+        """Whether a cell is of the kind of this column, or blank."""
+        return part.kind in (self.kind, Kind.NOTHING)
+
     def may_hold(self, part: Part) -> bool:
         """Whether a cell is of the kind and the unit of this column."""
         if part.kind is Kind.NOTHING:
             return True
-        if part.kind is not self.kind:
+        if not self.of(part):
             return False
         unit = unit_of(part.text)
         return unit is self.unit or unit is None or self.unit is None

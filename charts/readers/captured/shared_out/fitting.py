@@ -8,7 +8,7 @@ from __future__ import annotations
 
 import heapq
 import re
-from collections.abc import Sequence
+from collections.abc import Collection, Sequence
 from dataclasses import dataclass
 from functools import lru_cache
 from itertools import pairwise
@@ -17,7 +17,13 @@ from typing import Final
 from charts.dimensions import HeadingReading, Role, read_heading
 from charts.plausible_ranges import plausible
 from charts.quantities import Unit
-from charts.readers.captured.heads import holds_two_measures, may_begin, must_begin
+from charts.readers.captured.heads import (
+    begins_with_sizes,
+    holds_sizes_first,
+    holds_two_measures,
+    may_begin,
+    must_begin,
+)
 from charts.readers.captured.shared_out.columns import Column, family
 from charts.readers.captured.shared_out.tokens import Kind
 from charts.schema import Dimension
@@ -29,8 +35,12 @@ _KEPT: Final = 6
 """So many ways are kept to each place: the best and those that could contradict it."""
 _CLOSE: Final = 1.5
 """Ways whose weights lie no further apart are equally good (tried on real headings)."""
-_NO: Final = -12.0
+_NO: Final = -1000.0
+"""What cannot be at all."""
 _ASIDE: Final = (Role.OTHER, Role.IDENTITY, Role.NOTE, Role.STEP, Role.TOLERANCE, Role.UNIT)
+_LONGER: Final = 2.5
+"""Each word behind one for sizes may as well begin the next heading."""
+_ALIKE: Final = 2.0
 _INNER: Final = frozenset({"to", "of", "at", "from", "de", "du", "der", "del", "van", "di", "da"})
 _UNITS: Final = (Unit.CM, Unit.IN, Unit.KG, Unit.LB, Unit.MM, Unit.M)
 
@@ -85,7 +95,22 @@ def _ways(words: Sequence[str], columns: Sequence[Column]) -> list[tuple[float, 
                     found = reached.setdefault(end, [])
                     found += [(was + weight, (*way, head)) for was, way in ways]
         begun = {end: heapq.nlargest(_KEPT, ways) for end, ways in reached.items()}
-    return begun.get(count, [])
+    twice = {word for word in words if words.count(word) > 1 and word[0].isalpha()}
+    ended = begun.get(count, [])
+    return sorted(((was + _alike(way, twice), way) for was, way in ended), reverse=True)
+
+
+def _alike(way: Sequence[str], twice: Collection[str]) -> float:
+    """What speaks for a way in which words that come twice stand in headings alike."""
+    if not twice:
+        return 0.0
+    places: dict[str, set[tuple[int, int]]] = {word: set() for word in twice}
+    for head in way:
+        words = head.split()
+        for at, word in enumerate(words):
+            if word in places:
+                places[word].add((at, len(words)))
+    return _ALIKE * sum(len(one) == 1 for one in places.values())
 
 
 def _case_cost(words: Sequence[str], *, cased: bool) -> float:
@@ -103,8 +128,10 @@ def _case_cost(words: Sequence[str], *, cased: bool) -> float:
 def _name_weight(head: str) -> float:
     heading = read_heading(head)
     words = head.count(" ")
+    if holds_sizes_first(head):
+        return _NO
     if heading.role is Role.LABEL or (Role.LABEL, None) in heading.candidates:
-        return 7.0 if heading.rest else 10.0
+        return (7.0 if heading.rest else 10.0) - (_LONGER if begins_with_sizes(head) else 0) * words
     if heading.role is Role.MEASURE:
         named = heading.dimension in (Dimension.AGE, Dimension.HEIGHT) and not heading.candidates
         return 6.0 if named else _NO
@@ -134,7 +161,9 @@ def _measure_fit(heading: HeadingReading, head: str, column: Column) -> float:
     aged = heading.dimension is Dimension.AGE
     if column.kind is Kind.AGE:
         return 10.0 if aged else _NO
-    if column.kind is not Kind.VALUE or holds_two_measures(head):
+    if column.kind is Kind.WORDS:
+        return -4.0
+    if column.kind is not Kind.VALUE or holds_two_measures(head) or holds_sizes_first(head):
         return _NO
     if aged or heading.dimension is None:
         small = max(column.numbers, default=0.0) < 20

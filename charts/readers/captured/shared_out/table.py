@@ -19,6 +19,7 @@ from charts.readers.captured.rows import LIST_ITEM
 from charts.readers.captured.shared_out.blanks import with_blanks
 from charts.readers.captured.shared_out.columns import columns_of
 from charts.readers.captured.shared_out.fitting import Heads, shared_heads
+from charts.readers.captured.shared_out.named_bands import banded_names
 from charts.readers.captured.shared_out.tokens import Row, row_of
 from charts.readers.captured.value_runs import is_size, rises
 from charts.readers.captured.values import is_value
@@ -63,8 +64,15 @@ def shared_table(lines: Sequence[Line]) -> LineTable | None:
     if None in placed:
         return None
     sure = heads.sure and len(full) == len(body.rows) and not body.cut
+    sure = sure and all(one.of(row.parts[at]) for row in full for at, one in enumerate(columns))
     rows = [row for row in placed if row is not None]
     return LineTable(_laid(lines[0], heads, rows, body.bands), body.used, inferred=not sure)
+
+
+def is_shared_row(line: Line) -> bool:
+    """Whether a line is a name and figures in single blanks."""
+    text = line.text.strip()
+    return _may_be_row(text) and row_of(text, line.number) is not None
 
 
 def _may_head(text: str) -> bool:
@@ -143,9 +151,15 @@ def _name_sizes(rows: Sequence[Row], heads: Heads) -> bool:
     if any(map(_is_measure, names)):
         return False
     short = all(len(name) <= _LONGEST_NAME and name[0].isalnum() for name in names)
-    apart = len({(row.name, row.parts) for row in rows}) == len({row.name for row in rows})
+    apart = _tell_apart(names, rows) or _tell_apart(banded_names(names), rows)
     rising = rises(list(dict.fromkeys(filter(is_value, names))))
     return short and apart and rising and not any(name.endswith((".", ":")) for name in names)
+
+
+def _tell_apart(names: Sequence[object], rows: Sequence[Row]) -> bool:
+    """Whether no name stands before two rows that differ."""
+    lines = {(name, row.parts) for name, row in zip(names, rows, strict=True)}
+    return len(lines) == len(set(names))
 
 
 def _is_measure(name: str) -> bool:

@@ -69,6 +69,8 @@ _BOUNDS: Final = re.compile(
     re.IGNORECASE,
 )
 """``over 30 kg up to 45 kg``: both ends of one value in words."""
+_BESIDE_M: Final = re.compile(r"(\d{1,2}) M")
+"""``5 M`` at the head of a row: a number and a size, no five months."""
 _COUNTRY: Final = frozenset({"US", "UK", "EU", "DE", "FR", "IT", "USA", "GB"})
 _SLASH: Final = "/"
 _DANGLING: Final = (_SLASH, "&", "+")
@@ -99,7 +101,14 @@ def _parts(text: str) -> list[Part]:
         found.append(part)
         at += len(part.text)
         at += len(text[at:]) - len(text[at:].lstrip())
-    return found
+    return [_between_words(found, at) for at in range(len(found))]
+
+
+def _between_words(parts: list[Part], at: int) -> Part:
+    """The part, a stroke between two words as a word: ``2XL / XXL`` names one size."""
+    around = [one.kind for one in (*parts[max(at - 1, 0) : at], *parts[at + 1 : at + 2])]
+    joins = parts[at].text == _SLASH and around == [Kind.WORDS, Kind.WORDS]
+    return Part(_SLASH, Kind.WORDS) if joins else parts[at]
 
 
 def _part(text: str, at: int) -> Part:
@@ -111,6 +120,8 @@ def _part(text: str, at: int) -> Part:
     if whole is not None:
         return Part(whole[0], Kind.VALUE)
     first = pieces(text[at:])[0]
+    if at == 0 and (sized := _BESIDE_M.fullmatch(first)) is not None:
+        return Part(sized[1], Kind.VALUE)
     if is_age(first):
         return Part(first, Kind.AGE)
     if is_blank(first):
