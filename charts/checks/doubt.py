@@ -7,6 +7,7 @@ from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass, replace
 from decimal import Decimal
 from itertools import groupby
+from typing import Final
 
 from charts.findings import LEVELS, Candidate, FindingLog, Level, listed
 from charts.notation import read_cell
@@ -14,6 +15,8 @@ from charts.quantities import CANONICAL, FAMILY, canonical
 from charts.schema import Basis, Chart, Definition, Dimension, Kind, Range
 from charts.size_labels import read_label
 
+_JOINT: Final = Decimal("1.27")
+"""Ranges that follow each other share a border, or are a centimetre or half an inch apart."""
 Spot = tuple[int, int]
 """A value of a chart: the number of its size, the number of its range within the size."""
 
@@ -58,6 +61,15 @@ class Column:
     def highs(self) -> list[Decimal | None]:
         """The upper ends, or the single figures, in size order."""
         return [value.value if value.value is not None else value.high for value in self.values]
+
+
+def adjoin(column: Column, lower: int, upper: int) -> bool:
+    """Whether one value begins where the other leaves off, by their numbers in the column.
+
+    With a wrong digit at that end it would not.
+    """
+    end, start = column.highs[lower], column.lows[upper]
+    return end is not None and start is not None and 0 <= start - end <= _JOINT
 
 
 def columns(

@@ -12,7 +12,7 @@ from itertools import pairwise
 from statistics import median
 from typing import Final
 
-from charts.checks.doubt import Column, Doubt
+from charts.checks.doubt import Column, Doubt, adjoin
 from charts.schema import Chart, Dimension
 
 _EVEN: Final = Decimal("0.25")
@@ -34,8 +34,23 @@ def far_ends(chart: Chart, columns: Sequence[Column]) -> list[Doubt]:
             _doubt(column, number, case="leap")
             for number in (0, len(column.values) - 1)
             if any(_far(ends, number) for ends in (column.lows, column.highs))
+            and not _next_range(column, number)
         ]
     return found
+
+
+def _next_range(column: Column, number: int) -> bool:
+    """Whether the range is as wide as its neighbour and begins at its border, as the next does."""
+    beside = 1 if number == 0 else number - 1
+    width = _width(column, number)
+    if not width or width != _width(column, beside):
+        return False
+    return adjoin(column, number, beside) or adjoin(column, beside, number)
+
+
+def _width(column: Column, number: int) -> Decimal | None:
+    low, high = column.lows[number], column.highs[number]
+    return high - low if low is not None and high is not None else None
 
 
 def _far(ends: Sequence[Decimal | None], number: int) -> bool:

@@ -6,7 +6,7 @@ from collections.abc import Mapping, Sequence
 from decimal import Decimal
 from typing import Final
 
-from charts.checks.doubt import Column, Doubt
+from charts.checks.doubt import Column, Doubt, adjoin
 from charts.schema import Chart, Dimension, Kind
 
 _WIDE: Final = Decimal(2)
@@ -28,7 +28,9 @@ def odd_widths(chart: Chart, columns: Sequence[Column]) -> list[Doubt]:
     ranged = [(column, _widths(column)) for column in columns if column.dimension not in _UNEVEN]
     ranged = [(column, widths) for column, widths in ranged if len(widths) > _OTHERS]
     odd = [
-        (column, number) for column, widths in ranged if (number := _the_odd(widths)) is not None
+        (column, number)
+        for column, widths in ranged
+        if (number := _the_odd(widths)) is not None and not _joins_both(column, number)
     ]
     sizes = [column.spots[number][0] for column, number in odd]
     if len(odd) == len(ranged) > 1 and len(set(sizes)) == 1 and all(_wide(*one) for one in odd):
@@ -60,6 +62,16 @@ def _the_odd(widths: Mapping[int, Decimal]) -> int | None:
         n for n, width in widths.items() if _odd(width, [w for m, w in widths.items() if m != n])
     ]
     return odd[0] if len(odd) == 1 else None
+
+
+def _joins_both(column: Column, number: int) -> bool:
+    """Whether both ends begin where the neighbours leave off: with a wrong digit they would not."""
+    if not 0 < number < len(column.values) - 1:
+        return False
+    before, after = number - 1, number + 1
+    return (adjoin(column, before, number) and adjoin(column, number, after)) or (
+        adjoin(column, after, number) and adjoin(column, number, before)
+    )
 
 
 def _wide(column: Column, number: int) -> bool:

@@ -86,7 +86,7 @@ class Look:
     @property
     def heads(self) -> bool:
         """It names a column or a row."""
-        named = self.heading.role in _HEADING_ROLES and not self._an_age
+        named = self.heading.role in _HEADING_ROLES and not self._an_age and not self._a_size
         return named and not self.value and not self.listing
 
     @property
@@ -100,6 +100,12 @@ class Look:
         """``Age 5-6`` is the name of a size; ``Age`` alone heads a column of them."""
         aged = self.label is not None and self.label.kind is LabelKind.AGE
         return aged and any(sign.isdigit() for sign in self.text)
+
+    @property
+    def _a_size(self) -> bool:
+        """``Size 4`` is the name of one; ``Size`` alone heads a column of them."""
+        named = self.heading.role is Role.LABEL and self.label is not None and not self.label.also
+        return named and any(sign.isdigit() for sign in self.text)
 
     @property
     def listing(self) -> bool:

@@ -82,3 +82,13 @@ def test_a_bracket_under_a_title_is_not_the_title() -> None:
     reading = read_bytes(page.encode(), "chart.html")
     assert reading.charts[0].title == "Women's jackets"
     assert [one for one in reading.findings if one.level is Level.QUESTION] == []
+
+
+@pytest.mark.parametrize("word", ["Size", "Größe", "Taglia", "EU"])
+def test_a_word_for_size_before_each_number_heads_no_row(word: str) -> None:
+    rows = [f"{word} {size} | {size * 2} cm | {size * 2 - 18} cm" for size in (38, 40, 42, 44, 46)]
+    reading = table("\n".join(rows))
+    assert [size.label.split(" ")[-1] for size in reading.charts[0].sizes if size.label] == [
+        *("38", "40", "42", "44", "46")
+    ]
+    assert questions(reading) == ["heading-unknown"]

@@ -101,7 +101,22 @@ def test_a_size_that_is_wide_in_each_of_its_columns_has_no_wrong_digit() -> None
     rows = "XS | 84-87 | 72-75\nS | 88-91 | 76-79\nM | 92-99 | 80-87\nL | 100-103 | 88-91"
     head = "Size | Chest (cm) | Waist (cm)\n"
     assert questions(table(head + rows)) == []
-    assert questions(table(head + rows.replace("80-87", "80-83"))) == ["step-broken"]
+    narrow = rows.replace("80-87", "80-83").replace("92-99", "90-99")
+    assert questions(table(head + narrow)) == ["step-broken"]
+
+
+def test_a_wide_range_between_the_borders_of_its_neighbours_has_no_wrong_digit() -> None:
+    rows = "XS | up to 62\nS | 63-72\nM | 73-76\nL | 77-79\nXL | 80-82"
+    assert questions(table(f"Size | Waist (cm)\n{rows}")) == []
+    slip = rows.replace("63-72", "53-72")
+    assert questions(table(f"Size | Waist (cm)\n{slip}")) == ["step-broken"]
+
+
+def test_the_next_range_after_narrow_steps_is_no_stride() -> None:
+    rows = "134 | 58-62\n140 | 59-63\n146 | 60-64\n152 | 61-65\n158 | 65-69"
+    assert questions(table(f"Size | Waist (cm)\n{rows}")) == []
+    slip = rows.replace("65-69", "71-75")
+    assert questions(table(f"Size | Waist (cm)\n{slip}")) == ["step-broken"]
 
 
 def test_a_lone_sound_value_is_looked_at_beside_those_that_are_asked_about() -> None:

@@ -29,7 +29,8 @@ FOUND = {
     Dimension.HIP: "glúteos; säte; bekken; obvod hýždí; pośladki",
     Dimension.BACK_LENGTH: "C7 à coccyx; délka páteře; rughoogte; ryggens längd; neck to tailbone",
     Dimension.NECK: "Kragenumfang; boordmaat; halsomkreds; obvod límce",
-    Dimension.INSEAM: "grenlängd; inderben; vnitřní šev; Beininnenlänge; interior da perna",
+    Dimension.INSEAM: """grenlängd; inderben; vnitřní šev; Beininnenlänge; interior da perna;
+        inside seem length""",
     Dimension.UNDERBUST: "underbystvidd; podprsí; abaixo do peito; onderwijdte",
     Dimension.SHOULDER_BREADTH: "axelvidd; šíře ramen; barki; Schulterweite",
 }
