@@ -86,6 +86,7 @@ _DOTS: Final = re.compile(r"(?<=\d)\s?(?:\.{2,4}|…|÷)\s?(?=\d)")
 _BETWEEN_UNITS: Final = re.compile(r"(?<=\d)(\s?(?:cm|mm|kg|in|lbs?|\"))\s?÷\s?(?=\d)")
 _RUN: Final = re.compile(r" {2,}| ?\n\s*")
 _MARKS: Final = " *†‡¹²³⁴⁵⁶⁷⁸⁹"
+_MARKS_BEFORE: Final = " *†‡"
 
 
 def clean(text: str) -> str:
@@ -115,7 +116,7 @@ def clean(text: str) -> str:
     text = text.translate(_SINGLE).replace("''", '"')
     if "  " in text or "\n" in text:
         text = _RUN.sub(lambda run: "\n" if "\n" in run[0] else " ", text)
-    text = text.strip().rstrip(_MARKS)
+    text = text.strip().rstrip(_MARKS).lstrip(_MARKS_BEFORE)
     return _unwrapped(text) if text.startswith("(") else text
 
 

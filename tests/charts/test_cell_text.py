@@ -69,3 +69,12 @@ def test_a_text_longer_than_a_cell_is_cut() -> None:
 )
 def test_what_is_plain_already_stays_as_it_is(text: str) -> None:
     assert clean(text) == text
+
+
+def test_the_mark_of_a_note_goes_before_a_word_as_behind_it() -> None:
+    assert [clean(text) for text in ("*XL", "XL*", "† 84-88 cm", "* *")] == [
+        "XL",
+        "XL",
+        "84-88 cm",
+        "",
+    ]

@@ -356,3 +356,18 @@ def test_a_length_that_nothing_is_measured_by_is_not_asked_whose_it_is(heading: 
 def test_a_breadth_without_a_name_is_asked_whose_it_is(heading: str) -> None:
     reading = table(f"EU | {heading} (cm)\nS | 49\nM | 52\nL | 55")
     assert "basis-doubtful" in questions(reading)
+
+
+@pytest.mark.parametrize(
+    ("text", "basis", "sign"),
+    [
+        ("Plaggets bröstmått", Basis.FINISHED, True),
+        ("Tøjets brystmål", Basis.FINISHED, True),
+        ("Produktens bröstmått", Basis.BODY, True),
+        ("Brustumfang (Produkt)", Basis.BODY, True),
+        ("Torace prodotto", Basis.UNKNOWN, True),
+    ],
+)
+def test_the_garment_s_own_in_other_cases_is_a_sign(text: str, basis: Basis, sign: bool) -> None:
+    reading = read_heading(text)
+    assert (reading.basis, reading.garment_sign) == (basis, sign)
