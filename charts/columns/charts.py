@@ -15,6 +15,7 @@ from charts.columns.band_words import band_around
 from charts.columns.basis import with_basis
 from charts.columns.borrowed_corners import titles_below
 from charts.columns.bounds import bounded
+from charts.columns.corner_sizes import corner_sizes_asked
 from charts.columns.girths_told import girths_told
 from charts.columns.leftovers import say_blanks, with_tolerances, without_doubles
 from charts.columns.lines import Line, lines_of
@@ -53,6 +54,7 @@ def charts_of(around: Surroundings) -> list[Chart]:
     named = girths_told(positions_told(beside_nameless(named, around), around), around)
     named = weighed_in_grams(backs_doubted(named, around))
     named = columns_behind_asked(with_sides(named, around), around)
+    named = corner_sizes_asked(named, around)
     columns = with_basis(with_units(with_ages(named, around), around), around)
     columns = taken_for_garments(suspected(columns, around), around)
     columns = [with_abouts(column) for column in with_months(columns, around)]

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from typing import Final
 
 from charts.dimensions import Role
 from charts.layout.fields import FieldKind
@@ -11,6 +12,9 @@ from charts.layout.frames import Frame
 from charts.layout.looks import Look, look
 from charts.layout.rows import distinct
 from charts.layout.view import View
+
+_LEAST_HEIGHT: Final = 80
+"""Numbers below it are no heights in cm (common practice, no source)."""
 
 
 def split_run(view: View) -> list[View]:
@@ -76,7 +80,8 @@ def _starts_again(view: View, cut: int) -> bool:
         return True
     if first.heading.role is Role.LABEL and not first.value:
         named = all(one.label is not None or one.heads for one in rest)
-        return named and (not first.heading.candidates or _sizes_again(view, rest))
+        sure = not first.heading.candidates or _sizes_again(view, rest)
+        return named and (sure or _sizes_of_others(view, first, rest))
     if rest and all(one.length is not None or one.wordy_label for one in rest):
         return True
     if any(one.figures and not one.wordy_label for one in here):
@@ -98,6 +103,15 @@ def _of_others(view: View, first: Look, rest: Sequence[Look]) -> bool:
     bands = [one.band for one in (top, first) if one.heading.role is Role.BAND]
     named = all(one.label is not None for one in rest)
     return len(bands) > 1 and bands[0] != bands[1] and named and len(rest) > 1
+
+
+def _sizes_of_others(view: View, first: Look, rest: Sequence[Look]) -> bool:
+    """``Größe Damen | 36 | 38`` below other sizes: so small a number is no height of anybody."""
+    top = look(distinct(view.sheet, view.rows[0], view.columns)[0].text)
+    numbers = [one.text for one in rest if one.text.isdecimal()]
+    small = all(int(number) < _LEAST_HEIGHT for number in numbers)
+    sized = top.heading.role is Role.LABEL and first.band is not None and first.band != top.band
+    return sized and len(numbers) == len(rest) > 1 and small
 
 
 def _sizes_again(view: View, rest: Sequence[Look]) -> bool:
