@@ -7,6 +7,7 @@ from __future__ import annotations
 
 from decimal import Decimal
 from functools import lru_cache
+from math import gcd
 from typing import Final, NamedTuple
 
 from charts.grammar.senses import DASH, HALF, NUMBER, SLASH, UNIT
@@ -15,6 +16,10 @@ from charts.quantities import Figure
 
 _STEPS: Final = (Decimal(1), Decimal("0.1"), Decimal("0.01"), Decimal("0.001"), Decimal("0.0001"))
 _MIXED: Final = frozenset({"2", "4", "8", "16", "32"})
+_ODD_PARTS: Final = frozenset({"3", "5", "6", "7", "9", "10", "12"})
+"""Thirds, fifths and ninths of an inch: what programs make of cm, behind a whole girth only."""
+_WHOLE_OF_ODD: Final = (10, 80)
+"""6 2/3 may be a size for two ages, 98 2/3 a height with them; inches of a girth are between."""
 _INCH_PARTS: Final = frozenset({"2", "4", "8", "16"})
 _EIGHTHS: Final = ("125", "375", "625", "875")
 MOST_DIGITS: Final = 4
@@ -95,19 +100,23 @@ def _decimal(text: str, comma_allowed: bool) -> Value | None:
     return Value(figure, inch_notation=mark == "." and places in _EIGHTHS)
 
 
-def _parts(cell: Cell, at: int) -> tuple[str, str] | None:
-    """Numerator and denominator of "n / m" at a token, n below m."""
+def _parts(cell: Cell, at: int, among: frozenset[str] = _MIXED) -> tuple[str, str] | None:
+    """Numerator and denominator of "n / m" at a token, n below m and m ``among`` those."""
     senses = cell.senses
     if not (senses[at] & NUMBER and senses[at + 1] & SLASH and senses[at + 2] & NUMBER):
         return None
     over, under = cell.texts[at], cell.texts[at + 2]
-    proper = under in _MIXED and over.isdecimal() and 0 < int(over) < int(under)
+    proper = under in among and over.isdecimal() and 0 < int(over) < int(under)
+    if proper and under in _ODD_PARTS and gcd(int(over), int(under)) > 1:
+        return None  # 62 3/6 is a baby's size with its months
     return (over, under) if proper else None
 
 
 def _mixed(cell: Cell, at: int) -> Found:
-    """34 1/2: a space before the fraction."""
-    parts = _parts(cell, at + 1)
+    """34 1/2, and 34 2/3: a space before the fraction."""
+    low, high = _WHOLE_OF_ODD
+    odd = low <= int(cell.texts[at]) <= high
+    parts = _parts(cell, at + 1, _MIXED | _ODD_PARTS if odd else _MIXED)
     if parts is None or not cell.spaced(at + 1):
         return None
     return Value(_sum(cell.texts[at], *parts), inch_notation=True), at + 4

@@ -156,3 +156,16 @@ def test_a_figure_like_metres_is_asked_about_where_the_dimension_is_not_known() 
 def test_millimetres_keep_their_unit() -> None:
     assert told("1500-1650 mm", HEIGHT) == "[1500, 1650] mm"
     assert told("117", NECK, MM) == "ask impossible 117"
+
+
+@pytest.mark.parametrize(
+    ("text", "value"),
+    [("34 2/5", "34.4"), ("31 3/5 - 32 4/5", "[31.6, 32.8]"), ("25 7/10", "25.7")],
+)
+def test_fifths_and_tenths_behind_a_girth_mean_inches_too(text: str, value: str) -> None:
+    assert told(text) == f"{value} in"
+
+
+@pytest.mark.parametrize("text", ["6 2/3", "98 2/3", "62 3/6", "34 5/3", "34 2/11"])
+def test_ages_behind_a_size_are_no_fraction_of_an_inch(text: str) -> None:
+    assert " in" not in told(text)
