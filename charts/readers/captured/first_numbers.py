@@ -17,6 +17,8 @@ from charts.schema import Dimension
 LINES_LOOKED_AT: Final = 40
 _FEWEST_BARE: Final = 4
 """Numbers without a word that can be the sizes; fewer stand alone in any letter."""
+_NUMBER: Final = re.compile(r"\d+(?: \(\d+\))?")
+"""``158 (40)``: a number may have a second name behind it."""
 _AGE_ALONE: Final = re.compile(r"\d{1,2}(?:[-–/]\d{1,2})?")
 _FEWEST_AGES: Final = 3
 
@@ -33,10 +35,12 @@ def numbers_first(lines: Sequence[Line]) -> Named | None:
     found = [counted_values(line.text, len(first.parts)) for line in filled[1:]]
     below = [one for one in found if one is not None and one.name]
     even = len(below) == 2
-    numbers = all(one.isdigit() for one in first.parts) and rises(first.parts)
+    numbers = all(map(_NUMBER.fullmatch, first.parts)) and rises(
+        [one.partition(" ")[0] for one in first.parts]
+    )
     if not even or not numbers:
         return None
-    if not first.name:
+    if not first.name or read_heading(first.name).role is Role.OTHER:
         measures = all(read_heading(one.name).role is Role.MEASURE for one in below)
         return first if measures and len(first.parts) >= _FEWEST_BARE else None
     return first if read_heading(first.name).role is Role.UNKNOWN else None

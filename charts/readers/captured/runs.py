@@ -137,11 +137,21 @@ def _step(walk: _Walk, at: int) -> int:
     if (taken := _values_a_line(walk, at) or _odd_row(walk, line)) > 0:
         walk.used = at + taken
         return taken
+    if _begins_again(walk, text):
+        return 0
     nameless = not any(sign.isdigit() for sign in text) and len(text) <= _LONGEST_NAME
     if nameless and len(walk.names) < _MOST_NAME_LINES and labels_in(text) is None:
         walk.names.append(line)
         return 1
     return 0
+
+
+def _begins_again(walk: _Walk, text: str) -> bool:
+    """Whether the word for the sizes stands before others: the sizes of the next table."""
+    word = walk.rows[0][0].text
+    return (
+        bool(word and walk.valued) and text.startswith(f"{word} ") and " " in text[len(word) + 1 :]
+    )
 
 
 def _other_labels(walk: _Walk, line: Line) -> int:

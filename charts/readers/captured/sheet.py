@@ -37,8 +37,10 @@ from charts.readers.captured.run_on_sizes import run_on_size_table
 from charts.readers.captured.runs import run_below_sizes, run_table
 from charts.readers.captured.sentences import sentence_table
 from charts.readers.captured.series import series_table
+from charts.readers.captured.shared_out.bands_over import table_below_bands
 from charts.readers.captured.shared_out.named_bands import with_bands
 from charts.readers.captured.shared_out.table import is_shared_row, shared_table
+from charts.readers.captured.shared_out.two_names import with_two_names
 from charts.readers.captured.shared_words import shared_words_table
 from charts.readers.captured.size_blocks import size_block_table
 from charts.readers.captured.sizes_behind import sizes_behind_table
@@ -61,6 +63,11 @@ def _row_table(lines: Sequence[Line]) -> LineTable | None:
 
 def _column_table(lines: Sequence[Line]) -> LineTable | None:
     return _with_cut_rows(lines, column_table(lines))
+
+
+def _below_bands(lines: Sequence[Line]) -> LineTable | None:
+    """A table of single blanks with a line of bands above its headings."""
+    return table_below_bands(lines, lambda below: _row_table(below) or shared_table(below))
 
 
 def _with_cut_rows(lines: Sequence[Line], found: LineTable | None) -> LineTable | None:
@@ -161,6 +168,7 @@ _FINDERS: Final[tuple[Callable[[Sequence[Line]], LineTable | None], ...]] = (
     separated_table,
     crossed_table,
     run_table,
+    _below_bands,
     banded_column_table,
     _column_table,
     _row_table,
@@ -267,6 +275,6 @@ def _table_at(lines: Sequence[Line], as_placed: Sequence[Line]) -> LineTable | N
         table = find(as_placed if find in _BY_PLACE else lines)
         if table is not None:
             counted = find in _BY_COUNTING and is_counted_out(table)
-            table = with_bands(table) if find in _BY_BLANKS else table
+            table = with_two_names(with_bands(table)) if find in _BY_BLANKS else table
             return replace(table, inferred=table.inferred or counted)
     return None

@@ -68,6 +68,8 @@ _JOINED: Final = re.compile(r"\s*([-–/])\s*")
 _SPLIT_WORDS: Final = re.compile(
     r"\b(x{1,3}|extra|\d) (small|large|klein|groß|gross)\b", re.IGNORECASE
 )
+_BEHIND_SIZE: Final = re.compile(r"(?<=[\dSMLX]) (?=\(\d[^()]{0,8}\)(?:\s|\Z))")
+"""``158 (40) 164 (42)``: a second name of each size."""
 _KEPT: Final = "\N{NO-BREAK SPACE}"
 _WORDY: Final = (LabelKind.ALPHA, LabelKind.COMBINED)
 _LIGHTEST_NAME: Final = 40
@@ -274,6 +276,7 @@ def _words(text: str) -> list[str]:
     if len(text) > _LONGEST_LINE or "|" in text:
         return []
     kept = _SPLIT_WORDS.sub(rf"\1{_KEPT}\2", _JOINED.sub(r"\1", text.strip()))
+    kept = _BEHIND_SIZE.sub(_KEPT, kept)
     return [word.replace(_KEPT, " ") for word in kept.split(" ") if word.strip()]
 
 

@@ -185,3 +185,103 @@ def test_the_rows_of_a_table_do_not_end_at_a_cell_that_is_blank() -> None:
     assert found["L hip"] == (99, 104)
     assert found["XL waist"] == (80, 86)
     assert "text-order" in questions(reading)
+
+
+def test_bands_above_the_headings_share_the_measures() -> None:
+    reading = read_pasted(
+        dedent("""\
+        All figures in centimetres
+        Size Women Men
+        Chest Waist Hip Chest Waist Hip
+        S 83-89 67-73 91-97 89-95 77-83 91-97
+        M 89-95 73-79 97-103 95-101 83-89 97-103
+        """)
+    )
+    found = values(reading)
+    assert found["women S hip"] == (91, 97)
+    assert found["men M waist"] == (83, 89)
+    assert questions(reading) == []
+
+
+def test_bands_whose_measures_differ_are_compared() -> None:
+    reading = read_pasted(
+        dedent("""\
+        Size Ladies' Gents'
+        Bust (in) Hip (in) Chest (in) Waist (in)
+        S 32-34 35-37 36-38 30-32
+        M 34-36 37-39 38-40 32-34
+        """)
+    )
+    assert values(reading)["women S hip"] == (88.9, 93.98)
+    assert questions(reading) == ["text-order"]
+
+
+def test_bands_stand_each_over_its_own_word_for_sizes() -> None:
+    reading = read_pasted(
+        dedent("""\
+        Children Adults
+        Size Chest (cm) Height (cm) Size Chest (cm) Height (cm)
+        XS 57-61 105-117 S 85-91 161-169
+        S 61-66 117-129 M 91-97 169-176
+        """)
+    )
+    found = values(reading)
+    assert found["kids S chest"] == (61, 66)
+    assert found["M height"] == (169, 176)
+
+
+def test_a_line_of_bands_at_the_end_heads_nothing() -> None:
+    assert values(read_pasted("Women Men\n")) == {}
+
+
+def test_two_names_under_two_words_for_sizes_are_a_column_each() -> None:
+    reading = read_pasted(
+        dedent("""\
+        Size EU size Underbust (cm) Bust (cm)
+        32B 70B 68-72 83-85
+        34B 75B 73-77 88-90
+        """)
+    )
+    assert values(reading)["32B underbust"] == (68, 72)
+
+
+def test_a_size_of_two_words_stays_one_name() -> None:
+    reading = read_pasted(
+        dedent("""\
+        Jersey size Chest (cm) Waist (cm) Wearer
+        Extra Small 78-82 62-66 riders of the club
+        Extra Large 98-104 82-88 trainers
+        """)
+    )
+    assert values(reading)["Extra Small chest"] == (78, 82)
+
+
+def test_sizes_with_a_second_name_in_brackets_stand_above_their_figures() -> None:
+    reading = read_pasted(
+        dedent("""\
+        Measurement 140 146 152 158 (40) 164 (42)
+        Age 9-10 10-11 11-12 12-13 13-14
+        Chest (cm) 71-75 74-78 77-81 80-84 83-87
+        """)
+    )
+    found = values(reading)
+    assert found["146 chest"] == (74, 78)
+    assert "9-10 chest" not in found
+
+
+def test_the_word_for_sizes_before_others_begins_the_next_table() -> None:
+    reading = read_pasted(
+        dedent("""\
+        Measure XS/S M/L XL/XXL
+        Chest (cm) 82-90 91-99 100-108
+        Waist (cm) 66-74 75-83 84-92
+
+        Measure Zork Plim Quon
+        Chest (cm) 101-109 110-118 119-127
+        Waist (cm) 84-92 93-101 102-110
+        """)
+    )
+    found = values(reading)
+    assert found["XS/S chest"] == (82, 90)
+    assert len(found) == 6
+    assert "text-order" in questions(reading)

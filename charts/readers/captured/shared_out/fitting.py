@@ -131,7 +131,7 @@ def _name_weight(head: str) -> float:
     if holds_sizes_first(head):
         return _NO
     if heading.role is Role.LABEL or (Role.LABEL, None) in heading.candidates:
-        return (7.0 if heading.rest else 10.0) - (_LONGER if begins_with_sizes(head) else 0) * words
+        return (8.5 if heading.rest else 10.0) - (_LONGER if begins_with_sizes(head) else 0) * words
     if heading.role is Role.MEASURE:
         named = heading.dimension in (Dimension.AGE, Dimension.HEIGHT) and not heading.candidates
         return 6.0 if named else _NO
@@ -154,6 +154,8 @@ def _fit(heading: HeadingReading, head: str, column: Column) -> float:
         return 9.0 if column.sizes or column.kind is Kind.WORDS else -6.0
     if heading.role in _ASIDE:
         return -6.0 if column.kind is Kind.VALUE and column.unit is not None else 7.0
+    if column.kind is Kind.WORDS and column.sizes:
+        return 6.0 - 0.5 * words
     return (2.0 if column.kind is Kind.VALUE else 4.0) - 0.5 * words
 
 

@@ -47,8 +47,8 @@ class _Body:
 
 def shared_table(lines: Sequence[Line]) -> LineTable | None:
     """The table whose heading line ``lines`` begin with; None where its parts do not come out."""
-    head = lines[0].text.strip()
-    if not _may_head(head) or len(lines) < _FEWEST_ROWS + 1:
+    head = lines[0].text.strip() if len(lines) > _FEWEST_ROWS else ""
+    if not _may_head(head):
         return None
     body = _body(lines)
     body = replace(body, rows=_named_whole(body.rows))
