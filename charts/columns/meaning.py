@@ -22,6 +22,7 @@ from charts.columns.named_around import axis_of_heights, named_around, noted
 from charts.columns.nameless_ends import between_heights
 from charts.columns.scale import bare_unit, title_unit
 from charts.columns.small_bodies import may_be_a_childs, may_be_a_long_garments
+from charts.columns.sure_heights import surely_heights
 from charts.columns.words import Surroundings, girth_around
 from charts.dimensions import HeadingReading, Role, read_heading
 from charts.findings import Candidate
@@ -211,6 +212,8 @@ def _between_readings(column: Column, around: Surroundings) -> Column:
     ]
     if column.field.heading.candidates == CUP_GIRTHS and (said := girth_around(around, CUP_GIRTHS)):
         return replace(column, dimension=said)
+    if surely_heights(column.field, around):
+        return replace(column, dimension=Dimension.HEIGHT)
     if no_height(column.field, around):
         dimensions = [dim for dim in dimensions if dim is not Dimension.HEIGHT] or dimensions
     fitting = [dim for dim in dimensions if fits(column.field, dim, limits=telling)]

@@ -155,7 +155,7 @@ def _as_tall_as_their_ages(one: Field, fields: Sequence[Field]) -> bool:
     for years, cell in pairs:
         printed = printed_figures(_alone(one, cell))
         figures = [canonical(v, said) for v, own in printed if (said := own or unit) is not None]
-        if not figures or min(figures) < _SHORT * _median(years):
+        if not figures or min(figures) < _SHORT * median_height(years):
             return False
     return len(pairs) > max(1, len(named) // 2)  # "Newborn" among ages in months is one as well
 
@@ -184,7 +184,8 @@ def age_at_height(cm: Decimal) -> Decimal | None:
     return ages[-1] if ages else Decimal(0)
 
 
-def _median(years: Decimal) -> Decimal:
+def median_height(years: Decimal) -> Decimal:
+    """How tall half the children of an age are, in cm; from 12 years on as at 12."""
     return max(tall for age, tall in _MEDIANS_CM if age <= years)
 
 

@@ -1,0 +1,95 @@
+"""Whether a word for a height, or a length, can only be how tall a child is.
+
+``Height`` over ``75-80`` beside the size 80 is what that size is called by; over ``87-99`` beside
+``2-3 years`` it is a child's of that age. A garment is neither so long as its size says nor so long
+as its wearer is tall.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Sequence
+from dataclasses import replace
+from decimal import Decimal
+from typing import Final
+
+from charts.columns.fitting import printed_figures
+from charts.columns.small_bodies import median_height
+from charts.columns.words import Surroundings
+from charts.dimensions import Role
+from charts.layout.fields import Field, FieldKind
+from charts.layout.view import At
+from charts.quantities import FAMILY, Family, Unit, canonical
+from charts.schema import Dimension
+
+_FEWEST: Final = 3
+_NUMBER: Final = re.compile(r"\d{2,3}")
+_STEP_CM: Final = 8
+"""No further below its size does a range of heights begin: sizes step by 6 cm (common practice, no
+source)."""
+_OF_THE_MEDIAN: Final = (Decimal("0.85"), Decimal("1.2"))
+"""Of the height of half the children of an age, how tall nearly all are (common practice)."""
+
+
+def surely_heights(one: Field, around: Surroundings) -> bool:
+    """Whether the sizes, or the ages beside them, leave no other reading of these figures."""
+    if (Role.MEASURE, Dimension.HEIGHT) not in one.heading.candidates:
+        return False
+    fields = around.table.fields
+    labels = [field for field in fields if field.kind is FieldKind.LABEL]
+    ages = [field for field in fields if field.heading.dimension is Dimension.AGE]
+    if any(_names_them(label, one) for label in labels):
+        return True
+    tall_first = one.heading.candidates[0] == (Role.MEASURE, Dimension.HEIGHT)
+    return tall_first and any(_is_as_tall(age, one) for age in ages)  # a sleepsuit is long as well
+
+
+def _names_them(label: Field, one: Field) -> bool:
+    """Whether each size is a number at the end of its own range, or within it."""
+    rows = [
+        (int(name[0].text), _figures(one, cell))
+        for name, cell in zip(label.cells, one.cells, strict=True)
+        if name and cell and _NUMBER.fullmatch(name[0].text.strip())
+    ]
+    named = [size for size, found in rows if found and _is_called(size, found)]
+    return len(set(named)) >= _FEWEST and len(named) == len([row for row in rows if row[1]])
+
+
+def _is_called(size: int, found: Sequence[Decimal]) -> bool:
+    low, high = min(found), max(found)
+    return low < high and size - _STEP_CM <= low <= size <= high <= size + _STEP_CM
+
+
+def _is_as_tall(age: Field, one: Field) -> bool:
+    """Whether every row is about as tall as half the children of its age."""
+    rows = [
+        (_years(age, name), _figures(one, cell))
+        for name, cell in zip(age.cells, one.cells, strict=True)
+        if name and cell
+    ]
+    if len(rows) < _FEWEST:
+        return False
+    least, most = _OF_THE_MEDIAN
+    return all(
+        years
+        and found
+        and least * median_height(years[0]) <= min(found)
+        and max(found) <= most * median_height(years[-1])
+        for years, found in rows
+    )
+
+
+def _years(age: Field, cell: tuple[At, ...]) -> list[Decimal]:
+    alone = replace(age, cells=(cell,))
+    return sorted(value for value, own in printed_figures(alone) if own in {None, Unit.YEARS})
+
+
+def _figures(one: Field, cell: tuple[At, ...]) -> list[Decimal]:
+    """The figures of a cell in cm; none where no unit of length is printed for them."""
+    alone, unit = replace(one, cells=(cell,)), one.heading.unit
+    said = [(value, own or unit) for value, own in printed_figures(alone)]
+    return [
+        canonical(value, unit)
+        for value, unit in said
+        if unit is not None and FAMILY[unit] is Family.LENGTH
+    ]
