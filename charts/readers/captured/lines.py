@@ -9,8 +9,9 @@ from typing import Final
 
 from charts.readers.source import LONGEST_CELL, MOST_LINES, too_many
 
-_WIDEST: Final = 12
-"""So many blanks part cells as well as any more do."""
+_WIDEST: Final = 60
+"""So many blanks part cells as well as any more do; fewer may stand for a blank cell, whose width
+tells the columns of the figures behind it."""
 _WIDE_GAP: Final = re.compile(rf"\s{{{_WIDEST + 1},}}")
 
 

@@ -48,4 +48,16 @@ def test_lines_without_wide_gaps_are_left_as_they_are() -> None:
 
 def test_only_the_wide_gaps_are_narrowed() -> None:
     wide = Line("Size" + " " * 300 + "S   M", 7)
-    assert narrowed([wide]) == [Line("Size" + " " * 12 + "S   M", 7)]
+    assert narrowed([wide]) == [Line("Size" + " " * 60 + "S   M", 7)]
+
+
+def test_the_gap_of_a_blank_cell_keeps_its_width() -> None:
+    rows = (
+        "Size          S         M         L",
+        "Chest (cm)    83-87     88-92     93-97",
+        "Waist (cm)    67-71               77-81",
+        "Hip (cm)                92-96     97-101",
+    )
+    found = values(read_bytes("\n".join(rows).encode(), "chart.txt"))
+    assert ("L", "waist", "77-81") in found
+    assert ("M", "hip", "92-96") in found
