@@ -23,11 +23,11 @@ from charts.checks.whole import checked
 from charts.columns.band_scope import names_of_source, names_of_tables
 from charts.columns.charts import charts_of
 from charts.columns.dates import without_dates
+from charts.columns.other_tables import far_words, outer_words
 from charts.columns.words import (
     SourceNames,
     Surroundings,
     Words,
-    far_words,
     page_words,
     words_around,
 )
@@ -157,7 +157,10 @@ def _read_sheet(
     titled = told.above + names_of_tables(tables)
     for table in tables:
         words, far = words_around(table, name, told), far_words(table, tables)
-        around = Surroundings(table, words, name, log, far, page, titled, told, dates, answering)
+        around = Surroundings(
+            *(table, words, name, log, far, page, titled, told, dates, answering),
+            outer=outer_words(table, tables),
+        )
         titles = [words.text for words in around.words if words.kind is UnitFrom.TITLE]
         charts += [
             identified(_checked(chart, table, log), titles, sheet.name, name, folder)

@@ -11,6 +11,7 @@ from charts.schema import Basis, Chart, Dimension, Range, Size
 
 Key = tuple[str | None, str | None, Dimension]
 Figures = tuple[Decimal | None, Decimal | None, Decimal | None]
+_AROUND = frozenset({"sheet", "file", "folder"})
 _NEAR_CM = Decimal("1.3")
 """Half an inch: a chart printed again in the other unit is the same chart."""
 
@@ -20,7 +21,10 @@ def told_apart(charts: Sequence[Chart], log: FindingLog) -> tuple[Chart, ...]:
     found = list(charts)
     for number, first in enumerate(charts):
         for other in range(number + 1, len(charts)):
-            if _same_words(first, charts[other]) and _contradict(first, charts[other]):
+            alike = _same_words(first, charts[other]) or (
+                other == number + 1 and _left_unnamed(first, charts[other])
+            )
+            if alike and _contradict(first, charts[other]):
                 ident = log.add("label-repeated", charts[other].place, case="chart", key="file")
                 found[number] = _asked(found[number], ident)
                 found[other] = _asked(found[other], ident)
@@ -34,6 +38,18 @@ def _same_words(first: Chart, second: Chart) -> bool:
     models = [chart.model.text if chart.model else None for chart in (first, second)]
     same = (first.band, first.title) == (second.band, second.title)
     return same and models[0] == models[1] and not named
+
+
+def _left_unnamed(first: Chart, second: Chart) -> bool:
+    """Whether a table without a title repeats sizes and measures of the one with a title above it.
+
+    Under "Shorts" the shorts of women may follow those of men, their name lost.
+    """
+    modelled = second.model is not None and second.model.source not in _AROUND
+    if second.title is not None or modelled or first.band != second.band:
+        return False
+    apart = first.place.rpartition("!")[0] != second.place.rpartition("!")[0]
+    return not apart and _figures(first).keys() == _figures(second).keys()
 
 
 def _contradict(first: Chart, second: Chart) -> bool:

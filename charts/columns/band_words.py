@@ -12,7 +12,7 @@ from typing import Final
 
 from charts.columns.band_names import of_several
 from charts.columns.band_notes import is_a_name, name_nobody, notes_among
-from charts.columns.band_scope import band_of_sheet, in_scope
+from charts.columns.band_scope import band_of_sheet, ends_bands, in_scope
 from charts.columns.band_statements import bids, denies, states
 from charts.columns.words import Surroundings, Words, is_sentence
 from charts.headings.bands import names_adults
@@ -43,7 +43,16 @@ def band_around(around: Surroundings) -> str | None:
         named = [words for words in named if words.kind is not UnitFrom.SHEET]
     found = [look(words.text).band for words in named]
     narrower = found[:1] == ["kids"] and found[1:2] and found[1] in _CHILDREN
-    return found[1] if narrower else next(iter(found), None) or band_of_sheet(around)
+    own = found[1] if narrower else next(iter(found), None)
+    return own or band_of_sheet(around) or _band_over(around)
+
+
+def _band_over(around: Surroundings) -> str | None:
+    """The band of ``Women`` over ``Tops``, for the ``Bottoms`` below; not for ``Zorbo's tops``."""
+    if any(ends_bands(at.text, around.titles, alone=False) for at in around.table.titles):
+        return None
+    named = (one for one in around.outer if look(one.text).band and _names(one))
+    return next((look(one.text).band for one in named if not is_sentence(one.text)), None)
 
 
 def _without_advice(words: Words) -> Words:

@@ -13,12 +13,19 @@ from typing import Final, NamedTuple
 
 from charts.columns.meaning import Column
 from charts.columns.said_of_some import said_of_all, said_of_some
-from charts.columns.words import Surroundings, Words, is_sentence, says_of_all, title_of
+from charts.columns.words import (
+    Surroundings,
+    Words,
+    is_sentence,
+    says_of_all,
+    sentences_of,
+    title_of,
+)
 from charts.dimensions import HeadingReading, read_heading
 from charts.headings.ease import speaks_of_ease
 from charts.headings.whose import says_in_passing, whose
 from charts.layout.looks import look
-from charts.schema import Basis, Dimension
+from charts.schema import Basis, Dimension, UnitFrom
 
 _NOT_THE_GARMENT: Final = re.compile(
     r"\b(?:not|no|nicht|keine|pas|niet|non|inte|ikke|nie)\b[\w\s]{0,12}"
@@ -122,12 +129,22 @@ def _of_the_body(title: str) -> bool:
 
 
 def _of_the_page(around: Surroundings) -> Said:
-    """What the notes of the other tables say of all measures, where nothing nearer speaks."""
-    notes = (one for one in around.page if says_of_all(one.text))
+    """What the notes of the other tables say of all measures, where nothing nearer speaks.
+
+    A sentence above the name of a table before holds for those that are named after it as well.
+    """
+    notes = [
+        one for one in sentences_of((*around.page, *_notes_far(around))) if says_of_all(one.text)
+    ]
+    notes += [one for one in sentences_of(around.outer) if is_sentence(one.text)]
     each = [_of_words(one, read_heading(one.text), around.file) for one in notes]
     said = [one for one in each if one.basis is not Basis.UNKNOWN]
     bases = {one.basis for one in said}
     return said[0] if len(bases) == 1 else Said()
+
+
+def _notes_far(around: Surroundings) -> Iterator[Words]:
+    return (one for one in around.far if one.kind is UnitFrom.NOTE)
 
 
 def opposed(one: Basis, other: Basis) -> bool:

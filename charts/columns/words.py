@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, field, replace
 from itertools import groupby
 from typing import Final
@@ -87,7 +87,8 @@ class Surroundings:
     nothing nearer says one. ``page`` are sentences about all measures beside the other tables of
     the source. ``titles`` are the names of all its tables, ``source`` those of its sheets.
     ``dates`` are the cells that a spreadsheet
-    program had turned into dates. ``answers`` are what a person has said already.
+    program had turned into dates. ``answers`` are what a person has said already. ``outer`` are
+    the titles that stand over the name of this table and of one before it.
     """
 
     table: Table
@@ -100,6 +101,7 @@ class Surroundings:
     source: SourceNames = SourceNames()
     dates: Mapping[tuple[int, int], Undone] = field(default_factory=dict)
     answers: Answering = field(default_factory=Answering)
+    outer: tuple[Words, ...] = ()
 
     def place(self, row: int, column: int) -> str:
         """The place of a cell as a person writes it."""
@@ -184,6 +186,11 @@ def _sentences(text: str) -> list[str]:
     return [part for part in _SENTENCE_END.split(text) if part.strip()]
 
 
+def sentences_of(texts: Iterable[Words]) -> Iterator[Words]:
+    """The sentences of texts, each with the place of its text."""
+    return (replace(one, text=part) for one in texts for part in _sentences(one.text))
+
+
 def _beside(text: str) -> bool:
     """Words that say nothing of the table: a greeting in a letter, the furniture of a page."""
     if text.rstrip().endswith(",") or _GREETING.match(text) is not None:
@@ -234,19 +241,6 @@ def _is_tabs(text: str) -> bool:
     if any(apart(look(one).band, look(other).band) for one in parts for other in parts):
         return "|" in text or "\n" in text or all(_is_tab(part) for part in parts)
     return False
-
-
-def far_words(table: Table, tables: Sequence[Table]) -> tuple[Words, ...]:
-    """Titles of the tables before this one, the nearest first, and notes of all the others."""
-    before = tables[: tables.index(table)]
-    titles = [at for one in reversed(before) for at in reversed(one.titles)]
-    notes = [at for one in tables if one is not table for at in one.notes]
-    sheet = table.sheet
-    return tuple(
-        Words(at.text, kind, sheet.place(at.row, at.column))
-        for kind, cells in ((UnitFrom.TITLE, titles), (UnitFrom.NOTE, notes))
-        for at in cells
-    )
 
 
 def page_words(sheet: Sheet, sheets: Sequence[Sheet]) -> tuple[Words, ...]:

@@ -12,7 +12,7 @@ from functools import cache
 from typing import Final
 
 from charts.schema import Basis
-from charts.vocabulary import spellings, vocabulary
+from charts.vocabulary import normal, spellings, vocabulary
 
 _MEASURES: Final = re.compile(
     r"\b(?:measure\w*|dimension\w*|sizes?|figures?|values?|numbers?|chart|table"
@@ -35,6 +35,11 @@ def referred_to(words: str) -> frozenset[Basis]:
         return frozenset()
     found = {basis for side, basis in _SIDES if _referring(side).search(words)}
     return frozenset(found | {Basis.FINISHED} if _not_the_body().search(words) else found)
+
+
+def speaks_of_measures(text: str) -> bool:
+    """Whether a text has a word for measures, or for the table they stand in."""
+    return _MEASURES.search(normal(text)) is not None
 
 
 def with_ease(words: str) -> bool:

@@ -1,0 +1,59 @@
+"""Two titles above one table and one above the next: a name over both and a name of each."""
+
+from __future__ import annotations
+
+import pytest
+
+from charts.schema import Basis
+from tests.charts.read_text import questions, ranges, table
+
+TOPS = "Size | Chest (cm) | Waist (cm)\nS | 84-88 | 66-70\nM | 88-92 | 70-74\n"
+SKIRTS = "Size | Waist (cm) | Hip (cm)\n38 | 66-70 | 90-94\n40 | 70-74 | 94-98\n"
+
+
+def bands(text: str) -> list[str | None]:
+    return [chart.band for chart in table(text).charts]
+
+
+def test_a_band_over_the_name_of_a_table_holds_for_the_names_below_it() -> None:
+    women = f"Women\nTops\n{TOPS}\nSkirts\n{SKIRTS}\n"
+    men = f"Men\nShirts\n{TOPS}\nTrousers\n{SKIRTS}\nOveralls\n{SKIRTS}"
+    assert bands("Spring\n" + women + men) == ["women", "women", "men", "men", "men"]
+
+
+@pytest.mark.parametrize(
+    ("above", "below"),
+    [
+        ("Women\nSize chart", "Skirts"),  # the second title names no table
+        ("Women\nTops", "Size chart"),
+        ("Women\nTops", "Men's skirts"),
+        ("Women\nSizes in cm", "Skirts"),
+        ("Women's tops\nTops", "Zorbo's tops"),  # like the name of a band, of nobody known
+    ],
+)
+def test_no_band_is_carried_where_a_title_is_of_another_kind(above: str, below: str) -> None:
+    men = f"Men\nShirts\n{TOPS}"
+    assert bands(f"Spring\n{above}\n{TOPS}\n{below}\n{SKIRTS}\n{men}")[1] in {None, "men"}
+
+
+def test_no_band_is_carried_where_none_other_stands_over_names() -> None:
+    assert bands(f"Spring\nWomen\nTops\n{TOPS}\nGloves\n{SKIRTS}") == ["women", None]
+
+
+def test_a_sentence_over_the_name_of_a_table_holds_for_the_names_below_it() -> None:
+    garment = "The figures below are those of the finished garment, not of the body."
+    text = f"{garment}\nTops\n{TOPS}\nSkirts\n{SKIRTS}"
+    assert {one.basis for one in ranges(table(text))} == {Basis.FINISHED}
+
+
+def test_a_note_about_all_measures_holds_for_the_table_below_it_too() -> None:
+    text = (
+        f"Tops\n{TOPS}\nAll measures are taken on the body, not on the garment.\nSkirts\n{SKIRTS}"
+    )
+    assert {one.basis for one in ranges(table(text))} == {Basis.BODY}
+
+
+def test_an_unnamed_table_that_repeats_the_sizes_of_the_one_above_is_asked_about() -> None:
+    other = TOPS.replace("84-88", "94-98").replace("88-92", "98-102")
+    assert questions(table(f"Tops\n{TOPS}\n{other}")) == ["label-repeated"]
+    assert questions(table(f"Tops\n{TOPS}\nShirts\n{other}")) == []
