@@ -35,6 +35,7 @@ from charts.columns.small_bodies import is_of_grown_ups
 from charts.columns.small_weights import weighed_in_grams
 from charts.columns.suspects import suspected
 from charts.columns.taken_for import taken_for_garments
+from charts.columns.two_in_a_cell import pairs_asked
 from charts.columns.units import with_units
 from charts.columns.values import Filled, filled
 from charts.columns.words import Surroundings, notes_of, title_of
@@ -54,7 +55,7 @@ def charts_of(around: Surroundings) -> list[Chart]:
     named = girths_told(positions_told(beside_nameless(named, around), around), around)
     named = weighed_in_grams(backs_doubted(named, around))
     named = columns_behind_asked(with_sides(named, around), around)
-    named = corner_sizes_asked(named, around)
+    named = pairs_asked(corner_sizes_asked(named, around), around)
     columns = with_basis(with_units(with_ages(named, around), around), around)
     columns = taken_for_garments(suspected(columns, around), around)
     columns = [with_abouts(column) for column in with_months(columns, around)]

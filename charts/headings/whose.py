@@ -52,6 +52,15 @@ _REAL: Final = re.compile(
     r"|exactas?|exatas?|reais|werkelijke?|exacte|faktiska?|faktiske|rzeczywist\w*|skutecn\w*)\b"
 )
 """A text that bids look up the actual measures of the garment says that these are others."""
+_DOUBLED: Final = re.compile(
+    r"\b(?:doubled|verdoppelt|doppelt genommen|doublees?|verdubbeld|raddoppiat[aei]|doblad[ao]s?"
+    r"|dobrad[ao]s?|dubblad[et]?|fordoblet|doblet|podwojon[ey]|zdvojen[aeo])\b"
+)
+"""What lies flat and is doubled is the girth of the garment (common words, no source)."""
+_TIMES_TWO: Final = re.compile(
+    r"\b(?:x ?2|2 ?x|(?:times|mal|par|maal|per|por|razy|krat) (?:2|two))\b"
+)
+"""Done to the figures, or what the reader is to do with them."""
 _GIRTHS: Final = frozenset(
     {Dimension.CHEST, Dimension.WAIST, Dimension.HIP, Dimension.UNDERBUST, Dimension.NECK}
 )
@@ -95,8 +104,16 @@ def whose(text: str) -> Whose:
     if len(said) > 1 and Basis.BODY in said:
         return Whose(open=True)
     if said:
-        return Whose(Basis.FLAT if Basis.FLAT in said else said.pop())
+        return _of_flat(words) if Basis.FLAT in said else Whose(said.pop())
     return Whose(open=bool(referred) or _pattern("doubtful").search(words) is not None)
+
+
+def _of_flat(words: str) -> Whose:
+    """What lies flat, or the girth of it where a text says that it was doubled."""
+    done = _DOUBLED.search(words)
+    if done is not None and not _DENIES.search(words[: done.start()].rpartition("|")[2]):
+        return Whose(Basis.FINISHED)
+    return Whose(open=True) if _TIMES_TWO.search(words) else Whose(Basis.FLAT)
 
 
 def perhaps_the_garments(text: str) -> bool:
@@ -110,7 +127,7 @@ def says_in_passing(text: str) -> bool:
 
 
 def _in_parts(text: str) -> str:
-    return " | ".join(normal(part) for part in _APART.split(text))
+    return " | ".join(normal(part) for part in _APART.split(text.replace("×", " x ")))
 
 
 def _is_denied(words: str, found: re.Match[str]) -> bool:

@@ -41,7 +41,7 @@ def shared_parted(fields: Sequence[Field]) -> list[Field]:
 
 def _parts(field: Field) -> list[Field]:
     """One field for each measure that the heading names; none where the cells are not like it."""
-    if field.kind is not FieldKind.VALUES or not field.heads:
+    if field.kind not in {FieldKind.VALUES, FieldKind.LABEL} or not field.heads:
         return []
     names = _names(field.heads[-1].text)
     dimensions = {_meant(name).dimension for name in names}
@@ -50,6 +50,8 @@ def _parts(field: Field) -> list[Field]:
     cells = [_parted(cell[0]) if cell else () for cell in field.cells]
     if any(cell and len(cell) != len(names) for cell in cells) or _may_be_ranges(cells):
         return []
+    if field.kind is FieldKind.LABEL and not all(map(_united, cells)):
+        return []  # "Size / age" names sizes; "Größe/Gewicht" over 165 cm / 55 kg measures
     return [_of(field, name, [cell[n : n + 1] for cell in cells]) for n, name in enumerate(names)]
 
 
@@ -90,6 +92,12 @@ def _may_be_ranges(cells: Sequence[Parts]) -> bool:
     return not filled or len(singles) == filled == rising
 
 
+def _united(cell: Parts) -> bool:
+    """Whether a unit of measure stands at each part of a cell."""
+    quantities = [look(at.text).reading.quantity for at in cell]
+    return all(one is not None and one.unit not in {None, Unit.YEARS} for one in quantities)
+
+
 def _figures(cell: Parts) -> list[Decimal]:
     """The single figures of the parts of a cell; none where one of them is a range."""
     quantities = [look(at.text).reading.quantity for at in cell]
@@ -108,4 +116,5 @@ def _of(field: Field, name: str, cells: Sequence[Parts]) -> Field:
         basis=field.heading.basis,
         band=heading.band or field.heading.band,
     )
-    return replace(field, heads=(*field.heads[:-1], head), heading=united, cells=tuple(cells))
+    heads = (*field.heads[:-1], head)
+    return replace(field, kind=FieldKind.VALUES, heads=heads, heading=united, cells=tuple(cells))

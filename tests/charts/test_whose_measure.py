@@ -371,3 +371,17 @@ def test_a_breadth_without_a_name_is_asked_whose_it_is(heading: str) -> None:
 def test_the_garment_s_own_in_other_cases_is_a_sign(text: str, basis: Basis, sign: bool) -> None:
     reading = read_heading(text)
     assert (reading.basis, reading.garment_sign) == (basis, sign)
+
+
+@pytest.mark.parametrize(
+    ("text", "basis", "open_"),
+    [
+        ("Chest measured flat and doubled", Basis.FINISHED, False),
+        ("flach liegend gemessen, verdoppelt", Basis.FINISHED, False),
+        ("laid flat, not doubled", Basis.FLAT, False),
+        ("Vest laid flat, width x2", Basis.UNKNOWN, True),
+        ("Misure del capo steso ×2", Basis.UNKNOWN, True),
+    ],
+)
+def test_what_lies_flat_may_have_been_doubled(text: str, basis: Basis, open_: bool) -> None:
+    assert whose(text) == (basis, open_)
