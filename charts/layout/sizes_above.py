@@ -11,13 +11,14 @@ from typing import Final
 
 from charts.dimensions import Role
 from charts.headings.bands import names_adults
+from charts.headings.reading import HeadingReading
 from charts.identity import own_words
 from charts.layout.false_friends import measures_of
 from charts.layout.fields import Field, FieldKind
 from charts.layout.frames import Frame
 from charts.layout.looks import look
 from charts.layout.view import View
-from charts.schema import Basis
+from charts.schema import Basis, Dimension
 
 _FEWEST_SIZES: Final = 2
 """So many at least tell a row of sizes from a word with a figure behind it."""
@@ -28,7 +29,7 @@ def only_sizes(view: View) -> bool:
     rows = [[look(at.text) for at in view.row(row) if at is not None] for row in range(view.height)]
     return all(
         len(row) > _FEWEST_SIZES
-        and row[0].heading.role is Role.LABEL
+        and _heads_sizes(row[0].heading)
         and not row[0].value
         and all(one.label is not None for one in row[1:])
         for row in rows
@@ -53,10 +54,15 @@ def named_above(alone: Frame, together: Frame, rows: Collection[int], before: Fr
     own, above = _naming(alone), _naming(together)
     if own is None or above is None or not together.complete or not above.heads:
         return False
-    named = {at.row for at in above.heads} <= set(rows) and above.heading.role is Role.LABEL
+    named = {at.row for at in above.heads} <= set(rows) and _heads_sizes(above.heading)
     if not named or not _only_measures(own):
         return False
     return before is None or _repeats(own) or _measured_in(before, own)
+
+
+def _heads_sizes(heading: HeadingReading) -> bool:
+    """Whether it is a word for sizes, or for the ages that name those of children."""
+    return heading.role is Role.LABEL or heading.dimension is Dimension.AGE
 
 
 def _naming(frame: Frame) -> Field | None:

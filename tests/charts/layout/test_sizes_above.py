@@ -138,3 +138,21 @@ def test_heights_that_come_first_in_every_section_name_no_sizes(
     assert [chart.band for chart in reading.charts] == ["women", "men"]
     assert [one.label for one in reading.charts[1].sizes] == ["S", "M", "L"]
     assert questions(reading) == []
+
+
+@pytest.mark.parametrize("corner", ["age", "Alter", "Size"])
+def test_ages_above_the_sections_name_the_sizes_of_both_units(corner: str) -> None:
+    reading = table(f"""{corner} | 1-2 years | 3-4 years | 5-6 years
+in cm
+height | 92 | 104 | 116
+chest | 56.5 | 59.5 | 63.5
+in inches
+height | 36 | 41 | 46
+chest | 22 | 23 | 25""")
+    assert values(reading)["1-2 years height"] == 92
+    assert values(reading)["5-6 years chest"] == 63.5
+    assert {size.label for chart in reading.charts for size in chart.sizes} == {
+        "1-2 years",
+        "3-4 years",
+        "5-6 years",
+    }
