@@ -45,6 +45,10 @@ _NAMED_IN_BRACKETS: Final = re.compile(
 """A size and a named measure of it: ``Small (Height < 5'4")``."""
 _ARROWS_AND_COMMAS: Final = frozenset(",;→⇒➔➜►")
 """Signs that end a size only where measures follow: they stand between any two things."""
+_DASHES: Final = frozenset("-–—")
+_FIRST_NUMBER: Final = re.compile(r"\d{1,3}")
+_WIDEST: Final = 1.5
+"""A range ends at most half as far again above its beginning (common practice)."""
 _ALL_IN_BRACKETS: Final = re.compile(r"(?P<label>[^():]{1,28}?)\s*\((?P<parts>[^()]{8,200})\)[.;]?")
 """A size and all its measures: ``Men's XS (Half chest: 47 cm, Length: 67 cm)``."""
 _FEWEST_IN_BRACKETS: Final = 2
@@ -102,11 +106,19 @@ def taken_apart(line: Line) -> Said | None:
         parts = [part for part in _PART_END.split(text[end.end() :]) if part.strip()]
         pairs = [pair for part in parts if (pair := pair_of(part.strip().rstrip(".")))]
         sign = end[0].strip()[:1]
+        if sign in _DASHES and label.isdigit() and _goes_on(int(label), text[end.end() :]):
+            return None
         if sign in _ARROWS_AND_COMMAS and not (is_size(label) and _all_measures(pairs)):
             return None
         if pairs and len(pairs) == len(parts) and len({name for name, _ in pairs}) == len(pairs):
             return Said(label, tuple(pairs), line.number)
     return None
+
+
+def _goes_on(low: int, behind: str) -> bool:
+    """Whether a figure behind a dash ends the range that a number begins: ``100 - 110 cm``."""
+    high = _FIRST_NUMBER.match(behind)
+    return high is not None and low < int(high[0]) <= low * _WIDEST
 
 
 def _all_measures(pairs: Sequence[tuple[str, str]]) -> bool:

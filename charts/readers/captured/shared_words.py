@@ -14,6 +14,7 @@ from typing import Final, NamedTuple
 
 from charts.dimensions import Role, read_heading
 from charts.readers.captured.lines import Line, LineCell, LineTable
+from charts.readers.captured.prose import common_head
 from charts.readers.captured.said import LONGEST_LABEL, LONGEST_LINE, unbulleted
 from charts.readers.captured.size_names import may_measure
 from charts.readers.captured.value_runs import is_size, rises, values_in
@@ -174,7 +175,8 @@ def _names_shared(said: Sequence[_Said], used: int) -> LineTable | None:
     sized = Role.LABEL in roles or 2 * known >= len(labels)
     if not sized or any(len(one) > LONGEST_LABEL for one in labels):
         return None  # another column would be taken for the sizes
-    return _table(labels, said, named, used)
+    head, labels = common_head(labels)
+    return _table(labels, said, named, used, head=head)
 
 
 def _bare_names(said: Sequence[_Said]) -> set[Words]:
@@ -245,9 +247,10 @@ def _table(
     columns: Sequence[_Column],
     used: int,
     *,
+    head: str = "",
     inferred: bool = False,
 ) -> LineTable:
-    rows = [[LineCell(text, said[0].line) for text in ("", *(one.name for one in columns))]]
+    rows = [[LineCell(text, said[0].line) for text in (head, *(one.name for one in columns))]]
     for at, (label, one) in enumerate(zip(labels, said, strict=True)):
         texts = (label, *(column.cells[at] for column in columns))
         rows.append([LineCell(text, one.line) for text in texts])

@@ -31,6 +31,7 @@ from charts.readers.captured.listed import listed_table
 from charts.readers.captured.listed_across import listed_across_table
 from charts.readers.captured.losses import lossy_line
 from charts.readers.captured.prose import prose_table
+from charts.readers.captured.row_groups import begins_group, row_group_table
 from charts.readers.captured.rows import row_table
 from charts.readers.captured.run_on import run_on_table
 from charts.readers.captured.run_on_sizes import run_on_size_table
@@ -145,6 +146,7 @@ _FINDERS: Final[tuple[Callable[[Sequence[Line]], LineTable | None], ...]] = (
     listed_across_table,
     told_order_table,
     shared_words_table,
+    row_group_table,
     stroke_table,
     arranged_table,
     series_table,
@@ -247,7 +249,8 @@ def laid_out(lines: Sequence[Line]) -> LineSheet:
     while at < len(lines):
         line = lines[at]
         ahead = slice(at, at + _LINES_AHEAD)
-        table = _table_at(narrow[ahead], lines[ahead]) if line.text.strip() else None
+        first = begins_group(lines, at)
+        table = _table_at(narrow[ahead], lines[ahead], first) if line.text.strip() else None
         if table is None:
             sheet.add_row([(_GLUED_TITLE.sub(" ", line.text), line.number)], line.number)
             if is_glued(line.text):
@@ -270,8 +273,11 @@ def laid_out(lines: Sequence[Line]) -> LineSheet:
     return sheet
 
 
-def _table_at(lines: Sequence[Line], as_placed: Sequence[Line]) -> LineTable | None:
+def _table_at(lines: Sequence[Line], as_placed: Sequence[Line], first: bool) -> LineTable | None:
+    """The table that begins here; ``first`` tells whether rows between blank lines may."""
     for find in _FINDERS:
+        if find is row_group_table and not first:
+            continue
         table = find(as_placed if find in _BY_PLACE else lines)
         if table is not None:
             counted = find in _BY_COUNTING and is_counted_out(table)

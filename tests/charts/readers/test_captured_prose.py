@@ -230,3 +230,8 @@ def test_words_in_brackets_that_are_no_measures_are_no_row() -> None:
 
 def test_a_code_of_the_country_stays_with_its_size() -> None:
     assert paste("UK 8: chest 82, waist 64\nUK 10: chest 86, waist 68\n").rows()[1][0] == "UK 8"
+
+
+def test_the_beginning_of_a_range_is_no_size_with_a_dash_behind() -> None:
+    assert paste("100 - 110 cm\n15 - 20 kg\n").rows() == [["100 - 110 cm"], ["15 - 20 kg"]]
+    assert paste("38 - 84 cm\n40 - 88 cm\n").rows() == [["38", "84 cm"], ["40", "88 cm"]]

@@ -105,3 +105,10 @@ def test_a_size_that_comes_twice_needs_other_names_that_tell_it_apart() -> None:
 
 def test_lines_without_common_words_are_no_table() -> None:
     assert not rows("Care: wash at 30, dry flat\nNote: ask us, call 12\n")
+
+
+def test_the_word_before_all_sizes_heads_them_and_the_one_before_all_measures_does_not() -> None:
+    text = "Talla S: Pecho 82, Cintura 66\nTalla M: Pecho 86, Cintura 70\n"
+    assert rows(text)[:2] == [["Talla", "Pecho", "Cintura"], ["S", "82", "66"]]
+    text = "Chest (cm): S 82, M 86, L 90\nChest (in): S 32, M 34, L 35\n"
+    assert [row[0] for row in rows(text)] == ["", "Chest (cm)", "Chest (in)"]
