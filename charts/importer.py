@@ -17,6 +17,7 @@ from charts.checks.left_cells import say_left_cells, say_unread_sheet
 from charts.checks.left_over import say_left_over
 from charts.checks.lost_in_layout import say_lost_in_layout
 from charts.checks.measures_in_names import say_measures_in_names
+from charts.checks.not_understood import understood
 from charts.checks.one_person import people_left_out
 from charts.checks.printed import compared_with_page
 from charts.checks.whole import checked
@@ -134,7 +135,7 @@ def _read(
         _say_nothing_found(charts, without, name, log)
     charts = twins_joined(charts, sheets, log)
     apart = strangers_asked(told_apart(charts, log), sheets, log)
-    return grouped(FileReading(name, apart, log.findings)), found
+    return understood(grouped(FileReading(name, apart, log.findings)), sheets), found
 
 
 def _read_sheet(
