@@ -12,6 +12,7 @@ from typing import Final
 from charts.checks.blocks import slipped_rows, turned_blocks
 from charts.checks.doubt import Column, Doubt, applied, columns
 from charts.checks.equal_girths import equal_girths
+from charts.checks.given_twice import given_twice
 from charts.checks.label_order import label_order
 from charts.checks.order import order
 from charts.checks.proportions import out_of_proportion
@@ -24,7 +25,13 @@ from charts.schema import Chart
 
 Check = Callable[[Chart, Sequence[Column]], list[Doubt]]
 
-BLOCKS: Final[tuple[Check, ...]] = (slipped_rows, turned_blocks, out_of_proportion, equal_girths)
+BLOCKS: Final[tuple[Check, ...]] = (
+    slipped_rows,
+    turned_blocks,
+    out_of_proportion,
+    equal_girths,
+    given_twice,
+)
 """What explains a whole block comes first, and its values are left out of what follows."""
 CHECKS: Final[tuple[Check, ...]] = (
     order,
@@ -49,7 +56,8 @@ def checked(chart: Chart, log: FindingLog) -> Chart:
     nameless = frozenset(one.id for one in unknown if not log.settled(one.id))
     read = columns(chart, asked, nameless)
     for check in BLOCKS:
-        found += _new(check(chart, read), found)
+        blocks = _new(check(chart, read), found)
+        found += [doubt for doubt in blocks if not _said(chart, doubt, log)]
     spoilt = {spot for doubt in found for spot in doubt.spots}
     rest = [column for column in read if not spoilt.intersection(column.spots)]
     for check in CHECKS:
@@ -57,6 +65,16 @@ def checked(chart: Chart, log: FindingLog) -> Chart:
     shared = {one.values["heading"] for one in log.findings if one.code == "merged-shared"}
     found = [doubt for doubt in found if doubt.case != "twice" or doubt.heading not in shared]
     return applied(chart, found, log)
+
+
+def _said(chart: Chart, doubt: Doubt, log: FindingLog) -> bool:
+    """Whether whose measures these are is a question of one of them already."""
+    if doubt.code != "basis-doubtful":
+        return False
+    asked = {one.id for one in log.findings if one.code == doubt.code}
+    return any(
+        asked.intersection(chart.sizes[size].ranges[place].findings) for size, place in doubt.spots
+    )
 
 
 def _new(doubts: Sequence[Doubt], known: Sequence[Doubt]) -> list[Doubt]:

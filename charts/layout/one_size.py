@@ -31,7 +31,7 @@ def of_one_size(view: View, title: At | None) -> Frame | None:
     first, unit = view.row(0)
     beside = first if first is not None and _is_size(first.text) and _is_unit(unit) else None
     size = beside or title or _before(view)
-    if size is None or not _is_size(size.text):
+    if size is None or not _is_size(size.text) or (beside and view.height == 1):
         return None
     found = frame((view.with_rows(view.rows[1:]) if beside else view).turn())
     measured = [one for one in found.fields if one.kind is FieldKind.VALUES]

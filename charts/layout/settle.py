@@ -22,6 +22,7 @@ from charts.layout.people_in_rows import band_under_size
 from charts.layout.prefixed import named_bands, prefixed
 from charts.layout.shared_headings import shared_parted
 from charts.layout.sizes_below import sizes_below
+from charts.layout.sizes_by_girth import double_sizes, fits_beside_garments
 from charts.layout.sizes_with_units import sizes_with_units
 from charts.plausible_ranges import usual
 from charts.quantities import Unit
@@ -244,7 +245,9 @@ def _key_dimension(fields: Sequence[Field]) -> int | None:
         looks = [look(text) for text in texts]
         named = all(one.figures or (aged and one.sure_label) for one in looks)
         return values[0] if named else None
-    return values[0] if _says_size(first) and len(texts) > 1 and _names_sizes(texts) else None
+    named = _says_size(first) and (_names_sizes(texts) or double_sizes(texts))
+    fitted = double_sizes(texts) and fits_beside_garments(first, fields)
+    return values[0] if len(texts) > 1 and (named or fitted) else None
 
 
 def _unknown_word(fields: Sequence[Field]) -> int | None:

@@ -115,7 +115,8 @@ def evenly_separated(text: str) -> bool:
     """Whether commas, semicolons or bars part the rows of a text as a program writes them.
 
     No blank stands beside them, all rows are equally wide, and they are no decimal commas.
-    Among more lines without them they part one of several tables, and not the others.
+    Among more lines without them they part one of several tables, and not the others; a title
+    or a note with all the separators of a row behind it is one of the rows.
     """
     separator = separator_of(text)
     if separator is None:
@@ -123,7 +124,8 @@ def evenly_separated(text: str) -> bool:
     rows = [row.fields for row in parsed_rows(text, separator)]
     wide = [row for row in rows if sum(map(_filled, row)) > 1]
     widths = {len(row) for row in wide}
-    if 2 * len(wide) < sum(any(map(_filled, row)) for row in rows):
+    without = sum(any(map(_filled, row)) and len(row) not in widths for row in rows)
+    if len(wide) < without:
         return False
     if len(wide) < _FEWEST_EVEN or len(widths) > 1 or min(widths) < _FEWEST_EVEN:
         return False

@@ -52,3 +52,7 @@ def test_a_word_for_size_over_chests_of_lettered_sizes_is_a_chest_and_asked() ->
     reading = table("Size | Size\nS | 96-101 cm\nM | 101-106 cm\nL | 106-111 cm\nXL | 111-116 cm")
     assert values(reading)["S chest"] == (96, 101)
     assert questions(reading) == ["heading-two-readings"]
+
+
+def test_a_lone_size_with_its_unit_is_no_block_and_no_fault() -> None:
+    assert questions(table("S | cm")) == ["no-table"]

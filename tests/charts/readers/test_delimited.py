@@ -153,3 +153,10 @@ def test_a_few_even_rows_among_more_plain_lines_part_none_of_those() -> None:
     lines = "\n".join(f"{size}\nChest 8{at}-9{at} cm" for at, size in enumerate("SML"))
     assert evenly_separated(rows)
     assert not evenly_separated(rows + lines)
+
+
+def test_titles_and_notes_with_all_the_separators_of_a_row_are_rows() -> None:
+    rows = "Size,Chest,Hip\nS,84,90\nM,88,94\nL,92,98\n"
+    notes = "".join(f"{letter}. Measured loosely all around,,\n" for letter in "ABCDEF")
+    assert evenly_separated(rows + notes)
+    assert not evenly_separated(rows + notes.replace(",,", ""))
