@@ -23,6 +23,7 @@ from charts.schema import Dimension
 _LABEL_AND_UNIT: Final = re.compile(
     r"(?P<size>\S.*?)[\s,/(\[-]++(?P<unit>[^\W\d_]{2,}|\")\.?[)\]]?"
 )
+_BOTH: Final = 2
 _KEYS = frozenset({FieldKind.LABEL, FieldKind.LENGTH, FieldKind.BAND, FieldKind.IDENTITY})
 
 
@@ -93,10 +94,13 @@ def _measures(fields: Sequence[Field], start: int, end: int) -> list[int]:
 
 
 def _united(field: Field, units: Field) -> Field:
-    """One unit for the column goes to its heading; different ones go to the lines."""
+    """One unit for the column goes to its heading, or two for each cell: ``cm / inch``.
+
+    Different ones go to the lines.
+    """
     cells = _filled_down(units)
-    said = {unit for at in cells if at and (unit := unit_at(at, field.heading.dimension))}
-    if len(said) == 1 and all(cells):
+    said = {one for at in cells if at and (one := _units_at(at, field.heading.dimension))}
+    if all(cells) and len(said) == 1 and len(next(iter(said))) <= _BOTH:
         first = next(at for at in cells if at is not None)
         heads = (*field.heads, first)
         heading = replace(combined(heads), role=field.heading.role)
@@ -116,9 +120,13 @@ def _filled_down(units: Field) -> tuple[At | None, ...]:
 
 def unit_at(at: At, dimension: Dimension | None) -> Unit | None:
     """The unit that a cell names for a dimension; None when it names none that can measure it."""
-    family = Family.MASS if dimension is Dimension.WEIGHT else Family.LENGTH
-    units = [unit for unit in find_units(at.text) if FAMILY[unit] is family]
+    units = _units_at(at, dimension)
     return units[0] if len(units) == 1 else None
+
+
+def _units_at(at: At, dimension: Dimension | None) -> tuple[Unit, ...]:
+    family = Family.MASS if dimension is Dimension.WEIGHT else Family.LENGTH
+    return tuple(unit for unit in find_units(at.text) if FAMILY[unit] is family)
 
 
 def _rows_joined(fields: list[Field]) -> list[Field]:
