@@ -11,6 +11,7 @@ from typing import Final
 
 from charts.dimensions import Role, read_band, read_heading
 from charts.readers.captured.lines import Line, LineCell, LineTable
+from charts.readers.captured.value_runs import labels_in
 from charts.readers.captured.values import is_blank, is_value
 from charts.readers.captured.worded_sizes import ends_name, worded_row
 
@@ -168,6 +169,8 @@ def _single_blanks(lines: Sequence[Line]) -> LineTable | None:
     heading = [found[0] for found in _WORD.finditer(lines[0].text)]
     if len(heading) < 2 or any(is_value(word) for word in heading):
         return None
+    if labels_in(lines[1].text) is not None:
+        return None  # sizes stand below a title of as many words
     rows = [[LineCell(word, lines[0].number) for word in heading]]
     for line in lines[1:]:
         words = line.text.split()

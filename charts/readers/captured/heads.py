@@ -18,6 +18,8 @@ from charts.schema import Dimension
 _WORD: Final = re.compile(r"\S+(?:\s*\([^)]*\)[^\s\w]*)?")
 _MOST_WORDS: Final = 40
 _MOST_IN_PART: Final = 8
+_MOST_WORDS_OF_ONE: Final = 3
+"""Longer headings of no known measure may be several that are known."""
 _MOST_WAYS: Final = 2_000
 _JOINING: Final = frozenset({"/", "&", "+", "-", "–", "or", "oder", "ou", "o", "eller"})
 """What stands between two words of one heading: none begins with it or ends in it."""
@@ -71,7 +73,20 @@ def parted_heads(text: str, columns: int) -> list[str] | None:
 
 def is_known_column(head: str) -> bool:
     """Whether a heading names a measure or sizes, and not the one before the other."""
-    return read_heading(head).role in _COLUMNS and not holds_sizes_first(head)
+    known = read_heading(head).role in _COLUMNS
+    return known and not holds_sizes_first(head) and not holds_two_units(head)
+
+
+def follows_unit(words: Sequence[str], at: int) -> bool:
+    """Whether a unit stands behind another: ``Bust cm inch`` is two columns of one measure."""
+    first, second = (word.strip(",;:.").lower() for word in (words[at - 1], words[at]))
+    return at > 0 and first not in _IN and first != second and _is_unit(first) and _is_unit(second)
+
+
+def holds_two_units(head: str) -> bool:
+    """Whether two units stand behind each other in a heading with nothing that joins them."""
+    words = head.split()
+    return any(follows_unit(words, at) for at in range(1, len(words)))
 
 
 def holds_sizes_first(head: str) -> bool:
@@ -107,7 +122,8 @@ def holds_two_measures(head: str) -> bool:
     """
     meant = _measures_of(head)
     words = head.split()
-    cuts = range(1, len(words)) if len(meant) > 1 else ()
+    several = len(meant) > 1 or (len(words) > _MOST_WORDS_OF_ONE and meant == {Dimension.OTHER})
+    cuts = range(1, len(words)) if several else ()
     return any(
         left not in _JOINING
         and right not in _JOINING
@@ -136,8 +152,10 @@ def must_begin(words: Sequence[str], at: int) -> bool:
 def may_begin(words: Sequence[str], at: int) -> bool:
     """Whether a heading can begin with the word at a place: no unit, no bracket, no joint."""
     word = words[at].strip(",;:.").lower()
-    if not word or not word[0].isalnum() or word in _JOINING or _is_unit(word):
+    if not word or not word[0].isalnum() or word in _JOINING:
         return False
+    if _is_unit(word) and not (at > 0 and "(" in words[at - 1] and _ends(words, at)):
+        return False  # a unit goes on behind no other in brackets: "(cm) metres of yarn"
     if words[at] in _INNER and not (word == "to" and words[at + 1 : at + 2] == ["fit"]):
         return False
     return at == 0 or words[at - 1].lower() not in _GO_ON

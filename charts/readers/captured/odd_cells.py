@@ -11,7 +11,8 @@ from collections.abc import Iterator, Sequence
 from typing import Final
 
 from charts.dimensions import Role, read_heading
-from charts.readers.captured.value_runs import VALUE, Named
+from charts.readers.captured.value_pattern import VALUE
+from charts.readers.captured.value_runs import Named
 from charts.readers.captured.values import is_blank, is_value
 
 _FIELD: Final = re.compile(r"\S+(?: \S+)*")

@@ -8,7 +8,8 @@ from __future__ import annotations
 import re
 from typing import Final
 
-from charts.readers.captured.value_runs import VALUE, is_cell_value
+from charts.readers.captured.value_pattern import VALUE
+from charts.readers.captured.value_runs import is_cell_value
 from charts.readers.captured.values import is_blank, is_value
 from charts.size_labels import LabelKind, read_label
 

@@ -17,6 +17,7 @@ from charts.readers.captured.heads import (
     begins_with_sizes,
     holds_sizes_first,
     holds_two_measures,
+    holds_two_units,
     may_begin,
     must_begin,
 )
@@ -226,6 +227,7 @@ def _all_known(parts: Sequence[str], labels: int) -> bool:
     """Whether every part names a measure, the first one the sizes where there is one for them."""
     measures = all(read_heading(part).role is Role.MEASURE for part in parts[labels:])
     measures = measures and not any(map(holds_sizes_first, parts))
+    measures = measures and not any(map(holds_two_units, parts))
     if labels:
         return measures and _names_sizes(parts[0])
     return measures and (len(parts) < 2 or sum(map(_holds_sizes, parts)) != 1)

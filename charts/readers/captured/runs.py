@@ -11,11 +11,11 @@ from collections.abc import Sequence
 from dataclasses import dataclass, field
 from typing import Final
 
-from charts.dimensions import Role, find_units, read_heading
-from charts.quantities import Unit
+from charts.dimensions import Role, read_heading
 from charts.readers.captured.first_numbers import LINES_LOOKED_AT, ages_first, numbers_first
 from charts.readers.captured.lines import Line, LineCell, LineTable
 from charts.readers.captured.odd_cells import may_be_range, row_with_odd_cells
+from charts.readers.captured.run_units import other_unit, paired
 from charts.readers.captured.value_runs import (
     counted_values,
     holds_place,
@@ -36,9 +36,7 @@ _AGE: Final = re.compile(
 _AGES: Final = re.compile(
     rf"(?P<name>\D{{2,20}}?) (?P<ages>{_AGE.pattern}(?: {_AGE.pattern})+)", re.IGNORECASE
 )
-_IMPERIAL: Final = ('"', "”", "″", "''")
 _CUP: Final = re.compile(r"[A-K]{1,2}(?:[-/][A-K]{1,2})?")
-_LAST_WORD: Final = re.compile(r"[^\W\d_]+\.?\Z")
 
 
 @dataclass(slots=True)
@@ -244,40 +242,12 @@ def _values_a_line(walk: _Walk, at: int) -> int:
             break
         cells.append(LineCell(text, walk.lines[number].number))
         last = number
-    paired = _paired(cells) if len(cells) == 2 * walk.count else cells
-    if len(paired) != walk.count or not walk.names:
+    pairs = paired(cells) if len(cells) == 2 * walk.count else cells
+    if len(pairs) != walk.count or not walk.names:
         return 0
-    _add(walk, "", walk.lines[at], paired)
-    walk.inferred = walk.inferred or paired is cells
+    _add(walk, "", walk.lines[at], pairs)
+    walk.inferred = walk.inferred or pairs is cells
     return last + 1 - at
-
-
-def _paired(cells: Sequence[LineCell]) -> list[LineCell]:
-    """Two values of each size as one cell, where they stand alternately in two units."""
-    first, second = cells[::2], cells[1::2]
-    if not _other_unit(first, second):
-        half = len(cells) // 2
-        first, second = cells[:half], cells[half:]
-        if not _other_unit(first, second):
-            return []
-    return [
-        LineCell(f"{one.text}\n{other.text}", one.line)
-        for one, other in zip(first, second, strict=True)
-    ]
-
-
-def _unit_of(cells: Sequence[LineCell]) -> Unit | None:
-    """The one unit that all of the cells print; None where they print none or several."""
-    found = {_printed_unit(cell.text) for cell in cells}
-    return found.pop() if len(found) == 1 else None
-
-
-def _printed_unit(text: str) -> Unit | None:
-    if text.endswith(_IMPERIAL):
-        return Unit.IN
-    last = _LAST_WORD.search(text)
-    units = find_units(last[0]) if last is not None else ()
-    return units[0] if units else None
 
 
 def _add(walk: _Walk, name: str, line: Line, cells: list[LineCell]) -> None:
@@ -285,7 +255,7 @@ def _add(walk: _Walk, name: str, line: Line, cells: list[LineCell]) -> None:
     head = LineCell(name, line.number)
     if walk.names:
         head = LineCell(" ".join(one.text.strip() for one in walk.names), walk.names[0].number)
-    elif not name and walk.valued and _other_unit(walk.rows[-1][1:], cells):
+    elif not name and walk.valued and other_unit(walk.rows[-1][1:], cells):
         head = walk.rows[-1][0]  # the second line of figures gives the same in another unit
     walk.rows.append([head, *cells])
     walk.names = []
@@ -299,11 +269,6 @@ def _said_twice(names: Sequence[Line]) -> bool:
         one.role is Role.MEASURE and not one.candidates and not one.rest for one in headings
     )
     return len(names) == 2 and plain and len({one.dimension for one in headings}) == 1
-
-
-def _other_unit(before: Sequence[LineCell], cells: Sequence[LineCell]) -> bool:
-    units = _unit_of(before), _unit_of(cells)
-    return None not in units and units[0] is not units[1]
 
 
 def _end_names(walk: _Walk) -> None:

@@ -12,57 +12,19 @@ from itertools import pairwise
 from typing import Final, NamedTuple
 
 from charts.dimensions import Role, read_heading
+from charts.readers.captured.value_pattern import LIMIT, UPPER, VALUE, WHOLE
 from charts.readers.captured.values import is_value
 from charts.size_labels import LabelKind, SizeLabel, read_label
 
-_FIGURE: Final = r"(?:\d+(?:[.,]\d{1,3})?(?:\s?[½¼¾⅛⅜⅝⅞]|\s\d/(?:2|4|8|16)(?!\d))?|[½¼¾⅛⅜⅝⅞])"
-_UNIT: Final = (
-    r"(?:(?<=[.,]\d\d)\s?m(?![^\W\d_])"  # heights in metres have two places
-    r"|\+?\s?(?:cms?|mm|ins?|inch(?:es)?|kgs?|lbs?|ft|st|zoll|pouces|tum|см|кг"
-    r"|years?|yrs?|jahre?|ans|años|anni|anos|jaar|år|lat|let|лет)(?![^\W\d_])\.?"
-    r"|\s?(?:''|’’|′′|[\"”″“]))?"
-)
-_FEET: Final = rf"\d\s?['’′]-?\s?(?:{_FIGURE}\s?[\"”″]?)?"
-_METRES: Final = r"[12]\s?m\s?\d\d(?![\d.,])"  # 1m55
-_JOINT: Final = r"(?:\s*[-‐‑‒–—―−~]\s*|\s+(?:to|bis|à|a|al|tot|til|till|do|až|até|до)\s+)"
-_UPPER: Final = (
-    r"(?:(?:up to|under|below|less than|bis zu|bis|unter|jusqu['’]à|moins de|fino a|sotto|hasta"
-    r"|menos de|até|abaixo de|tot|op til|do|poniżej|до|mindre än)\s+|max\.?\s?)"
-)
-_LIMIT: Final = (
-    r"(?:[<>≤≥~±]\s*|(?:ca|approx|env|cca|min|mind)\.?\s?|(?:circa|about|etwa|environ)\s+"
-    r"|(?:over|above|more than|ab|über|plus de|oltre|más de|acima de|mais de"
-    r"|vanaf|od|ponad|powyżej|от|свыше|över|mer än)\s+)?"
-)
-_ENDLESS: Final = (
-    r"(?:\+|\s\+(?=\s*\Z)"
-    r"|\s(?:and (?:above|up|over|under|below)|or (?:more|less|over|under|taller)"
-    r"|und (?:mehr|größer|darüber)|et (?:plus|moins)|y más|e oltre|en meer))?"
-)
-"""What leaves the end of a value open: ``6'2" and above``."""
-_STONE: Final = r"\d{1,2}\s?st\.?\s?\d{1,2}(?:\s?lbs?)?"
-_ONE: Final = rf"(?:{_FEET}|{_STONE}|{_METRES}|{_FIGURE}{_UNIT})"
-_WHOLE: Final = (
-    rf"(?:{_UPPER}{_ONE}(?:\s*[-–]\s*{_ONE})?|{_LIMIT}{_ONE}(?:{_JOINT}{_ONE})?{_ENDLESS})"
-)
-"""No word joins two values behind an upper limit: ``bis 80 bis 62`` is of two cells."""
-_METRIC: Final = rf"(?:{_UPPER}|{_LIMIT}){_FIGURE}(?:{_JOINT}{_FIGURE})?\s?(?:cm|kg)"
-_IMPERIAL: Final = (
-    rf"(?:{_UPPER}|{_LIMIT}){_FIGURE}(?:{_JOINT}{_FIGURE})?\s?(?:''|’’|′′|[\"”″“]|in\b|lbs?\b)"
-)
-_SAME: Final = rf"(?:{_METRIC}\s?/\s?{_IMPERIAL}|{_IMPERIAL}\s?/\s?{_METRIC})"
-"""The same in both units, each with its own: ``86 - 92 cm / 33 3/4 to 36 1/4"``."""
-VALUE: Final = re.compile(rf"(?:{_SAME}|{_WHOLE}(?:\s*\({_WHOLE}\))?)(?=\s|\Z)", re.IGNORECASE)
-"""One whole value, in one unit or in two."""
 _AGE_OR_VALUE: Final = re.compile(
     rf"(?:\d{{1,2}}\s?[-–]\s?\d{{1,2}}\s?[MY](?=\s)|{VALUE.pattern})", re.IGNORECASE
 )
 _YEARS: Final = re.compile(r"\d{1,2}Y", re.IGNORECASE)
-_BRACKETED: Final = re.compile(rf"\(\s*{_WHOLE}\s*\)(?=\s|\Z)", re.IGNORECASE)
+_BRACKETED: Final = re.compile(rf"\(\s*{WHOLE}\s*\)(?=\s|\Z)", re.IGNORECASE)
 _MARK: Final = re.compile(r"\(\d\)(?=\s|\Z)(?!\s*\()")
 """``Chest (1) 84 90``: the number of a footnote or of a place in a drawing, no value."""
 _BEGIN: Final = re.compile(
-    rf"(?:{_UPPER}|{_LIMIT})[\d½¼¾⅛⅜⅝⅞]|\((?=\s*(?:{_UPPER}|{_LIMIT})[\d½¼¾])", re.IGNORECASE
+    rf"(?:{UPPER}|{LIMIT})[\d½¼¾⅛⅜⅝⅞]|\((?=\s*(?:{UPPER}|{LIMIT})[\d½¼¾])", re.IGNORECASE
 )
 _JOINED: Final = re.compile(r"\s*([-–/])\s*")
 _SPLIT_WORDS: Final = re.compile(
@@ -77,6 +39,8 @@ _LIGHTEST_NAME: Final = 40
 _SMALL: Final = ("CH", "XCH")
 _BEHIND_SMALL: Final = {"M", "G"}
 """``CH`` (chico) is a size before M and G only: elsewhere it is a chest, or a country."""
+_LETTERED: Final = frozenset({"S", "M", "L", "XL"})
+_TIMES: Final = re.compile(r"[1-9]X")
 _FOR_ALL: Final = ("O/S", "OS")
 """One size for all, among letters that name the others; a person may write it small as a word."""
 _ROW: Final = re.compile(r"\S\s{3,}\S")
@@ -229,7 +193,8 @@ def labels_in(text: str) -> Named | None:
     """
     words = _words(text)
     first = len(words)
-    while first and (is_size(words[first - 1]) or words[first - 1] in _FOR_ALL):
+    large = sum(word in _LETTERED for word in words) > 1
+    while first and (is_size(words[first - 1]) or _is_among(words[first - 1], large=large)):
         first -= 1
     if first and words[first - 1].upper() in _SMALL and {*words[first:]} >= _BEHIND_SMALL:
         first -= 1
@@ -240,7 +205,7 @@ def labels_in(text: str) -> Named | None:
         return None
     read = [label for one in labels if (label := read_label(one)) is not None]
     lettered = sum(label.kind in _WORDY or _has_its_length(label) for label in read)
-    role = read_heading(name).role if name else Role.UNKNOWN
+    role = _role_before(name) if name else Role.UNKNOWN
     if lettered > 1 and role is not Role.MEASURE and (len(labels) > 2 or role is Role.LABEL):
         return Named(name, labels)
     rising = rises(labels) and all(read_label(one) is not None for one in labels)
@@ -253,6 +218,18 @@ def _has_its_length(label: SizeLabel) -> bool:
         return False
     stones = label.text.upper().endswith("ST")
     return not stones or int("".join(filter(str.isdecimal, label.text)) or 0) >= _LIGHTEST_NAME
+
+
+def _role_before(name: str) -> Role:
+    """What a name before sizes is: ``Maß`` may be a mass, which stands before no letters."""
+    heading = read_heading(name)
+    unsure = (Role.UNKNOWN, None) in heading.candidates
+    return Role.UNKNOWN if unsure else heading.role
+
+
+def _is_among(word: str, *, large: bool) -> bool:
+    """Whether a word is a size where letters around it are: ``2X`` behind ``L XL``."""
+    return word in _FOR_ALL or (large and _TIMES.fullmatch(word) is not None)
 
 
 def rises(labels: Sequence[str]) -> bool:

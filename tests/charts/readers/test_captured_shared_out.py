@@ -9,7 +9,6 @@ import pytest
 from charts.importer import read_pasted
 from charts.readers.captured.lines import LineTable, numbered
 from charts.readers.captured.rows import row_table
-from charts.readers.captured.shared_out.named_bands import with_bands
 from charts.readers.captured.shared_out.table import shared_table
 from charts.readers.captured.shared_out.tokens import Kind, row_of
 from tests.charts.read_text import questions, values
@@ -111,47 +110,6 @@ def test_numbers_that_fall_are_no_sizes() -> None:
     assert _table("Size Chest Zork\n38 84-90 14\n36 90-96 15\n") is None
 
 
-def test_a_band_before_every_size_stands_above_its_rows() -> None:
-    reading = read_pasted(
-        dedent("""\
-        For Size Chest (in) Hip (in)
-        Ladies S 33-35 36-38
-        Ladies M 35-37 38-40
-        Gents S 36-38 36-38
-        Gents M 38-40 38-40
-        """)
-    )
-    found = values(reading)
-    assert found["women S chest"] == (83.82, 88.9)
-    assert found["men M hip"] == (96.52, 101.6)
-    assert questions(reading) == []
-
-
-def test_a_band_before_the_first_of_its_sizes_holds_for_the_others() -> None:
-    reading = read_pasted(
-        dedent("""\
-        Size Chest (cm) Waist (cm)
-        Women S 83-88 65-70
-        M 89-94 71-76
-        Men S 91-96 77-82
-        M 97-102 83-88
-        """)
-    )
-    found = values(reading)
-    assert found["women M chest"] == (89, 94)
-    assert found["men S waist"] == (77, 82)
-
-
-def test_a_band_in_the_names_of_sizes_that_follow_each_other_stays_there() -> None:
-    table = row_table(
-        numbered(
-            "Size Chest Waist\nYouth S 60-64 54-57\nYouth M 65-69 58-61\nAdult S 82-86 66-70\n"
-        )
-    )
-    assert table is not None
-    assert with_bands(table) == table
-
-
 @pytest.mark.parametrize(
     ("text", "heads"),
     [
@@ -187,75 +145,6 @@ def test_the_rows_of_a_table_do_not_end_at_a_cell_that_is_blank() -> None:
     assert "text-order" in questions(reading)
 
 
-def test_bands_above_the_headings_share_the_measures() -> None:
-    reading = read_pasted(
-        dedent("""\
-        All figures in centimetres
-        Size Women Men
-        Chest Waist Hip Chest Waist Hip
-        S 83-89 67-73 91-97 89-95 77-83 91-97
-        M 89-95 73-79 97-103 95-101 83-89 97-103
-        """)
-    )
-    found = values(reading)
-    assert found["women S hip"] == (91, 97)
-    assert found["men M waist"] == (83, 89)
-    assert questions(reading) == []
-
-
-def test_bands_whose_measures_differ_are_compared() -> None:
-    reading = read_pasted(
-        dedent("""\
-        Size Ladies' Gents'
-        Bust (in) Hip (in) Chest (in) Waist (in)
-        S 32-34 35-37 36-38 30-32
-        M 34-36 37-39 38-40 32-34
-        """)
-    )
-    assert values(reading)["women S hip"] == (88.9, 93.98)
-    assert questions(reading) == ["text-order"]
-
-
-def test_bands_stand_each_over_its_own_word_for_sizes() -> None:
-    reading = read_pasted(
-        dedent("""\
-        Children Adults
-        Size Chest (cm) Height (cm) Size Chest (cm) Height (cm)
-        XS 57-61 105-117 S 85-91 161-169
-        S 61-66 117-129 M 91-97 169-176
-        """)
-    )
-    found = values(reading)
-    assert found["kids S chest"] == (61, 66)
-    assert found["M height"] == (169, 176)
-
-
-def test_a_line_of_bands_at_the_end_heads_nothing() -> None:
-    assert values(read_pasted("Women Men\n")) == {}
-
-
-def test_two_names_under_two_words_for_sizes_are_a_column_each() -> None:
-    reading = read_pasted(
-        dedent("""\
-        Size EU size Underbust (cm) Bust (cm)
-        32B 70B 68-72 83-85
-        34B 75B 73-77 88-90
-        """)
-    )
-    assert values(reading)["32B underbust"] == (68, 72)
-
-
-def test_a_size_of_two_words_stays_one_name() -> None:
-    reading = read_pasted(
-        dedent("""\
-        Jersey size Chest (cm) Waist (cm) Wearer
-        Extra Small 78-82 62-66 riders of the club
-        Extra Large 98-104 82-88 trainers
-        """)
-    )
-    assert values(reading)["Extra Small chest"] == (78, 82)
-
-
 def test_sizes_with_a_second_name_in_brackets_stand_above_their_figures() -> None:
     reading = read_pasted(
         dedent("""\
@@ -285,3 +174,43 @@ def test_the_word_for_sizes_before_others_begins_the_next_table() -> None:
     assert found["XS/S chest"] == (82, 90)
     assert len(found) == 6
     assert "text-order" in questions(reading)
+
+
+def test_a_note_below_the_rows_is_no_row() -> None:
+    table = _table("""\
+        Size Int. Chest Waist
+        2 XS 81-87 67-73
+        3 S 87-93 73-79
+        Delivery within: 30-40 working days
+        """)
+    assert _rows(table)[-1] == ["3", "S", "87-93", "73-79"]
+
+
+def test_a_line_of_sizes_below_a_title_of_as_many_words_heads_the_figures() -> None:
+    reading = read_pasted(
+        "All figures here in cm\nSize 34 36 38 40\nChest 83 87 91 95\nHip 91 95 99 103\n"
+    )
+    assert values(reading)["38 chest"] == 91
+
+
+def test_a_size_by_times_stands_among_letters() -> None:
+    reading = read_pasted(
+        "SIZE S M L XL 2X\nCHEST (cm) 86 92 98 104 112\nHIP (cm) 92 98 104 110 118\n"
+    )
+    assert values(reading)["2X chest"] == 112
+
+
+def test_ends_of_ranges_have_a_column_each() -> None:
+    reading = read_pasted(
+        dedent("""\
+        Size Chest from (cm) Chest to (cm) Waist up to (cm)
+        S 85 91 77
+        M 91 97 83
+        """)
+    )
+    assert values(reading)["S chest"] == (85, 91)
+
+
+def test_a_unit_behind_another_heads_a_column() -> None:
+    reading = read_pasted("Size Bust cm inch Waist cm inch\n8 81 32 63 25\n10 86 34 68 27\n")
+    assert values(reading)["10 chest"] == 86

@@ -19,8 +19,10 @@ from charts.plausible_ranges import plausible
 from charts.quantities import Unit
 from charts.readers.captured.heads import (
     begins_with_sizes,
+    follows_unit,
     holds_sizes_first,
     holds_two_measures,
+    holds_two_units,
     may_begin,
     must_begin,
 )
@@ -37,6 +39,7 @@ _CLOSE: Final = 1.5
 """Ways whose weights lie no further apart are equally good (tried on real headings)."""
 _NO: Final = -1000.0
 """What cannot be at all."""
+_MEASURES: Final = (Role.MEASURE, Role.LOW_END, Role.HIGH_END)
 _ASIDE: Final = (Role.OTHER, Role.IDENTITY, Role.NOTE, Role.STEP, Role.TOLERANCE, Role.UNIT)
 _LONGER: Final = 2.5
 """Each word behind one for sizes may as well begin the next heading."""
@@ -73,7 +76,8 @@ def shared_heads(text: str, columns: Sequence[Column]) -> Heads | None:
 def _ways(words: Sequence[str], columns: Sequence[Column]) -> list[tuple[float, tuple[str, ...]]]:
     """The best ways to part the words, each with its weight, the heaviest first."""
     count = len(words)
-    may = [may_begin(words, at) or at == 0 for at in range(count)] + [True]
+    may = [may_begin(words, at) or at == 0 or follows_unit(words, at) for at in range(count)]
+    may.append(True)
     must = [must_begin(words, at) for at in range(count)]
     cased = any(word[0].isupper() for word in words[1:]) and any(
         word[0].islower() for word in words
@@ -148,7 +152,9 @@ def _weight(head: str, column: Column) -> float:
 
 def _fit(heading: HeadingReading, head: str, column: Column) -> float:
     words = head.count(" ")
-    if heading.role is Role.MEASURE:
+    if holds_two_units(head):
+        return -6.0
+    if heading.role in _MEASURES and heading.dimension is not None:
         return _measure_fit(heading, head, column)
     if heading.role is Role.LABEL:
         return 9.0 if column.sizes or column.kind is Kind.WORDS else -6.0
@@ -197,12 +203,19 @@ def _said(way: Sequence[str], columns: Sequence[Column]) -> list[object]:
     found: list[object] = []
     for head, column in zip(way[1:], columns, strict=True):
         heading = read_heading(head)
-        measured = heading.role is Role.MEASURE and column.kind is Kind.VALUE
-        meant = (heading.dimension, heading.definition, heading.basis, heading.unit, heading.band)
+        measured = heading.role in _MEASURES and column.kind is Kind.VALUE
+        meant = (
+            heading.role,
+            heading.dimension,
+            heading.definition,
+            heading.basis,
+            heading.unit,
+            heading.band,
+        )
         found.append(meant if measured else None)
     return found
 
 
 def _is_known(head: str, column: Column) -> bool:
     role = read_heading(head).role
-    return column.kind is not Kind.VALUE or role in (Role.MEASURE, Role.LABEL, *_ASIDE)
+    return column.kind is not Kind.VALUE or role in (*_MEASURES, Role.LABEL, *_ASIDE)

@@ -126,6 +126,9 @@ def _goes_on(rows: Sequence[Row], row: Row, *, parted: bool) -> bool:
     """Whether a row belongs to those before it; behind an empty line only one that is like them."""
     if len(row.parts) > _MOST_COLUMNS:
         return False
+    told = row.name.count(" ") < _FEWEST_ROWS or read_label(row.name) is not None
+    if rows and not told and len(row.parts) < len(rows[-1].parts):
+        return False  # "Delivery takes only 30-40 days"
     return not parted or row.kinds == rows[-1].kinds
 
 
@@ -145,7 +148,7 @@ def _name_sizes(rows: Sequence[Row], heads: Heads) -> bool:
     names = [row.name for row in rows]
     known = [label for name in names if (label := read_label(name)) is not None]
     told = sum(label.kind is not LabelKind.WORD and label.doubtful is None for label in known)
-    named = read_heading(heads.texts[0]).role is Role.LABEL
+    named = any(read_heading(one).role is Role.LABEL for one in _ends(heads.texts[0]))
     if told * 2 < len(names) and not named:
         return False
     if any(map(_is_measure, names)):
@@ -153,7 +156,12 @@ def _name_sizes(rows: Sequence[Row], heads: Heads) -> bool:
     short = all(len(name) <= _LONGEST_NAME and name[0].isalnum() for name in names)
     apart = _tell_apart(names, rows) or _tell_apart(banded_names(names), rows)
     rising = rises(list(dict.fromkeys(filter(is_value, names))))
-    return short and apart and rising and not any(name.endswith((".", ":")) for name in names)
+    return short and apart and rising
+
+
+def _ends(head: str) -> tuple[str, str]:
+    """A heading and its last word: ``Model Size`` stands over two names."""
+    return head, head.rpartition(" ")[2]
 
 
 def _tell_apart(names: Sequence[object], rows: Sequence[Row]) -> bool:

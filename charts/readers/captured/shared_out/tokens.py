@@ -13,7 +13,8 @@ from functools import lru_cache
 from typing import Final
 
 from charts.readers.captured.pieces import is_age, pieces
-from charts.readers.captured.value_runs import VALUE, is_cell_value
+from charts.readers.captured.value_pattern import VALUE
+from charts.readers.captured.value_runs import is_cell_value
 from charts.readers.captured.values import is_blank
 
 
@@ -72,6 +73,7 @@ _BOUNDS: Final = re.compile(
 _BESIDE_M: Final = re.compile(r"(\d{1,2}) M")
 """``5 M`` at the head of a row: a number and a size, no five months."""
 _COUNTRY: Final = frozenset({"US", "UK", "EU", "DE", "FR", "IT", "USA", "GB"})
+_STOPS: Final = (":", ".", "!", "?")
 _SLASH: Final = "/"
 _DANGLING: Final = (_SLASH, "&", "+")
 _LONGEST: Final = 300
@@ -88,7 +90,9 @@ def row_of(text: str, line: int) -> Row | None:
     found = _parts(text)
     name, rest = _name(found)
     words = name.split()
-    if not name or len(words) > _MOST_NAME or not any(one.kind is Kind.VALUE for one in rest):
+    if not name or name.endswith(_STOPS) or len(words) > _MOST_NAME:
+        return None
+    if not any(one.kind is Kind.VALUE for one in rest):
         return None
     return Row(name, tuple(_joined(rest)), line)
 
