@@ -12,6 +12,7 @@ from charts.columns.ages_in_months import with_months
 from charts.columns.at_ages import with_ages
 from charts.columns.band_scope import ends_bands, under_a_stranger
 from charts.columns.band_words import band_around
+from charts.columns.bands_below import bands_below_asked
 from charts.columns.basis import with_basis
 from charts.columns.borrowed_corners import titles_below
 from charts.columns.bounds import bounded
@@ -55,7 +56,8 @@ def charts_of(around: Surroundings) -> list[Chart]:
     named = girths_told(positions_told(beside_nameless(named, around), around), around)
     named = weighed_in_grams(backs_doubted(named, around))
     named = columns_behind_asked(with_sides(named, around), around)
-    named = pairs_asked(corner_sizes_asked(named, around), around)
+    named = bands_below_asked(corner_sizes_asked(named, around), around)
+    named = pairs_asked(named, around)
     columns = with_basis(with_units(with_ages(named, around), around), around)
     columns = taken_for_garments(suspected(columns, around), around)
     columns = [with_abouts(column) for column in with_months(columns, around)]
