@@ -36,6 +36,8 @@ _ALONE: Final = re.compile(rf"(?i:{_WORD})\s?(?i:sizes?|größe)?")
 _EMPTY: Final = re.compile(r"[(\[]\s*[)\]]|^[\s,:/|-]+|[\s,:/|-]+$")
 _BRACKET: Final = re.compile(r"\s*\([^()]*\)\s*$")
 _PLAIN_NUMBER: Final = re.compile(r"\d{2,3}")
+_WIDEST_STEP: Final = Decimal(6)
+"""More than from one cup to the next but one in cm (common practice, no source)."""
 _NAMES: Final = frozenset({FieldKind.LABEL, FieldKind.LENGTH, FieldKind.BAND, FieldKind.IDENTITY})
 _GIRTHS: Final = frozenset({Dimension.CHEST, Dimension.UNDERBUST})
 
@@ -150,6 +152,13 @@ def growing(steps: Iterable[tuple[At, At]]) -> bool:
     ends = [(_lowest(one), _lowest(other)) for one, other in steps]
     known = [(low, high) for low, high in ends if low is not None and high is not None]
     return sum(low < high for low, high in known) >= 0.8 * len(known)
+
+
+def leaping(steps: Iterable[tuple[At, At]]) -> bool:
+    """Whether most steps are wider than a cup, in cm or in inches: the letters are no cups."""
+    ends = [(_lowest(one), _lowest(other)) for one, other in steps]
+    known = [high - low for low, high in ends if low is not None and high is not None]
+    return bool(known) and 2 * sum(step > _WIDEST_STEP for step in known) > len(known)
 
 
 def _lowest(at: At) -> Decimal | None:

@@ -14,7 +14,7 @@ from typing import Final
 
 from charts.dimensions import HeadingReading, Role
 from charts.layout.axis_names import axis_headings, without_names
-from charts.layout.cups import are_cups, bust_heading, cup_in, growing, with_cup
+from charts.layout.cups import are_cups, bust_heading, cup_in, growing, leaping, with_cup
 from charts.layout.fields import Field, FieldKind
 from charts.layout.frames import Frame
 from charts.layout.looks import Look, look
@@ -225,11 +225,15 @@ def _by_length(axes: Axes) -> Frame | None:
 def _by_parts(axes: Axes) -> Frame | None:
     """Two parts of a label, such as 75 and B: one line per pair, named by both.
 
-    None where the figures fall from one cup to the next: the letters refer to a drawing then.
+    None where the letters refer to a drawing: the figures fall from one cup to the next or leap,
+    or bare letters stand over S, M and L.
     """
     pairs = _pairs(axes)
     steps = [(a[2], b[2]) for a, b in pairwise(pairs) if a[0].origin == b[0].origin]
-    if _more_columns(axes) or not growing(steps):
+    if _more_columns(axes) or not growing(steps) or leaping(steps):
+        return None
+    bare = all(len(at.text.strip()) == 1 for at in axes.across)
+    if bare and all(one.wordy_label for one in _looks(axes.down)):
         return None
     labels = tuple((_joined(down, across),) for down, across, _ in pairs)
     fields = (Field(FieldKind.LABEL, (), _NO_HEADING, labels), *_cup_values(axes, pairs))

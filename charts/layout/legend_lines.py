@@ -7,7 +7,7 @@ from collections.abc import Iterator
 from itertools import pairwise
 from typing import Final
 
-from charts.dimensions import Role
+from charts.dimensions import HeadingReading, Role
 from charts.layout.looks import look
 from charts.unit_words import named_units
 
@@ -56,7 +56,12 @@ def _name(text: str) -> str:
     bare = text.strip()
     while (shorter := _BETWEEN.sub("", bare)) != bare:
         bare = shorter
-    return bare if look(bare).heading.role is Role.MEASURE else ""
+    return bare if _measures(look(bare).heading) else ""
+
+
+def _measures(heading: HeadingReading) -> bool:
+    """A word for a measure, or one that is a size as well: a letter stands for no size."""
+    return Role.MEASURE in {heading.role, *(role for role, _ in heading.candidates)}
 
 
 def _last(text: str, *, united: bool) -> str:

@@ -8,6 +8,7 @@ from dataclasses import replace
 from typing import Final
 
 from charts.dimensions import HeadingReading, Role
+from charts.layout.false_friends import measures_of
 from charts.layout.fields import Field, FieldKind, Table
 from charts.layout.legend_lines import entries_in_a_row
 from charts.layout.looks import look
@@ -80,4 +81,19 @@ def _legend(texts: Iterable[str]) -> dict[str, HeadingReading]:
         for line in text.splitlines():
             for letter, name in _entries(line.strip()):
                 said.setdefault(letter, set()).add(name)
-    return {letter: look(names.pop()).heading for letter, names in said.items() if len(names) == 1}
+    return {letter: _meant(names.pop()) for letter, names in said.items() if len(names) == 1}
+
+
+def _meant(name: str) -> HeadingReading:
+    """What a name measures: "Taille" is no size here; the figures tell a waist from a height."""
+    heading = look(name).heading
+    meant = measures_of(heading)
+    if heading.role is Role.MEASURE or not meant:
+        return heading
+    several = tuple((Role.MEASURE, dimension) for dimension in meant)
+    return replace(
+        heading,
+        role=Role.MEASURE,
+        dimension=meant[0],
+        candidates=several if len(several) > 1 else (),
+    )

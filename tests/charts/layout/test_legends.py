@@ -7,7 +7,7 @@ import pytest
 from charts.importer import read_bytes
 from charts.layout.legend_lines import entries_in_a_row
 from charts.schema import FileReading
-from tests.charts.read_text import questions, ranges, values
+from tests.charts.read_text import questions, ranges, table, values
 
 TABLE = "| Size | A | B |\n|---|---|---|\n| S | 84-88 | 68-72 |\n| M | 88-92 | 72-76 |\n"
 
@@ -110,3 +110,23 @@ def test_other_lines_are_no_such_legend(line: str) -> None:
 def test_units_that_each_name_prints_stay_its_own() -> None:
     line = "A = Chest (cm), B = Weight (kg)"
     assert entries_in_a_row(line) == [("A", "Chest (cm)"), ("B", "Weight (kg)")]
+
+
+def test_a_word_for_a_size_too_is_a_measure_behind_its_letter() -> None:
+    reading = table("""Größe | A | B | C
+S | 82-86 | 66-70 | 42
+M | 87-91 | 71-75 | 44
+A - Brustumfang, B - Taille, C - Rückenlänge (cm)""")
+    found = values(reading)
+    assert (found["M chest"], found["M waist"], found["M back_length"]) == ((87, 91), (71, 75), 44)
+    assert questions(reading) == []
+
+
+@pytest.mark.parametrize("rows", [("S", "M", "L"), ("36", "38", "40")])
+def test_letters_over_measures_that_leap_are_no_cups(rows: tuple[str, str, str]) -> None:
+    sizes = "".join(
+        f"{row} | {52 + 2 * n} | {61 + 2 * n} | {72 + 2 * n}\n" for n, row in enumerate(rows)
+    )
+    reading = table(f"Size | A | B | C\n{sizes}All in cm")
+    assert [size.label for size in reading.charts[0].sizes] == list(rows)
+    assert questions(reading) == ["heading-unknown"] * 3
