@@ -97,9 +97,7 @@ def _find_in(view: View) -> Found:
             case Lone(at):
                 _take_lone(search, at)
             case Run(rows):
-                for number, part in enumerate(split_run(view.with_rows(rows))):
-                    search.joined = number > 0
-                    _take_run(search, part)
+                _take_rows(search, view.with_rows(rows))
                 search.gap = False
     _leave(search)
     return Found(tuple(search.tables), tuple(search.loose))
@@ -123,16 +121,33 @@ def _note(search: _Search, at: At) -> None:
     search.tables[-1] = replace(last, notes=(*last.notes, at))
 
 
+def _take_rows(search: _Search, view: View) -> None:
+    """Read neighbouring rows as the tables they are, with the texts that stand beside each."""
+    beside = parted_from_texts(view)
+    parts = split_run(beside.view)
+    search.titles += beside.titles
+    for number, part in enumerate(parts):
+        search.joined = number > 0
+        if len(parts) > 1:
+            own = parted_from_texts(part)
+            search.titles += own.titles
+            _take_run(search, own.view)
+            _take_notes(search, own.notes)
+        else:
+            _take_run(search, part)
+    _take_notes(search, beside.notes)
+
+
+def _take_notes(search: _Search, notes: Iterable[At]) -> None:
+    for at in notes:
+        if search.tables:
+            _note(search, at)
+        else:
+            search.loose.append(at)
+
+
 def _take_run(search: _Search, view: View) -> None:
     """Read a run alone, with headings that wait for it, or as a part of the table before."""
-    beside = parted_from_texts(view)
-    if beside.titles or beside.notes:
-        search.titles += beside.titles
-        _take_run(search, beside.view)
-        for at in beside.notes if search.tables else ():
-            _note(search, at)
-        search.loose += () if search.tables else beside.notes
-        return
     block = of_one_size(view, search.titles[-1] if search.titles else None)
     if block is not None:
         _add(search, block)

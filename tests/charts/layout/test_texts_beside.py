@@ -46,3 +46,15 @@ def _places(rows: list[list[str]]) -> Iterator[tuple[tuple[int, int], str]]:
     for number, row in enumerate(rows):
         for column, text in enumerate(row):
             yield (number, column), text
+
+
+def test_titles_before_several_rows_of_sizes_do_not_part_them() -> None:
+    title = (
+        "Women's wetsuits | All girths and all heights are given in cm. | UK | 6 | 8 | 8T | 10 | 12"
+    )
+    names = " | | EU | 34 | 36 | 36T | 38 | 40\n | | US | 2 | 4 | 4T | 6 | 8\n"
+    bust = " | | Bust | 78-81 | 81-85 | 81-85 | 85-89 | 89-94\n"
+    height = " | | Height | 157-163 | 160-166 | 168-174 | 163-169 | 165-171\n"
+    reading = table(f"{title} | UK | 6 | 8 | 8T | 10 | 12\n{names}{bust}{height}")
+    assert len(reading.charts) == 1
+    assert values(reading)["women 12 chest"] == (89, 94)
