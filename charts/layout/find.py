@@ -16,6 +16,7 @@ from charts.layout.forms import framed
 from charts.layout.frames import Frame
 from charts.layout.legends import with_legend
 from charts.layout.looks import look
+from charts.layout.names_by_band import for_each_band
 from charts.layout.one_size import of_one_size
 from charts.layout.own_headings import headed
 from charts.layout.rows import Gap, Lone, Run, distinct, pieces
@@ -61,7 +62,8 @@ def find_tables(sheet: Sheet) -> Found:
         return Found((), ())
     found = _find(View(sheet, tuple(rows), tuple(columns)))
     legends = (with_legend(table, sheet) for table in found.tables)
-    return replace(found, tables=tuple(with_told_headings(one, sheet) for one in legends))
+    told = (with_told_headings(one, sheet) for one in legends)
+    return replace(found, tables=tuple(part for one in told for part in for_each_band(one)))
 
 
 def _find(view: View) -> Found:
