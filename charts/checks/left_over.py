@@ -15,6 +15,7 @@ from charts.findings import FindingLog
 from charts.layout.fields import FieldKind, Table
 from charts.layout.looks import look
 from charts.readers.captured.brackets import ONE, SERIES
+from charts.readers.captured.supplies import is_supply
 from charts.readers.captured.value_runs import figures_among, named_values
 from charts.readers.captured.values import is_glued
 from charts.schema import Chart
@@ -146,6 +147,7 @@ def _figures(text: str) -> int:
 
 def _in_brackets(text: str) -> int:
     """The figures of a sentence for each size, some in brackets: ``to fit 80 (85) 90 (95) cm``."""
-    found = _SERIES.finditer(text[:_LOOKED_AT])
+    text = text[:_LOOKED_AT]
+    found = (one for one in _SERIES.finditer(text) if not is_supply(text[one.end() :]))
     most = max((len(ONE.findall(one[0])) for one in found), default=0)
     return most if most >= _FEWEST else 0

@@ -13,11 +13,13 @@ from typing import Final
 
 from charts.dimensions import Role, read_heading
 from charts.readers.captured.lines import Line, LineCell, LineTable
+from charts.readers.captured.supplies import is_supply
 from charts.readers.captured.value_runs import is_size, rises
 from charts.size_labels import LabelKind, read_label
 
 _FEWEST: Final = 3
 _LINES_BETWEEN: Final = 8
+_LONGEST_WORD: Final = 30
 _LONGEST_LINE: Final = 400
 _LABELS: Final = re.compile(
     r"(?P<name>[^\d()\[\]]*?)\s*[:=]?\s*(?P<labels>(?:(?:\d\S*\s[^\W\d_]+|\S+)\s*)?[(\[].*)"
@@ -32,9 +34,17 @@ _BRACKET: Final = rf"\s*[(\[]\s*{_VALUE}(?:\s*[,;:]\s+{_VALUE})*\s*[)\]]"
 SERIES: Final = (
     rf"(?:{_VALUE}{_BRACKET}|{_BRACKET}\s*{_VALUE})(?:{_BRACKET}|(?:[,;]?\s+|(?<=[)\]])){_VALUE})*"
 )
+_SERIES: Final = re.compile(SERIES)
 UNIT: Final = r"\s*(?:cm\b|mm\b|in(?:ch(?:es)?)?\b|kg\b|lbs?\b|[\"”“″])"
+ABOUT: Final = (
+    r"(?:(?:(?:approx|appr|ca|circa|cca|env|aprox|n|ok)\.?|approximately|approximativement|about"
+    r"|around|etwa|ungefähr|rund|environ|unos|aproximadamente|cirka|omtrent|omkring|ungefär|noin"
+    r"|ongeveer|około|asi|около)\s+)"
+)
+"""A word for rounded figures, which changes none of them."""
 _ROW: Final = re.compile(
-    rf"\s*(?P<name>[^\d:]{{0,70}}?)\s*:?\s*(?P<first>{SERIES})(?P<unit>{UNIT})?"
+    r"\s*(?P<title>[^\d:()]{2,30}:\s+(?=[^\d:]{2,70}:))?"
+    rf"(?P<name>[^\d:]{{0,70}}?)\s*:?\s*{ABOUT}?(?P<first>{SERIES})(?P<unit>{UNIT})?"
     rf"(?:\s*(?:/|(?P<open>\[))\s*(?P<second>{SERIES})(?P<other>{UNIT})(?(open)\s*\]))?"
     r"\s*[.;]?(?=\s|\Z|,\s*[^\W\d_])",
     re.IGNORECASE,
@@ -62,11 +72,11 @@ class _Walk:
 
 def bracket_table(lines: Sequence[Line]) -> LineTable | None:
     """The table whose sizes ``lines`` begin with; None where no measure has as many figures."""
-    sizes = _sizes(lines[0]) if lines else None
+    first, sizes = _sizes_first(lines)
     if sizes is None:
         return None
     walk = _Walk(len(sizes) - 1)
-    for at, line in enumerate(lines[1:], start=2):
+    for at, line in enumerate(lines[first:], start=first + 1):
         if not line.text.strip() or _closes(lines[at - 2], line):
             walk.used = at if walk.used == at - 1 and line.text.strip() else walk.used
         elif not _step(walk, _closed(line, lines[at : at + 1]), at):
@@ -75,6 +85,19 @@ def bracket_table(lines: Sequence[Line]) -> LineTable | None:
         return None
     titles = [[LineCell(one.text.strip(), one.number)] for one in walk.before]
     return LineTable([*titles, sizes, *walk.rows], walk.used, inferred=walk.uneven)
+
+
+def _sizes_first(lines: Sequence[Line]) -> tuple[int, list[LineCell] | None]:
+    """How many lines the sizes take up, and these; their word may stand on a line of its own."""
+    sizes = _sizes(lines[0]) if lines else None
+    word = lines[0].text.strip().rstrip(":").rstrip() if lines and sizes is None else ""
+    if not word or len(word) > _LONGEST_WORD or read_heading(word).role is not Role.LABEL:
+        return 1, sizes
+    below = next((at for at, line in enumerate(lines) if at and line.text.strip()), 0)
+    bare = _sizes(lines[below]) if 0 < below <= _FEWEST else None
+    if bare is None or bare[0].text:
+        return 1, None
+    return below + 1, [LineCell(word, lines[0].number), *bare[1:]]
 
 
 def _closes(before: Line, line: Line) -> bool:
@@ -139,7 +162,7 @@ def _step(walk: _Walk, line: Line, at: int) -> bool:
     found = _rows(line.text)
     if found:
         return _add(walk, found, line, at)
-    many = len(ONE.findall(line.text)) >= walk.count
+    many = len(ONE.findall(line.text)) >= walk.count and not _tells_supply(line.text)
     walk.uneven = walk.uneven or (many and _LIKE_A_ROW.search(line.text) is not None)
     if walk.name is not None:
         walk.before += [] if walk.rows else [walk.name]
@@ -151,6 +174,12 @@ def _step(walk: _Walk, line: Line, at: int) -> bool:
         return True
     walk.before += [] if walk.rows else [line]
     return not walk.rows and len(walk.before) <= _LINES_BETWEEN
+
+
+def _tells_supply(text: str) -> bool:
+    """Whether all figures in the rhythm of the sizes are of what has to be bought."""
+    series = list(_SERIES.finditer(text[:_LONGEST_LINE]))
+    return bool(series) and all(is_supply(text[one.end() :]) for one in series)
 
 
 def _rows(text: str) -> list[re.Match[str]]:
@@ -180,10 +209,12 @@ def _add(walk: _Walk, found: Sequence[re.Match[str]], line: Line, at: int) -> bo
         for series in (one["first"], one["second"])
         if series
     }
-    nameless = walk.name is None and not all(one["name"].strip() for one in found)
-    if counts != {walk.count} or nameless or (walk.name is not None and len(found) > 1):
+    named = all(one["name"].strip() for one in found)
+    if counts != {walk.count} or not (named or (walk.name is not None and len(found) == 1)):
         walk.uneven = True
         return False
+    if named:
+        _take_titles(walk, found, line)
     note = line.text.strip()[found[-1].end() :] if len(found) == 1 else ""
     for one in found:
         name = LineCell(f"{one['name'].strip()}{note}", line.number)
@@ -192,6 +223,18 @@ def _add(walk: _Walk, found: Sequence[re.Match[str]], line: Line, at: int) -> bo
         walk.rows.append([name, *(LineCell(text, line.number) for text in _cells(one))])
     walk.name, walk.used = None, at
     return True
+
+
+def _take_titles(walk: _Walk, found: Sequence[re.Match[str]], line: Line) -> None:
+    """Put ``Measurements:`` before measures that have names of their own above them."""
+    titles = [walk.name.text.strip()] if walk.name is not None else []
+    titles += [one["title"].strip() for one in found if one["title"]]
+    number = walk.name.number if walk.name is not None else line.number
+    if walk.rows:
+        walk.rows += [[LineCell(title, number)] for title in titles]
+    else:
+        walk.before += [Line(title, number) for title in titles]
+    walk.name = None
 
 
 def _same_again(walk: _Walk, found: Sequence[re.Match[str]]) -> bool:

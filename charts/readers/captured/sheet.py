@@ -13,18 +13,17 @@ from charts.readers.captured.banded_columns import banded_column_table
 from charts.readers.captured.bar_runs import bar_run_table
 from charts.readers.captured.bars import bar_ended_table, barred_table, separated_table
 from charts.readers.captured.blocks import block_table
+from charts.readers.captured.bracket_paragraph import bracket_paragraph_table
 from charts.readers.captured.bracket_sentence import bracket_sentence_table
 from charts.readers.captured.bracketed_sizes import bracketed_size_table
 from charts.readers.captured.brackets import bracket_table
 from charts.readers.captured.cells import cell_table, streamed_table
 from charts.readers.captured.choosing import choosing_table
 from charts.readers.captured.clauses import clauses_table
-from charts.readers.captured.columns import column_table
 from charts.readers.captured.crossed import crossed_table
 from charts.readers.captured.glued import glued_table
 from charts.readers.captured.glued_ranges import glued_ranges_table
 from charts.readers.captured.glued_rows import glued_rows_table
-from charts.readers.captured.headed import headed_table
 from charts.readers.captured.labels_last import labels_last_table
 from charts.readers.captured.lines import Line, LineTable, narrowed
 from charts.readers.captured.listed import listed_table
@@ -32,17 +31,21 @@ from charts.readers.captured.listed_across import listed_across_table
 from charts.readers.captured.losses import lossy_line
 from charts.readers.captured.prose import prose_table
 from charts.readers.captured.row_groups import begins_group, row_group_table
-from charts.readers.captured.rows import row_table
 from charts.readers.captured.run_on import run_on_table
 from charts.readers.captured.run_on_sizes import run_on_size_table
 from charts.readers.captured.runs import run_below_sizes, run_table
 from charts.readers.captured.sentences import sentence_table
 from charts.readers.captured.series import series_table
-from charts.readers.captured.shared_out.bands_over import table_below_bands
 from charts.readers.captured.shared_out.named_bands import with_bands
-from charts.readers.captured.shared_out.table import is_shared_row, shared_table
+from charts.readers.captured.shared_out.table import shared_table
 from charts.readers.captured.shared_out.two_names import with_two_names
 from charts.readers.captured.shared_words import shared_words_table
+from charts.readers.captured.single_blanks import (
+    LINES_OF_TITLES,
+    below_bands_table,
+    single_column_table,
+    single_row_table,
+)
 from charts.readers.captured.size_blocks import size_block_table
 from charts.readers.captured.sizes_behind import sizes_behind_table
 from charts.readers.captured.sizes_below import sizes_below_table
@@ -56,59 +59,6 @@ from charts.readers.captured.wide_sizes import wide_sizes_table
 from charts.readers.plain_text import tidy
 from charts.readers.source import MOST_CELLS, too_many
 from charts.sheet import Cell
-
-
-def _row_table(lines: Sequence[Line]) -> LineTable | None:
-    return _with_cut_rows(lines, _even_rows(lines))
-
-
-def _column_table(lines: Sequence[Line]) -> LineTable | None:
-    return _with_cut_rows(lines, column_table(lines))
-
-
-def _below_bands(lines: Sequence[Line]) -> LineTable | None:
-    """A table of single blanks with a line of bands above its headings."""
-    return table_below_bands(lines, lambda below: _row_table(below) or shared_table(below))
-
-
-def _with_cut_rows(lines: Sequence[Line], found: LineTable | None) -> LineTable | None:
-    """Rows of single blanks with all that follow at once, of which some may have blank cells."""
-    if found is None:
-        return None
-    if not _is_cut(lines, found):
-        surer = _longer_table(lines, found) if found.inferred else None
-        return surer if surer is not None and not surer.inferred else found
-    longer = _longer_table(lines, found)
-    if longer is None or longer.used <= found.used:
-        return replace(found, inferred=True)
-    return longer
-
-
-def _even_rows(lines: Sequence[Line]) -> LineTable | None:
-    """Rows of single blanks: broken over lines, or told by headings; the more lines the better."""
-    plain = row_table(lines)
-    if plain is None:
-        return headed_table(lines)
-    for at in range(_LINES_OF_TITLES):
-        told = headed_table(lines[at:])
-        if told is not None:
-            return plain if at + told.used <= plain.used else told if at == 0 else None
-    return plain
-
-
-def _is_cut(lines: Sequence[Line], table: LineTable) -> bool:
-    """Whether a line of a name and figures follows the rows at once: it may be the next row."""
-    follows = lines[table.used : table.used + 1]
-    return any(is_shared_row(line) for line in follows)
-
-
-def _longer_table(lines: Sequence[Line], plain: LineTable) -> LineTable | None:
-    """The table by its columns, with as many rows or more; the titles of the other above it."""
-    heads = next((at for at, row in enumerate(plain.rows) if len(row) > 1), 0)
-    whole = shared_table(lines[heads:])
-    if whole is None or heads + whole.used < plain.used:
-        return None
-    return replace(whole, rows=[*plain.rows[:heads], *whole.rows], used=heads + whole.used)
 
 
 def _prose_table(lines: Sequence[Line]) -> LineTable | None:
@@ -131,7 +81,9 @@ def _arranged_rows(lines: Sequence[Line]) -> LineTable | None:
     if found is None:
         return None
     below = (
-        find(lines[at:]) for at in range(1, _LINES_OF_TITLES) for find in (_row_table, run_table)
+        find(lines[at:])
+        for at in range(1, LINES_OF_TITLES)
+        for find in (single_row_table, run_table)
     )
     return None if any(below) else found
 
@@ -158,6 +110,7 @@ _FINDERS: Final[tuple[Callable[[Sequence[Line]], LineTable | None], ...]] = (
     run_on_table,
     bracket_table,
     bracket_sentence_table,
+    bracket_paragraph_table,
     _prose_table,
     sentence_table,
     choosing_table,
@@ -170,10 +123,10 @@ _FINDERS: Final[tuple[Callable[[Sequence[Line]], LineTable | None], ...]] = (
     separated_table,
     crossed_table,
     run_table,
-    _below_bands,
+    below_bands_table,
     banded_column_table,
-    _column_table,
-    _row_table,
+    single_column_table,
+    single_row_table,
     shared_table,
     block_table,
     cell_table,
@@ -183,12 +136,11 @@ _FINDERS: Final[tuple[Callable[[Sequence[Line]], LineTable | None], ...]] = (
 )
 _BY_COUNTING: Final = (run_table, block_table, cell_table, run_below_sizes, streamed_table)
 """What has nothing but the order of lines to tell the cells by."""
-_BY_BLANKS: Final = (_column_table, _row_table, shared_table)
-_BY_PLACE: Final = (banded_column_table, _column_table)
+_BY_BLANKS: Final = (single_column_table, single_row_table, shared_table)
+_BY_PLACE: Final = (banded_column_table, single_column_table)
 """What tells the columns by where they begin in the lines."""
 _GLUED_TITLE: Final = re.compile(r"(?<=\d[./-]\d\d)(?=[^\W\d_]{4})")
 """Where a page's date ran into the title behind it: ``25/11/19GARMENT MEASUREMENTS``."""
-_LINES_OF_TITLES: Final = 4
 _MOST_UNITS: Final = 2
 """So many values may be one, said in two units."""
 _INCHES: Final = "\"”″“'’′"

@@ -31,10 +31,10 @@ _PATTERN = dedent("""\
 
 def test_figures_in_brackets_belong_to_the_sizes_in_the_same_brackets() -> None:
     rows = paste(_PATTERN).rows()
-    assert rows[4] == ["", "1", "2", "3", "4", "5", "6"]
-    assert rows[5][:3] == ["A) Bust", "91 cm / 35.75”", "99 cm / 39”"]
-    assert rows[6] == ["B) Upper arm", "35 cm", "39 cm", "43 cm", "45 cm", "49 cm", "52 cm"]
-    assert rows[7][0] == "Waist"
+    assert rows[3] == ["SIZES", "1", "2", "3", "4", "5", "6"]
+    assert rows[4][:3] == ["A) Bust", "91 cm / 35.75”", "99 cm / 39”"]
+    assert rows[5] == ["B) Upper arm", "35 cm", "39 cm", "43 cm", "45 cm", "49 cm", "52 cm"]
+    assert rows[6][0] == "Waist"
 
 
 @pytest.mark.parametrize("name", ["pattern.txt", "pattern.csv"])
@@ -134,8 +134,8 @@ _NEXT_LINE = dedent("""\
 
 def test_a_line_without_a_name_gives_the_last_measure_in_the_other_unit() -> None:
     rows = paste(_NEXT_LINE).rows()
-    assert rows[2][:3] == ["A) Bust", "91 cm / 35.75”", "99 cm / 39”"]
-    assert rows[3][:2] == ["B) Hip", "95 cm / 37.5”"]
+    assert rows[1][:3] == ["A) Bust", "91 cm / 35.75”", "99 cm / 39”"]
+    assert rows[2][:2] == ["B) Hip", "95 cm / 37.5”"]
 
 
 def test_a_second_line_in_the_same_unit_is_no_other_reading_of_the_first() -> None:
@@ -205,3 +205,33 @@ def test_a_girth_to_fit_stays_the_bodys_beside_words_of_knitting() -> None:
     reading = read_pasted("Size: S (M) L\nTo fit chest: 84 (90) 97 cm\nGauge: 18 stitches\n")
     (chart,) = reading.charts
     assert {one.basis for size in chart.sizes for one in size.ranges} == {Basis.BODY}
+
+
+_TITLED = dedent("""\
+    Sizes:
+    (1-2) 3-5 (6-8) 10 yrs
+    Measurements:
+    Chest: approx (60) 68 (76) 84 cm
+    Sleeve length: ca. (23-25) 28 (33-35½) 38 cm, or as wished
+    Yarn: (2) 3 (4) 5 balls
+    """)
+
+
+def test_words_for_rounding_and_titles_stand_before_the_figures_of_a_pattern() -> None:
+    rows = paste(_TITLED).rows()
+    assert rows[1] == ["Sizes", "1-2 yrs", "3-5 yrs", "6-8 yrs", "10 yrs"]
+    assert rows[2] == ["Chest", "60 cm", "68 cm", "76 cm", "84 cm"]
+    assert rows[3][1:] == ["23-25 cm", "28 cm", "33-35½ cm", "38 cm"]
+
+
+def test_yarn_of_each_size_is_no_part_of_a_chart_that_is_missing() -> None:
+    codes = [one.code for one in read_pasted(_TITLED).findings]
+    assert "text-order" not in codes
+    lost = _TITLED.replace("Yarn", "Hip").replace("5 balls", "95 cm (10)")
+    assert "text-order" in [one.code for one in read_pasted(lost).findings]
+
+
+def test_a_title_and_a_colon_may_stand_before_the_first_measure_of_a_line() -> None:
+    found = bracket_table(numbered("S (M) L\nMål: Brystvidde: 80 (84) 88 cm\n"))
+    assert found is not None
+    assert [row[0].text for row in found.rows] == ["Mål:", "", "Brystvidde"]

@@ -54,6 +54,6 @@ def test_the_numbers_of_a_drawing_are_not_asked_about_but_other_lone_figures_are
 
 
 def test_figures_in_brackets_within_a_sentence_are_asked_about() -> None:
-    said = "The sizes S (M) L (XL) fit a bust of 80-85 (85-90) 90-95 (95-100) cm. Knit one of them."
+    said = "The sizes S (M) L (XL) fit people of 80-85 (85-90) 90-95 (95-100) cm. Knit one of them."
     assert _left(f"{_BESIDE}{said}\n") == ["line 4"]
     assert _left(f"{_BESIDE}Knit one of 80 (85) 90 cm.\n") == []
