@@ -24,7 +24,7 @@ from charts.readers.markdown_blocks import (
     is_fence,
     is_indented,
 )
-from charts.readers.page_outline import Entry, PageTable, Part, sheets_of
+from charts.readers.page_outline import SET_OFF, Entry, PageTable, Part, is_name, sheets_of
 from charts.readers.plain_text import tidy
 from charts.readers.raised_text import Piece, on_one_line
 from charts.readers.source import (
@@ -41,6 +41,7 @@ from charts.sheet import Cell, Sheet
 
 _ALIGNMENT: Final = re.compile(r"\s*\|?\s*:?-{1,200}:?\s*(?:\|\s*:?-{1,200}:?\s*)*\|?\s*")
 _HEADING: Final = re.compile(r" {0,3}(#{1,6})\s+(.*?)\s*#*\s*")
+_BOLD: Final = re.compile(r"\s*(?:\*\*[^*]+\*\*|__[^_]+__)\s*")
 _UNDERLINE: Final = re.compile(r" {0,3}(=+|-{2,})\s*")
 _COMMENT: Final = re.compile(r"\s*<!--(.*?)-->\s*", re.DOTALL)
 _BAR: Final = re.compile(r"(?<!\\)\|")
@@ -128,7 +129,8 @@ def _words(line: str, underlined: re.Match[str] | None) -> Iterator[Entry]:
     elif underlined is not None:
         yield Entry(Part.HEADING, shown(line)[0], 1 if "=" in underlined[1] else 2)
     elif words := shown(line)[0]:
-        yield Entry(Part.WORDS, words)
+        named = _BOLD.fullmatch(line) is not None and is_name(words)
+        yield Entry(Part.HEADING, words, SET_OFF) if named else Entry(Part.WORDS, words)
 
 
 def _table(lines: Sequence[str]) -> PageTable:

@@ -20,6 +20,8 @@ _LONGEST_WORDS: Final = 600
 _MOST_WORDS: Final = 12
 _MOST_NAMES: Final = 3
 _LONGEST_TITLE: Final = 60
+SET_OFF: Final = 8
+"""The level of a line that is set off like a heading and is none: below every heading."""
 _FOOTNOTE: Final = re.compile(r"\s*(?:\*|†|‡|[¹²³⁴⁵⁶⁷⁸⁹]|\(?\d\)|\d\s)")
 
 
@@ -72,6 +74,7 @@ class Entry:
 class _Section:
     level: int
     words: list[Entry] = field(default_factory=list)
+    used: bool = False  # a table stood in it
 
     def given_up_to(self, heading: Entry) -> list[Entry]:
         """The sentences that stand above ``heading`` in its own part of the page: they are its."""
@@ -103,7 +106,11 @@ def sheets_of(entries: Sequence[Entry]) -> tuple[Sheet, ...]:
         if entry.part is Part.HEADING:
             above = [one for section in sections for one in section.given_up_to(entry)]
             while len(sections) > 1 and sections[-1].level >= entry.level:
-                above = [*sections.pop().bare_names(entries[at - 1]), *above]
+                ended = sections.pop()
+                names = ended.bare_names(entries[at - 1])
+                above = [*names, *above]
+                if ended.level == SET_OFF > entry.level and not (ended.used or names):
+                    sections[-1].words += ended.words  # no part of the page of its own
             sections.append(_Section(entry.level, [*above, entry]))
         elif entry.part is Part.WORDS and at >= spoken_for:
             sections[-1].words.append(entry)
@@ -115,6 +122,7 @@ def sheets_of(entries: Sequence[Entry]) -> tuple[Sheet, ...]:
             found.append(_sheet(entry, entry.table, before, after, len(found) + 1))
             top = sections[-1]
             top.words = [one for one in top.words if one.part is Part.HEADING]
+            top.used = True
     return tuple(found)
 
 
@@ -160,6 +168,11 @@ def _is_title(text: str) -> bool:
     if _FOOTNOTE.match(text):
         return False
     return text.endswith(":") or (len(text) <= _LONGEST_TITLE and not text.endswith("."))
+
+
+def is_name(text: str) -> bool:
+    """Whether a line that is set off from the others names what follows it, and is no note."""
+    return _is_title(text) and len(text) <= _LONGEST_TITLE and not text.endswith((":", "!", "?"))
 
 
 def _said(entries: Iterable[Entry], *, hidden: bool) -> tuple[str, ...]:

@@ -120,3 +120,23 @@ def test_a_block_of_code_with_columns_is_a_table(block: str) -> None:
 def test_a_hyphen_in_a_cell_of_its_own_is_no_rule_below_a_heading() -> None:
     assert read("33 |\n- |\n35 |\n", "chart.txt").codes == ["no-table"]
     assert read("Chest |\n- |\n86 cm |\n", "chart.txt").rows() == [["Chest"], ["86 cm"]]
+
+
+def test_a_line_in_bold_letters_heads_what_follows_it() -> None:
+    chart = "| Size | Chest |\n|---|---|\n| S | 36-38 |\n"
+    men, women = read(f"**Men**\n\n{chart}\n**Women**\n\nCut wider.\n\n{chart}", "a.md").sheets
+    assert (men.context, men.notes) == (("Men",), ())
+    assert women.context == ("Women", "Cut wider.")
+
+
+def test_a_sentence_in_bold_letters_is_a_note_of_the_table_above() -> None:
+    chart = "| Size | Chest |\n|---|---|\n| S | 36-38 |\n"
+    text = f"**Men**\n\n{chart}\n**Cut wider.**\n\n**Women**\n\n{chart}"
+    assert [one.notes for one in read(text, "a.md").sheets] == [("Cut wider.",), ()]
+
+
+def test_what_a_line_in_bold_letters_heads_holds_below_the_next_heading() -> None:
+    text = (
+        "**How to measure**\n\nFlat, in cm\n\n## Men\n\n| Size | Chest |\n|---|---|\n| S | 48 |\n"
+    )
+    assert read(text, "a.md").sheet.context == ("How to measure", "Flat, in cm", "Men")
