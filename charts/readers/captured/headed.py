@@ -16,6 +16,7 @@ from typing import Final
 
 from charts.dimensions import Role, read_band, read_heading
 from charts.readers.captured.heads import (
+    begins_with_letters,
     begins_with_sizes,
     holds_two_measures,
     is_known_column,
@@ -72,6 +73,7 @@ def headed_table(lines: Sequence[Line]) -> LineTable | None:
     if len(told) < _FEWEST_ROWS:
         return None
     titled = any(begins_with_sizes(one.text) for one in filled[1:start])
+    titled = titled or any(begins_with_letters(one.text) for one in filled[:start])
     if titled or any(_begins_below(filled[:start], at, told) for at in range(start - 1, 0, -1)):
         return None  # the lines before are titles
     found = _best(filled[:start], told)

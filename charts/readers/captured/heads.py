@@ -14,6 +14,7 @@ from typing import Final
 
 from charts.dimensions import Role, find_units, read_heading
 from charts.schema import Dimension
+from charts.size_labels import LabelKind, read_label
 
 _WORD: Final = re.compile(r"\S+(?:\s*\([^)]*\)[^\s\w]*)?")
 _MOST_WORDS: Final = 40
@@ -232,3 +233,9 @@ def _rank(parts: Sequence[str]) -> tuple[int, int]:
         for one, part in zip(headings, parts, strict=True)
     )
     return plain, min(lengths) - max(lengths)
+
+
+def begins_with_letters(text: str) -> bool:
+    """Whether a line begins with the letters of a size: no heading does."""
+    label = read_label((text.split() or [""])[0])
+    return label is not None and label.kind is LabelKind.ALPHA and label.doubtful is None

@@ -14,6 +14,7 @@ from typing import Final
 
 from charts.dimensions import Role, read_heading
 from charts.readers.captured.heads import (
+    begins_with_letters,
     begins_with_sizes,
     holds_sizes_first,
     holds_two_measures,
@@ -175,6 +176,8 @@ def _are_ages(rows: Sequence[_Row]) -> bool:
 def _head(lines: Sequence[Line], count: int, *, aged: bool = False) -> _Head | None:
     """The headings over the label and ``count`` values; None when they cannot be parted surely."""
     for taken in range(1, len(lines) + 1):
+        if begins_with_letters(lines[-taken].text):
+            return None  # "XS INCHES" is the row of a size
         if taken > 1 and begins_with_sizes(lines[1 - taken].text):
             return None  # what stands above is a title
         text = " ".join(line.text for line in lines[-taken:]).strip()

@@ -119,3 +119,26 @@ def test_a_size_of_two_words_stays_one_name() -> None:
         """)
     )
     assert values(reading)["Extra Small chest"] == (78, 82)
+
+
+def test_a_model_and_a_size_behind_an_article_are_parted() -> None:
+    reading = read_pasted(
+        dedent("""\
+        Art. Bezeichnung Gr. VK EK Brust Gewicht
+        8811 Weste Pappel S 88 51 85-91 cm 51-61 kg
+        8812 Weste Pappel M 88 51 91-97 cm 61-73 kg
+        """)
+    )
+    assert values(reading)["M chest"] == (91, 97)
+
+
+def test_one_heading_over_two_columns_is_compared() -> None:
+    reading = read_pasted(
+        dedent("""\
+        Size Zork Plim Quon
+        girth girth length (cm)
+        S 85-91 69-75 41-43
+        M 91-97 75-81 43-45
+        """)
+    )
+    assert "text-order" in questions(reading)

@@ -214,3 +214,15 @@ def test_ends_of_ranges_have_a_column_each() -> None:
 def test_a_unit_behind_another_heads_a_column() -> None:
     reading = read_pasted("Size Bust cm inch Waist cm inch\n8 81 32 63 25\n10 86 34 68 27\n")
     assert values(reading)["10 chest"] == 86
+
+
+def test_the_row_of_a_size_is_no_heading() -> None:
+    table = row_table(
+        numbered("SIZE UK USA\nCHEST COLLAR\nXS INCHES\nS 38-40 15 38\nM 40-42 16 40\n")
+    )
+    assert table is None
+
+
+def test_a_word_for_sizes_stands_over_no_figures_with_units() -> None:
+    table = _table("Size Chest Waist Stock\nSmall 91 cm 31.0″ 14 pcs\nLarge 103 cm 36.0″ 9 pcs\n")
+    assert _rows(table)[0] == ["Size", "Chest", "Waist", "Stock"]

@@ -65,6 +65,8 @@ def shared_heads(text: str, columns: Sequence[Column]) -> Heads | None:
     if not ways or ways[0][0] <= 0:
         return None
     best = ways[0][1]
+    if not best[0] and read_heading(best[1]).role is Role.LABEL:
+        return None  # the word for the sizes stands over figures
     near = [way for weight, way in ways[1:] if weight >= ways[0][0] - _CLOSE]
     said = _said(best, columns)
     if not any(said) or any(_said(way, columns) != said for way in near):
@@ -157,6 +159,8 @@ def _fit(heading: HeadingReading, head: str, column: Column) -> float:
     if heading.role in _MEASURES and heading.dimension is not None:
         return _measure_fit(heading, head, column)
     if heading.role is Role.LABEL:
+        if column.unit is not None:
+            return _NO
         return 9.0 if column.sizes or column.kind is Kind.WORDS else -6.0
     if heading.role in _ASIDE:
         return -6.0 if column.kind is Kind.VALUE and column.unit is not None else 7.0

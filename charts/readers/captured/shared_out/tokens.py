@@ -53,7 +53,7 @@ class Row:
 _NUMBER: Final = r"\d+(?:[.,]\d+)?"
 _MONTH: Final = r"(?:jan|feb|mar|mär|apr|may|mai|jun|jul|aug|sep|oct|okt|nov|dec|dez)[a-z]*"
 _AMOUNT: Final = re.compile(
-    rf"(?:R?[£€$]\s?{_NUMBER}|{_NUMBER}\s?(?:€|£|\$|zł|Kč|kr|eur|EUR|g|ml|cc|oz|%)|{_NUMBER}N"
+    rf"(?:R?[£€$]\s?{_NUMBER}|{_NUMBER}\s?(?:€|£|\$|zł|Kč|kr|eur|EUR|g|ml|cc|oz|%|pcs|pieces|Stk|Stück|szt|ks)|{_NUMBER}N"
     rf"|\d{{1,2}}[-.]{_MONTH}|\d{{6,}})(?=\s|\Z)"
 )
 """Prices, weights of things, newtons, article numbers; and dates, which ranges are changed into."""

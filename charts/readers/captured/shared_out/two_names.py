@@ -14,25 +14,32 @@ from charts.dimensions import Role, read_band, read_heading
 from charts.readers.captured.lines import LineCell, LineTable
 from charts.readers.captured.value_runs import is_size
 
+_LOOKED_AT: Final = 2
 _ROLES: Final = (Role.IDENTITY, Role.OTHER, Role.UNKNOWN, Role.NOTE)
 
 
 def with_two_names(table: LineTable) -> LineTable:
-    """The table with the two names of its rows in a column each; else as it is."""
+    """The table with two names that stand in its first or second column apart; else as it is."""
     start = next((at for at, row in enumerate(table.rows) if len(row) > 1), 0)
-    head, rows = table.rows[start], table.rows[start + 1 :]
-    names = [row[0].text for row in rows if len(row) > 1]
-    cut = next((one for one in _cuts(head[0].text) if _all_part(names, *one)), None)
-    if cut is None or not names:
-        return table
-    parted = [
-        [*(LineCell(text, row[0].line) for text in _parted(row[0].text)), *row[1:]]
-        if len(row) > 1
-        else row
-        for row in rows
-    ]
-    heads = [*(LineCell(text, head[0].line) for text in cut), *head[1:]]
-    return replace(table, rows=[*table.rows[:start], heads, *parted])
+    rows = [row for row in table.rows[start + 1 :] if len(row) > 1]
+    for column in range(min(_LOOKED_AT, *(len(row) for row in (table.rows[start], *rows)))):
+        names = [row[column].text for row in rows]
+        cuts = _cuts(table.rows[start][column].text)
+        cut = next((one for one in cuts if names and _all_part(names, *one)), None)
+        if cut is not None:
+            parted = [_with_two(row, column, None) for row in table.rows[start + 1 :]]
+            head = _with_two(table.rows[start], column, cut)
+            return replace(table, rows=[*table.rows[:start], head, *parted])
+    return table
+
+
+def _with_two(row: list[LineCell], column: int, cut: tuple[str, str] | None) -> list[LineCell]:
+    """A row with one of its cells as two: as ``cut``, or its last word apart."""
+    if len(row) < _LOOKED_AT:
+        return row
+    texts = cut or _parted(row[column].text)
+    cells = [LineCell(text, row[column].line) for text in texts]
+    return [*row[:column], *cells, *row[column + 1 :]]
 
 
 def _cuts(head: str) -> list[tuple[str, str]]:
