@@ -14,6 +14,7 @@ from typing import Final
 from charts.dimensions import Role, read_heading
 from charts.readers.captured.first_numbers import LINES_LOOKED_AT, ages_first, numbers_first
 from charts.readers.captured.lines import Line, LineCell, LineTable
+from charts.readers.captured.names_below import begin_names, names_below
 from charts.readers.captured.odd_cells import may_be_range, row_with_odd_cells
 from charts.readers.captured.run_units import other_unit, paired
 from charts.readers.captured.value_runs import (
@@ -21,8 +22,6 @@ from charts.readers.captured.value_runs import (
     holds_place,
     is_size,
     labels_in,
-    named_values,
-    sized_values,
     values_in,
 )
 
@@ -71,29 +70,23 @@ def run_table(lines: Sequence[Line]) -> LineTable | None:
 
 
 def _take_heads_below(walk: _Walk) -> None:
-    """``SIZE`` and ``CHEST (CM)`` on the two lines below sizes and figures that have no names.
+    """``SIZE`` and ``CHEST (CM)`` on the lines below sizes and figures that have no names.
 
-    Some captures give a picture's headings after its rows; a person has to compare them.
+    Below one row of figures the word for sizes has to stand first.
     """
-    if walk.valued > 1 or any(row[0].text for row in walk.rows if len(row) > 1):
+    rows = [row for row in walk.rows if len(row) > 1]
+    if any(row[0].text for row in rows) or len(rows) != walk.valued + 1:
         return
-    below = [one for one in walk.lines[walk.used :] if one.text.strip()][:3]
-    roles = [read_heading(one.text.strip()).role for one in below[:2]]
-    if len(walk.rows) > 2 or roles != [Role.LABEL, Role.MEASURE]:
+    names = names_below(walk.lines, walk.used, walk.valued)
+    if not names or (walk.valued == 1 and not names[0].text):
+        # the headings of the next table, or of figures that were lost
+        lone = walk.valued == 1 and begin_names(walk.lines[walk.used :])
+        walk.inferred = walk.inferred or lone
         return
-    if any(_goes_on(one.text.strip()) for one in below[2:]):
-        walk.inferred = True  # the headings of the next table, or of figures that were lost
-        return
-    for row, line in zip(walk.rows, below[:2], strict=True):
+    for row, line in zip(rows, names, strict=True):
         row[0] = LineCell(line.text.strip(), line.number)
-    walk.used = walk.lines.index(below[1]) + 1
+    walk.used = walk.lines.index(names[-1]) + 1
     walk.inferred = True
-
-
-def _goes_on(text: str) -> bool:
-    """Whether a table that began above goes on here with a heading, a size or figures."""
-    measure = read_heading(text).role is Role.MEASURE
-    return measure or is_size(text) or bool(named_values(text) or sized_values(text))
 
 
 def run_below_sizes(lines: Sequence[Line]) -> LineTable | None:
