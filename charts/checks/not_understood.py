@@ -27,7 +27,7 @@ def understood(reading: FileReading, sheets: Iterable[Sheet]) -> FileReading:
     if any(sheet.addressing is not Addressing.LINE for sheet in sheets):
         return reading
     asked = [one for one in reading.findings if one.level is Level.QUESTION]
-    if len(asked) < _MANY:
+    if len(asked) < _MANY or all(one.code != "text-order" for one in asked):
         return reading
     doubts = {one.id for one in asked if one.code in _STRUCTURAL}
     values = [one for chart in reading.charts for size in chart.sizes for one in size.ranges]

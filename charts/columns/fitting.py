@@ -13,7 +13,7 @@ from charts.layout.fields import Field
 from charts.layout.looks import look
 from charts.notation import Expected, read_cell
 from charts.plausible_ranges import Limits
-from charts.quantities import FAMILY, Unit, factor
+from charts.quantities import FAMILY, Family, Unit, factor
 from charts.schema import Basis, Definition, Dimension
 
 _LENGTH_UNITS = (Unit.CM, Unit.IN, Unit.MM, Unit.M)
@@ -49,12 +49,21 @@ def fits(
     units = _MASS_UNITS if dimension is Dimension.WEIGHT else _LENGTH_UNITS
     said = unit or next(iter(of_family((one.heading.unit,), FAMILY[units[0]])), None)
     definition = one.heading.definition
+    if not figures or any(own and _of_other_kind(own, dimension) for _, own in figures):
+        return False
     for trial in (said,) if said else units:
-        if figures and all(
+        if all(
             _within(limits(dimension, own or trial, definition), value) for value, own in figures
         ):
             return True
     return False
+
+
+def _of_other_kind(unit: Unit, dimension: Dimension) -> bool:
+    """Whether a cell prints a mass where a length is due, or the other way round."""
+    if dimension in {Dimension.OTHER, Dimension.AGE}:
+        return False
+    return FAMILY[unit] is not (Family.MASS if dimension is Dimension.WEIGHT else Family.LENGTH)
 
 
 def _within(limits: Limits | None, value: Decimal) -> bool:

@@ -10,6 +10,7 @@ import re
 from collections.abc import Sequence
 from dataclasses import replace
 from decimal import Decimal
+from itertools import pairwise
 from typing import Final
 
 from charts.columns.band_words import band_around
@@ -146,11 +147,11 @@ def _as_tall_as_their_ages(one: Field, fields: Sequence[Field]) -> bool:
     What a child wears is far shorter than the child.
     """
     unit = one.heading.unit
-    aged = [other for other in fields if other.kind is FieldKind.LABEL]
+    aged = [other for other in fields if other.kind is FieldKind.LABEL and _is_aged(other)]
     united = unit is not None or all(own is not None for _, own in printed_figures(one))
-    if not united or len(aged) != 1:
+    if not united or not aged:
         return False
-    named = [(years_of(name), cell) for name, cell in zip(aged[0].cells, one.cells, strict=True)]
+    named = [(years_of(name), cell) for name, cell in zip(aged[-1].cells, one.cells, strict=True)]
     pairs = [(years, cell) for years, cell in named if cell and years is not None]
     for years, cell in pairs:
         printed = printed_figures(_alone(one, cell))
@@ -158,6 +159,10 @@ def _as_tall_as_their_ages(one: Field, fields: Sequence[Field]) -> bool:
         if not figures or min(figures) < _SHORT * median_height(years):
             return False
     return len(pairs) > max(1, len(named) // 2)  # "Newborn" among ages in months is one as well
+
+
+def _is_aged(names: Field) -> bool:
+    return any(years_of(cell) is not None for cell in names.cells)
 
 
 def _alone(one: Field, cell: tuple[At, ...]) -> Field:
@@ -186,7 +191,10 @@ def age_at_height(cm: Decimal) -> Decimal | None:
 
 def median_height(years: Decimal) -> Decimal:
     """How tall half the children of an age are, in cm; from 12 years on as at 12."""
-    return max(tall for age, tall in _MEDIANS_CM if age <= years)
+    for (young, small), (old, tall) in pairwise(_MEDIANS_CM):
+        if years <= old:
+            return small + (tall - small) * (years - young) / (old - young)
+    return _MEDIANS_CM[-1][1]
 
 
 def _small_body(fields: Sequence[Field]) -> bool:

@@ -14,7 +14,7 @@ from decimal import Decimal
 from typing import Final
 
 from charts.columns.fitting import printed_figures
-from charts.columns.small_bodies import median_height
+from charts.columns.small_bodies import median_height, years_of
 from charts.columns.words import Surroundings
 from charts.dimensions import Role
 from charts.layout.fields import Field, FieldKind
@@ -38,6 +38,7 @@ def surely_heights(one: Field, around: Surroundings) -> bool:
     fields = around.table.fields
     labels = [field for field in fields if field.kind is FieldKind.LABEL]
     ages = [field for field in fields if field.heading.dimension is Dimension.AGE]
+    ages += [field for field in labels if field not in ages]
     if any(_names_them(label, one) for label in labels):
         return True
     tall_first = one.heading.candidates[0] == (Role.MEASURE, Dimension.HEIGHT)
@@ -60,28 +61,31 @@ def _is_called(size: int, found: Sequence[Decimal]) -> bool:
     return low < high and size - _STEP_CM <= low <= size <= high <= size + _STEP_CM
 
 
-def _is_as_tall(age: Field, one: Field) -> bool:
-    """Whether every row is about as tall as half the children of its age."""
+def _is_as_tall(ages: Field, one: Field) -> bool:
+    """Whether each row of a known age is about as tall as half the children are then."""
     rows = [
-        (_years(age, name), _figures(one, cell))
-        for name, cell in zip(age.cells, one.cells, strict=True)
+        (_years(ages, name), _figures(one, cell))
+        for name, cell in zip(ages.cells, one.cells, strict=True)
         if name and cell
     ]
-    if len(rows) < _FEWEST:
+    aged = [(years, found) for years, found in rows if years and found]
+    if len(aged) < _FEWEST or 2 * len(aged) < len(rows):
         return False
     least, most = _OF_THE_MEDIAN
     return all(
-        years
-        and found
-        and least * median_height(years[0]) <= min(found)
+        least * median_height(years[0]) <= min(found)
         and max(found) <= most * median_height(years[-1])
-        for years, found in rows
+        for years, found in aged
     )
 
 
-def _years(age: Field, cell: tuple[At, ...]) -> list[Decimal]:
-    alone = replace(age, cells=(cell,))
-    return sorted(value for value, own in printed_figures(alone) if own in {None, Unit.YEARS})
+def _years(ages: Field, cell: tuple[At, ...]) -> list[Decimal]:
+    """The youngest and the oldest of a line; one middle age where a size is called by its age."""
+    named = years_of(cell)
+    if named is not None:
+        return [named]
+    figures = printed_figures(replace(ages, cells=(cell,)))
+    return sorted(value for value, own in figures if own in {None, Unit.YEARS})
 
 
 def _figures(one: Field, cell: tuple[At, ...]) -> list[Decimal]:

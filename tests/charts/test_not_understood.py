@@ -13,7 +13,7 @@ from charts.schema import FileReading
 from charts.sheet import Addressing, Sheet
 
 CHART = "Size  Chest (cm)\nS  84-88\nM  88-92\nL  92-96\nXL  96-100\n"
-CODES = ("heading-unknown", "heading-two-readings", "column-unused", "impossible", "impossible")
+CODES = ("heading-unknown", "heading-two-readings", "column-unused", "impossible", "text-order")
 
 
 def sheet(addressing: Addressing) -> Sheet:
@@ -49,9 +49,15 @@ def test_where_hardly_a_value_is_free_of_doubt_one_question_is_left() -> None:
     [
         doubted(0.5),
         doubted(1, CODES[:3]),
-        doubted(1, ("unit-missing", "basis-doubtful", "laid-flat", "step-broken", "order-broken")),
+        doubted(1, (*CODES[:4], "impossible")),
+        doubted(1, ("unit-missing", "basis-doubtful", "laid-flat", "step-broken", "text-order")),
     ],
-    ids=["half of the values are sound", "few questions", "what is asked is not the place"],
+    ids=[
+        "half of the values are sound",
+        "few questions",
+        "the order is sure",
+        "what is asked is not the place",
+    ],
 )
 def test_what_a_person_can_settle_stays(reading: FileReading) -> None:
     assert understood(reading, [sheet(Addressing.LINE)]) is reading

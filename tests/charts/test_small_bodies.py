@@ -59,12 +59,20 @@ def test_a_length_beside_a_height_is_the_garments() -> None:
     assert asked_at(table(text), "heading-two-readings") == []
 
 
-def test_a_length_as_tall_as_the_ages_that_name_the_sizes_is_asked_about() -> None:
+def test_a_height_as_tall_as_the_ages_that_name_the_sizes_is_the_childs() -> None:
     reading = table(
         "Talla | Altura (cm)\n0 a 6 meses | 53-57\n1 a 2 años | 75-81\n3 a 4 años | 96\n"
     )
     assert values(reading)["1 a 2 años height"] == (75, 81)
-    assert asked_at(reading, "heading-two-readings") == ["B2", "B3", "B4"]
+    assert asked_at(reading, "heading-two-readings") == []
+
+
+def test_a_length_as_tall_as_the_ages_that_name_the_sizes_is_asked_about() -> None:
+    reading = table(
+        "Talla | Largo (cm)\n0 a 6 meses | 53-57\n1 a 2 años | 75-81\n3 a 4 años | 96\n"
+    )
+    found = {one.dimension for one in ranges(reading)}
+    assert Dimension.HEIGHT not in found or asked_at(reading, "heading-two-readings")
 
 
 def test_a_garments_length_beside_ages_is_none() -> None:

@@ -44,6 +44,30 @@ def test_a_height_beside_its_ages_is_the_childs() -> None:
     assert "heading-two-readings" not in questions(table(AGED))
 
 
+def test_ages_that_name_the_sizes_beside_other_names_tell_it_too() -> None:
+    text = """
+Tam | Idade | Altura (cm) | Peito (cm)
+RN | Recém-nascido | 45-52 | 39-43
+3M-6M | 3 a 6 meses | 58-68 | 43-47
+9M-12M | 9 a 12 meses | 68-76 | 47-51
+2Y-4Y | 2 a 4 anos | 90-104 | 55-59
+10Y-14Y | 10 a 14 anos | 134-164 | 69-83
+"""
+    assert dimensions(text) == {Dimension.HEIGHT, Dimension.CHEST}
+    assert "heading-two-readings" not in questions(table(text))
+
+
+def test_masses_under_a_weight_have_not_slipped_from_a_height() -> None:
+    text = """
+Size | Age | Weight | Height | Chest
+Newborn | 0-1 months | 2.5-4.5 kg | 48-56 cm | 39-42 cm
+0-3M | 0-3 months | 4-6 kg | 56-62 cm | 42-45 cm
+3-6M | 3-6 months | 6-8 kg | 62-68 cm | 45-48 cm
+"""
+    assert questions(table(text)) == []
+    assert dimensions(text) == {Dimension.WEIGHT, Dimension.HEIGHT, Dimension.CHEST}
+
+
 def test_a_garments_height_beside_ages_is_no_childs() -> None:
     assert Dimension.HEIGHT not in dimensions(GARMENT)
 
