@@ -49,6 +49,7 @@ from charts.readers.captured.single_blanks import (
 from charts.readers.captured.size_blocks import size_block_table
 from charts.readers.captured.sizes_behind import sizes_behind_table
 from charts.readers.captured.sizes_below import sizes_below_table
+from charts.readers.captured.sizes_under import sizes_under_table
 from charts.readers.captured.strokes import stroke_table
 from charts.readers.captured.told import told_table
 from charts.readers.captured.told_order import told_order_table
@@ -122,6 +123,7 @@ _FINDERS: Final[tuple[Callable[[Sequence[Line]], LineTable | None], ...]] = (
     bar_ended_table,
     separated_table,
     crossed_table,
+    sizes_under_table,
     run_table,
     below_bands_table,
     banded_column_table,
