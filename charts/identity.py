@@ -102,6 +102,8 @@ def own_words(text: str) -> str:
     """The words of a title that not every chart has; "" when none is left, or in a sentence."""
     if len(text) > _LONGEST_TITLE or text.rstrip().endswith((".", "!", "?")):
         return ""
+    if read_heading(text).role is Role.NOTE:
+        return ""  # "How to measure", "Remarks"
     before, colon, after = text.partition(": ")
     if colon:
         says = "" if read_heading(after).role is Role.MEASURE else own_words(after)

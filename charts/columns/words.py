@@ -11,7 +11,7 @@ from typing import Final
 from charts.answering import Answering
 from charts.columns.borrowed_corners import outlasts, titles_below
 from charts.columns.dates import Undone
-from charts.dimensions import HeadingReading, Role
+from charts.dimensions import HeadingReading, Role, read_heading
 from charts.findings import FindingLog
 from charts.headings.bands import apart
 from charts.layout.fields import FieldKind, Table
@@ -168,7 +168,7 @@ def title_of(table: Table) -> str | None:
 
 def _about_it(text: str) -> bool:
     bracketed = text.startswith("(") and text.find(")") == len(text) - 1
-    return bracketed or text.endswith((".", "!", "?"))
+    return bracketed or text.endswith((".", "!", "?")) or read_heading(text).role is Role.NOTE
 
 
 def _only_a_band(text: str) -> bool:
