@@ -10,6 +10,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from dataclasses import replace
 from functools import lru_cache
+from itertools import islice
 from typing import Final
 
 from charts.dimensions import Role, read_band, read_heading
@@ -24,6 +25,8 @@ _FEWEST_ROWS: Final = 2
 _FEWEST_CELLS: Final = 2
 _MOST_CELLS: Final = 24
 _MOST_TITLES: Final = 4
+_GROUPS_OF_HEADS: Final = 5
+"""Two levels of headings, a lone word and two rows."""
 _MOST_LINES: Final = 600
 _LONGEST: Final = 80
 _LONGEST_HEAD: Final = 40
@@ -38,6 +41,8 @@ def row_group_table(lines: Sequence[Line]) -> LineTable | None:
     """
     first = lines[:_MOST_CELLS]
     if not lines or not lines[0].text.strip() or all(one.text.strip() for one in first):
+        return None
+    if not _may_begin(lines):
         return None
     groups = list(_groups(lines[:_MOST_LINES]))
     start = next((at for at, group in enumerate(groups) if at and _holds_figures(group)), 0)
@@ -61,6 +66,14 @@ def row_group_table(lines: Sequence[Line]) -> LineTable | None:
     used = next(at for at, line in enumerate(lines, start=1) if line.number == last)
     cells = [[LineCell(one.text, one.number) for one in row] for row in table]
     return LineTable(cells, used, inferred=not found.sure)
+
+
+def _may_begin(lines: Sequence[Line]) -> bool:
+    """Whether figures come within the first groups, and two rows of one length; cheap."""
+    groups = list(islice(_groups(lines[:_MOST_LINES]), _MOST_TITLES + _GROUPS_OF_HEADS))
+    start = next((at for at, group in enumerate(groups) if at and _holds_figures(group)), 0)
+    widths = [len(group) for group in groups[start:] if len(group) > 1]
+    return bool(start) and len(widths) >= _FEWEST_ROWS and len({*widths[-_FEWEST_ROWS:]}) == 1
 
 
 def begins_group(lines: Sequence[Line], at: int) -> bool:

@@ -23,6 +23,11 @@ from charts.size_labels import read_label
 
 _LABEL: Final = re.compile(r"(?P<label>[^|;\t]{1,60}?)\s*(?::+|=)\s+(?P<parts>\S.*)")
 _PART_ENDS: Final = (re.compile(r",\s+"), re.compile(r"\s*;\s*"), re.compile(r"\s*\|\s*"))
+_ANY_END: Final = re.compile(r",\s|[;|]")
+_MOST_WORDS_OF_A_NAME: Final = 4
+_LINES_TO_A_NAME: Final = 2
+_PARTS_TO_A_NAME: Final = 4
+_MOST_LINES: Final = 200
 _FEWEST: Final = 2
 _FEWEST_ALONE: Final = 3
 """So many sizes behind one measure are a table without a second line."""
@@ -47,13 +52,26 @@ class _Column(NamedTuple):
 def shared_words_table(lines: Sequence[Line]) -> LineTable | None:
     """The table that ``lines`` begin with; None where the lines share no words, or no sizes."""
     for end in range(len(_PART_ENDS)) if lines else ():
-        if _said(lines[0], end) is None:
+        if _said(lines[0], end) is None or not any(map(_may_name, lines[:_LINES_TO_A_NAME])):
             continue
-        said, used = _run(lines, end)
+        said, used = _run(lines[:_MOST_LINES], end)
         found = _sizes_shared(said, used) or _names_shared(said, used)
         if found is not None:
             return found
     return None
+
+
+@lru_cache(maxsize=4096)
+def _may_name(line: Line) -> bool:
+    """Whether a measure is named before the colon or where a part begins; cheap for most lines."""
+    label, _, parts = line.text.partition(":")
+    begins = [words for words in map(str.split, _ANY_END.split(parts)) if words]
+    lettered = [words for words in begins[:_PARTS_TO_A_NAME] if words[0][0].isalpha()]
+    return may_measure(label) or any(
+        may_measure(" ".join(words[:count]))
+        for words in lettered
+        for count in range(1, min(_MOST_WORDS_OF_A_NAME, len(words)) + 1)
+    )
 
 
 def _run(lines: Sequence[Line], end: int) -> tuple[list[_Said], int]:
