@@ -53,6 +53,7 @@ from charts.readers.captured.sizes_under import sizes_under_table
 from charts.readers.captured.strokes import stroke_table
 from charts.readers.captured.told import told_table
 from charts.readers.captured.told_order import told_order_table
+from charts.readers.captured.unit_seams import holds_seam, parted_at_units
 from charts.readers.captured.unnamed_values import unnamed_values_table
 from charts.readers.captured.value_runs import is_size, values_in
 from charts.readers.captured.values import is_glued
@@ -199,12 +200,15 @@ def laid_out(lines: Sequence[Line]) -> LineSheet:
     """The lines as a sheet, from top to bottom."""
     sheet = LineSheet()
     narrow = narrowed(lines)
+    parted = parted_at_units(narrow)
     at = 0
     while at < len(lines):
         line = lines[at]
         ahead = slice(at, at + _LINES_AHEAD)
         first = begins_group(lines, at)
         table = _table_at(narrow[ahead], lines[ahead], first) if line.text.strip() else None
+        if parted is not None and line.text.strip() and (table is None or holds_seam(table)):
+            table = _parted_table(parted[ahead], first) or table
         if table is None:
             sheet.add_row([(_GLUED_TITLE.sub(" ", line.text), line.number)], line.number)
             if is_glued(line.text):
@@ -225,6 +229,12 @@ def laid_out(lines: Sequence[Line]) -> LineSheet:
             sheet.lossy.append(lossy)
         at += table.used
     return sheet
+
+
+def _parted_table(lines: Sequence[Line], first: bool) -> LineTable | None:
+    """The table of lines whose cells were parted behind their units, which a person compares."""
+    table = _table_at(lines, lines, first)
+    return None if table is None or holds_seam(table) else replace(table, inferred=True)
 
 
 def _table_at(lines: Sequence[Line], as_placed: Sequence[Line], first: bool) -> LineTable | None:
