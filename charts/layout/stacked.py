@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from itertools import islice
 from typing import Final
 
 from charts.dimensions import Role
@@ -15,16 +16,20 @@ from charts.layout.view import View
 
 _LEAST_HEIGHT: Final = 80
 """Numbers below it are no heights in cm (common practice, no source)."""
+_MOST_CUTS: Final = 24
+"""A run that could begin anew so often, and nowhere in tables, is prose in rows."""
 
 
 def split_run(view: View) -> list[View]:
     """The run as one view, or as several when each part has headings and sizes of its own."""
-    for cut in range(1, len(view.rows) - 1):
-        if not _starts_again(view, cut):
-            continue
+    cuts = (cut for cut in range(1, len(view.rows) - 1) if _starts_again(view, cut))
+    for cut in islice(cuts, _MOST_CUTS):
         above, below = view.with_rows(view.rows[:cut]), view.with_rows(view.rows[cut:])
-        first, second = framed(above), framed(below)
-        if first.complete and second.complete and not _other_names(first, second):
+        first = framed(above)
+        if not first.complete:
+            continue
+        second = framed(below)
+        if second.complete and not _other_names(first, second):
             return [above, *split_run(below)]
     return [view]
 

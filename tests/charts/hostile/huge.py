@@ -107,6 +107,11 @@ def one_large_cell() -> Files:
     gap = " " * 300
     far = f"Size{gap}S{gap}M\nChest{gap}inches{gap}34-38{gap}36-40\ncm{gap}86-97{gap}91-101\n"
     yield "gaps.txt", f"{far}Waist: measure 6-8 cm below the arms, then double that.\n".encode()
+    words = (_letters(7_919 * n % 390_000 + 18_278).lower() for n in range(1, 481))
+    said = (
+        f"{next(words)}: Chest {one} 12, xx {next(words)} 2, xx {next(words)} 3\n" for one in words
+    )
+    yield "words.txt", "".join(said).encode()
     for number, sign in enumerate(signs):
         cell = (sign * 32_000)[:32_000]
         rows = "".join(f"{size}\t{cell}{size}\n" for size in ("S", "M", "L", "XL", "XXL"))
