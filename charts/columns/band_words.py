@@ -15,7 +15,7 @@ from charts.columns.band_notes import is_a_name, name_nobody, notes_among
 from charts.columns.band_scope import band_of_sheet, ends_bands, in_scope
 from charts.columns.band_statements import bids, denies, states
 from charts.columns.words import Surroundings, Words, is_sentence
-from charts.headings.bands import names_adults
+from charts.headings.bands import CHILDREN, names_adults
 from charts.layout.looks import look
 from charts.schema import UnitFrom
 
@@ -38,9 +38,14 @@ def band_around(around: Surroundings) -> str | None:
     named = [words for words in near if look(words.text).band and _names(words)]
     named = [words for words in named if not of_several(words, around)]
     named.sort(key=lambda words: is_sentence(words.text))
-    if any(words.kind is UnitFrom.TITLE and names_adults(words.text) for words in near):
+    grown = [w for w in near if w.kind is UnitFrom.TITLE and names_adults(w.text)]
+    if grown:
         # A file for children and grown-ups names neither for the table of the grown-ups.
         named = [words for words in named if words.kind is not UnitFrom.SHEET]
+        # Nor does a title for children above the one for grown-ups: "KIDS", "ADULTS", one table.
+        names = (at for at, w in enumerate(near) if w in grown and not is_sentence(w.text))
+        farther = near[next(names, len(near)) :]
+        named = [w for w in named if w not in farther or look(w.text).band not in CHILDREN]
     found = [look(words.text).band for words in named]
     narrower = found[:1] == ["kids"] and found[1:2] and found[1] in _CHILDREN
     own = found[1] if narrower else next(iter(found), None)

@@ -171,3 +171,21 @@ def test_a_file_named_for_children_holds_for_their_heights() -> None:
 def test_a_height_in_turkish_is_no_boy(text: str) -> None:
     assert read_band(text) is None
     assert bands_named(text) == frozenset()
+
+
+@pytest.mark.parametrize(
+    ("titles", "band"),
+    [
+        ("KIDS\nADULTS", None),
+        ("Kinder\nErwachsene", None),
+        ("ADULTS\nKIDS", "kids"),
+        ("KIDS\nUnlike those for adults, these vests have a zip.", "kids"),
+        ("WOMEN\nADULTS", "women"),
+    ],
+)
+def test_a_title_for_children_ends_at_the_next_one_for_grown_ups(
+    titles: str, band: str | None
+) -> None:
+    text = f"{titles}\nSize,128,140,S,M\nHalf chest (cm),40,43,55,58\nBack (cm),50,54,68,70\n"
+    (chart,) = read_bytes(text.encode(), "vests.csv").charts
+    assert chart.band == band
