@@ -24,6 +24,7 @@ _LINES_OF_TITLES: Final = 12
 _LINES_OF_A_TITLE: Final = 4
 _MOST_TITLES: Final = 3
 _FEWEST_BRACKETS: Final = 2
+_LABEL: Final = re.compile(r"(?P<low>\d{1,3})(?:\s?[-–]\s?(?P<high>\d{1,3}))?")
 _BRACKET: Final = re.compile(r"\([^\W\d_][^()\d]{0,20}\)")
 
 
@@ -185,9 +186,19 @@ def _fits(lines: Sequence[Line], first_value: int) -> Iterator[tuple[int, int]]:
         left = lines[count * width :]
         labels = [line.text.strip() for line in lines[width : count * width : width]]
         apart = len(set(labels)) == count - 1 and not takes_turns(labels)
+        apart = apart and not _are_astray(labels)
         even = count > 2 and apart and not _has_value(left[:width])
         if even and not (_names_measure(lines[1:width]) and _names_measure(lines[width::width])):
             yield width, count
+
+
+def _are_astray(labels: Sequence[str]) -> bool:
+    """Whether ranges among the labels go up and down: figures of measures, cut at wrong lines."""
+    found = [_LABEL.fullmatch(label) for label in labels]
+    low = [int(one["low"]) for one in found if one is not None]
+    ranged = any(one is not None and one["high"] for one in found)
+    steps = [before < after for before, after in pairwise(low)]
+    return ranged and len(low) == len(labels) and len(set(steps)) > 1
 
 
 def _names_measure(lines: Sequence[Line]) -> bool:

@@ -283,3 +283,13 @@ def test_one_bracket_on_a_line_may_be_a_heading_of_its_own() -> None:
     assert table is not None
     read = paste("\n".join(cells) + "\n")
     assert read.rows() == [[cell.text for cell in row] for row in table.rows]
+
+
+def test_ranges_that_go_up_and_down_in_the_first_column_are_no_sizes() -> None:
+    cells = ["Size", "Chest (cm)", "Waist (cm)", "32", "80-85", "64-69", "86-91", "70-75", "92-97"]
+    cells += ["76-81", "98-103", "82-87", "34 36 38"]
+    reading = read_pasted("\n\n".join(cells) + "\n")
+    assert (reading.charts, [one.code for one in reading.findings]) == ((), ["no-table"])
+    sound = [*cells[:3], "1-2", "50-54", "48-50", "3-4", "55-59", "51-53", "5-6", "60-64", "54-56"]
+    reading = read_pasted("\n\n".join(sound) + "\n")
+    assert [size.label for size in reading.charts[0].sizes] == ["1-2", "3-4", "5-6"]
