@@ -108,9 +108,10 @@ def sheets_of(entries: Sequence[Entry]) -> tuple[Sheet, ...]:
             while len(sections) > 1 and sections[-1].level >= entry.level:
                 ended = sections.pop()
                 names = ended.bare_names(entries[at - 1])
-                above = [*names, *above]
-                if ended.level == SET_OFF > entry.level and not (ended.used or names):
+                unused = ended.level == SET_OFF and not (ended.used or names)
+                if unused and entry.level < SET_OFF:
                     sections[-1].words += ended.words  # no part of the page of its own
+                above = [*(ended.words if unused and entry.level == SET_OFF else names), *above]
             sections.append(_Section(entry.level, [*above, entry]))
         elif entry.part is Part.WORDS and at >= spoken_for:
             sections[-1].words.append(entry)

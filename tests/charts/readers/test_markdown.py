@@ -140,3 +140,10 @@ def test_what_a_line_in_bold_letters_heads_holds_below_the_next_heading() -> Non
         "**How to measure**\n\nFlat, in cm\n\n## Men\n\n| Size | Chest |\n|---|---|\n| S | 48 |\n"
     )
     assert read(text, "a.md").sheet.context == ("How to measure", "Flat, in cm", "Men")
+
+
+def test_what_a_line_in_bold_letters_heads_holds_below_the_next_one_too() -> None:
+    chart = "| Size | Chest |\n|---|---|\n| S | 36-38 |\n"
+    text = f"**Men's vests**\n\nMeasure with care.\n\n**Body, in cm**\n\n{chart}"
+    found = read(text, "a.md").sheet
+    assert found.context == ("Men's vests", "Measure with care.", "Body, in cm")
