@@ -12,7 +12,7 @@ from collections.abc import Iterator, Sequence
 from typing import Final, NamedTuple
 
 from charts.dimensions import Role, read_heading
-from charts.readers.captured.brackets import ABOUT, ONE, SERIES, UNIT, bracketed_labels
+from charts.readers.captured.brackets import ABOUT, ONE, SERIES, UNIT, bracketed_labels, rounding
 from charts.readers.captured.lines import Line, LineCell, LineTable
 from charts.readers.captured.sentences import measure_among
 from charts.readers.captured.supplies import is_supply
@@ -37,6 +37,7 @@ _WORD: Final = re.compile(r"[^\W\d_]+")
 _EDGES: Final = " \t:=,;-–"
 _LONGEST: Final = 4_000
 _LONGEST_CLAUSE: Final = 80
+_LONGEST_ABOUT: Final = 20
 
 
 class _Series(NamedTuple):
@@ -117,7 +118,9 @@ def _measure(words: str) -> str:
 
 def _cells(found: re.Match[str]) -> list[str]:
     """Each figure with its unit, and in the other unit where both have as many; none else."""
-    first = [f"{one}{found['unit'].strip()}" for one in ONE.findall(found["first"])]
+    said = _ABOUT_LAST.search(found.string[max(0, found.start() - _LONGEST_ABOUT) : found.start()])
+    about = rounding(said[0] if said is not None else "")
+    first = [f"{about}{one}{found['unit'].strip()}" for one in ONE.findall(found["first"])]
     if not found["second"]:
         return first
     second = [f"{one}{found['other'].strip()}" for one in ONE.findall(found["second"])]

@@ -41,10 +41,12 @@ ABOUT: Final = (
     r"|around|etwa|ungefähr|rund|environ|unos|aproximadamente|cirka|omtrent|omkring|ungefär|noin"
     r"|ongeveer|około|asi|около)\s+)"
 )
-"""A word for rounded figures, which changes none of them."""
+"""A word for rounded figures, said once of all of a row."""
+_FOREIGN: Final = ("n", "unos")
+"""Such words that are read in no cell, where they could be others."""
 _ROW: Final = re.compile(
     r"\s*(?P<title>[^\d:()]{2,30}:\s+(?=[^\d:]{2,70}:))?"
-    rf"(?P<name>[^\d:]{{0,70}}?)\s*:?\s*{ABOUT}?(?P<first>{SERIES})(?P<unit>{UNIT})?"
+    rf"(?P<name>[^\d:]{{0,70}}?)\s*:?\s*(?P<about>{ABOUT})?(?P<first>{SERIES})(?P<unit>{UNIT})?"
     rf"(?:\s*(?:/|(?P<open>\[))\s*(?P<second>{SERIES})(?P<other>{UNIT})(?(open)\s*\]))?"
     r"\s*[.;]?(?=\s|\Z|,\s*[^\W\d_])",
     re.IGNORECASE,
@@ -255,9 +257,16 @@ def _same_again(walk: _Walk, found: Sequence[re.Match[str]]) -> bool:
     return True
 
 
+def rounding(about: str) -> str:
+    """The word before rounded figures as each of them has it, "" for none."""
+    word = about.strip()
+    return f"{'ca.' if word.lower().rstrip('.') in _FOREIGN else word} " if word else ""
+
+
 def _cells(found: re.Match[str]) -> list[str]:
     """Each figure with the unit that stands once behind all, and in its second unit."""
-    first = [f"{text}{found['unit'] or ''}" for text in ONE.findall(found["first"])]
+    about = rounding(found["about"] or "")
+    first = [f"{about}{text}{found['unit'] or ''}" for text in ONE.findall(found["first"])]
     if not found["second"]:
         return first
     second = [f"{text}{found['other']}" for text in ONE.findall(found["second"])]

@@ -167,7 +167,7 @@ def test_sizes_of_two_words_that_are_told_once_more_behind_or_are_sizes() -> Non
         """)
     ).rows()
     assert rows[0][1:] == ["3–6 months", "6–12 months", "18–24 months", "3–4 years"]
-    assert rows[1][1::3] == ["54 cm / 21“", "66 cm / 26“"]
+    assert rows[1][1::3] == ["about 54 cm / 21“", "about 66 cm / 26“"]
 
 
 def test_as_many_sizes_must_stand_on_both_sides_of_or() -> None:
@@ -220,8 +220,8 @@ _TITLED = dedent("""\
 def test_words_for_rounding_and_titles_stand_before_the_figures_of_a_pattern() -> None:
     rows = paste(_TITLED).rows()
     assert rows[1] == ["Sizes", "1-2 yrs", "3-5 yrs", "6-8 yrs", "10 yrs"]
-    assert rows[2] == ["Chest", "60 cm", "68 cm", "76 cm", "84 cm"]
-    assert rows[3][1:] == ["23-25 cm", "28 cm", "33-35½ cm", "38 cm"]
+    assert rows[2] == ["Chest", "approx 60 cm", "approx 68 cm", "approx 76 cm", "approx 84 cm"]
+    assert rows[3][1:] == ["ca. 23-25 cm", "ca. 28 cm", "ca. 33-35½ cm", "ca. 38 cm"]
 
 
 def test_yarn_of_each_size_is_no_part_of_a_chart_that_is_missing() -> None:
@@ -235,3 +235,10 @@ def test_a_title_and_a_colon_may_stand_before_the_first_measure_of_a_line() -> N
     found = bracket_table(numbered("S (M) L\nMål: Brystvidde: 80 (84) 88 cm\n"))
     assert found is not None
     assert [row[0].text for row in found.rows] == ["Mål:", "", "Brystvidde"]
+
+
+@pytest.mark.parametrize("word", ["ca.", "approx", "n.", "unos", "noin"])
+def test_a_word_for_rounding_holds_for_every_figure_of_its_row(word: str) -> None:
+    reading = read_pasted(f"Size\nS (M) L\nChest: {word} 80 (84) 88 cm\n")
+    read = [(one.value, one.circa) for size in reading.charts[0].sizes for one in size.ranges]
+    assert read == [(Decimal(80), True), (Decimal(84), True), (Decimal(88), True)]
