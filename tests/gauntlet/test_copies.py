@@ -11,7 +11,7 @@ from copies import drawn_tables, source_of
 
 from charts.importer import read_bytes
 
-TABLES = 120
+TABLES = 60
 KEPT = 0.9
 Value = tuple[object, ...]
 
