@@ -146,6 +146,8 @@ def _by_headings(lines: Sequence[Line]) -> LineTable | None:
         return None
     width, count = best[3:]
     rows = [filled[at : at + width] for at in range(0, width * count, width)]
+    if _are_astray([row[0].text.strip() for row in rows[1:]]):
+        return None  # asked here, for a way that goes astray still speaks against another
     used = lines.index(rows[-1][-1]) + 1
     return LineTable(_cells(rows), used)
 
@@ -186,7 +188,6 @@ def _fits(lines: Sequence[Line], first_value: int) -> Iterator[tuple[int, int]]:
         left = lines[count * width :]
         labels = [line.text.strip() for line in lines[width : count * width : width]]
         apart = len(set(labels)) == count - 1 and not takes_turns(labels)
-        apart = apart and not _are_astray(labels)
         even = count > 2 and apart and not _has_value(left[:width])
         if even and not (_names_measure(lines[1:width]) and _names_measure(lines[width::width])):
             yield width, count
