@@ -35,7 +35,7 @@ def understood(reading: FileReading, sheets: Iterable[Sheet]) -> FileReading:
     if len(doubted) < _DOUBTED * len(values):
         return reading
     log = FindingLog()
-    log.add("text-order", reading.file, key="file", case="unclear", name=reading.file)
+    log.add("no-table", reading.file, case="unclear", name=reading.file)
     errors = tuple(one for one in reading.findings if one.level is Level.ERROR)
     return FileReading(
         reading.file, findings=(*errors, *log.findings), corrections=reading.corrections

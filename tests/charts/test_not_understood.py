@@ -41,7 +41,7 @@ def doubted(share: float, codes: tuple[str, ...] = CODES) -> FileReading:
 def test_where_hardly_a_value_is_free_of_doubt_one_question_is_left() -> None:
     made = understood(doubted(1), [sheet(Addressing.LINE)])
     assert made.charts == ()
-    assert [one.code for one in made.findings] == ["text-order"]
+    assert [one.code for one in made.findings] == ["no-table"]
 
 
 @pytest.mark.parametrize(
