@@ -84,6 +84,8 @@ _FIRST_EASTERN: Final = "\u3000"
 _DOTS: Final = re.compile(r"(?<=\d)\s?(?:\.{2,4}|…|÷)\s?(?=\d)")
 """Dots between two figures: 83...87 is written for 83-87; so is 83÷87, in Italy above all."""
 _BETWEEN_UNITS: Final = re.compile(r"(?<=\d)(\s?(?:cm|mm|kg|in|lbs?|\"))\s?÷\s?(?=\d)")
+_TYPED_DASH: Final = re.compile(r"(?<=[\d\"'])\s?-{2,3}\s?(?=\d)")
+"""An en or em dash as it is typed where there is no key for it: 86--91."""
 _RUN: Final = re.compile(r" {2,}| ?\n\s*")
 _MARKS: Final = " *†‡¹²³⁴⁵⁶⁷⁸⁹"
 _MARKS_BEFORE: Final = " *†‡"
@@ -101,6 +103,8 @@ def clean(text: str) -> str:
         text = _DOTS.sub("-", text)
     if "÷" in text:
         text = _BETWEEN_UNITS.sub(r"\1-", _DOTS.sub("-", text))
+    if "--" in text:
+        text = _TYPED_DASH.sub("-", text)
     # Most cells are plain but for the dash: where nothing else is odd, no other repair bears on it.
     dashed = text.replace("\u2013", "-")
     if _PLAIN.fullmatch(dashed) and "''" not in dashed:

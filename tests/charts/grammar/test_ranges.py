@@ -32,6 +32,9 @@ from tests.charts.told import candidates, told
         ("77,5/80,5", "[77.5, 80.5]"),
         ("36-36", "[36, 36]"),
         ("83...87", "[83, 87]"),
+        ("79.8--83.55", "[79.8, 83.55]"),
+        ("86 -- 91 cm", "[86, 91] cm"),
+        ('34"---36"', "[34, 36] in"),
         ("83,5 … 87,5 cm", "[83.5, 87.5] cm"),
     ],
 )
@@ -124,7 +127,7 @@ def test_a_slash_between_small_or_falling_numbers_is_no_range(text: str) -> None
 
 
 @pytest.mark.parametrize(
-    "text", ["35 35 36 36", "34-36-38-40", "86 - ", "- 86", "34--36", "86-91 x"]
+    "text", ["35 35 36 36", "34-36-38-40", "86 - ", "- 86", "34-_-36", "86-91 x"]
 )
 def test_the_whole_cell_must_match(text: str) -> None:
     assert told(text).startswith(("unread", "ask"))
