@@ -183,7 +183,8 @@ def _with_rows_above(search: _Search, view: View, alone: Frame) -> Frame | None:
             continue
         if unheaded and not only_a_friend(together.fields):
             return together
-        if named_above(alone, together, rows, None if waits else search.frames[-1]):
+        before = None if waits else search.frames[-1]
+        if named_above(alone, together, rows, before, search.titles):
             return together
     return None
 

@@ -198,8 +198,13 @@ def _usual(field: Field, dimension: Dimension) -> bool:
 
 
 def _holds_heights(field: Field) -> bool:
-    """Whether every figure lies where body heights lie."""
+    """Whether every figure lies where body heights lie, and no letters stand among them.
+
+    ``140 | 152 | S | M``: the sizes of children and of grown-ups in one row.
+    """
     low, high = _HEIGHTS_CM
+    if Content.of(field.cells).wordy_labels:
+        return False
     ends = _ends(field)
     return bool(ends) and all(low <= end <= high for end in ends)
 

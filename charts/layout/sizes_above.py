@@ -16,8 +16,9 @@ from charts.identity import own_words
 from charts.layout.false_friends import measures_of
 from charts.layout.fields import Field, FieldKind
 from charts.layout.frames import Frame
+from charts.layout.lengths_under_sizes import measured_under_sizes
 from charts.layout.looks import look
-from charts.layout.view import View
+from charts.layout.view import At, View
 from charts.schema import Basis, Dimension
 
 _FEWEST_SIZES: Final = 2
@@ -44,12 +45,19 @@ def only_of_a_section(title: str) -> bool:
     return nobody and (of_what or not own_words(title)) and not one.sentence
 
 
-def named_above(alone: Frame, together: Frame, rows: Collection[int], before: Frame | None) -> bool:
+def named_above(
+    alone: Frame,
+    together: Frame,
+    rows: Collection[int],
+    before: Frame | None,
+    titles: Collection[At] = (),
+) -> bool:
     """Whether the sizes stand in ``rows`` and ``alone`` only names them by a measure.
 
     ``before`` is the table whose rows they are; None where they wait for their first. Another
     table may be looked up by its own heights, so that there the measure has to be the same in
-    several sizes, or one of those that are measured in the table before.
+    several sizes, one of those that are measured in the table before, or no height of anybody
+    who wears its sizes. ``titles`` stand between the two.
     """
     own, above = _naming(alone), _naming(together)
     if own is None or above is None or not together.complete or not above.heads:
@@ -57,7 +65,8 @@ def named_above(alone: Frame, together: Frame, rows: Collection[int], before: Fr
     named = {at.row for at in above.heads} <= set(rows) and _heads_sizes(above.heading)
     if not named or not _only_measures(own):
         return False
-    return before is None or _repeats(own) or _measured_in(before, own)
+    known = before is None or _repeats(own) or _measured_in(before, own)
+    return known or measured_under_sizes(own, above, titles)
 
 
 def _heads_sizes(heading: HeadingReading) -> bool:
