@@ -7,6 +7,7 @@ from collections.abc import Sequence
 from dataclasses import replace
 from typing import Final
 
+from charts.columns.figure_of_range import told_by_range
 from charts.columns.meaning import Column
 from charts.columns.short_rows import short_rows
 from charts.columns.values import Filled
@@ -32,6 +33,8 @@ def without_doubles(columns: Sequence[Filled], around: Surroundings) -> list[Fil
         first = next((other for other in found if _same(other.column, one.column)), None)
         if first is None or one.column.dimension is Dimension.OTHER:
             found.append(one)
+        elif (told := told_by_range(first, one)) is not None:
+            found[found.index(first)] = told
         elif not _agree(first, one) and not _all_doubted(one):
             found[found.index(first)] = _asked(first, one, around)
     return found

@@ -30,6 +30,13 @@ def test_an_upper_thigh_is_a_place_and_no_limit() -> None:
     assert "heading-unknown" not in questions(reading)
 
 
+def test_an_upper_bust_is_no_upper_limit_of_the_bust_below_it() -> None:
+    reading = table("Size | S | M | L\nUpper bust (cm) | 80 | 84 | 88\nBust (cm) | 83 | 88 | 93\n")
+    assert values(reading)["M chest"] == 88
+    assert values(reading)["M other"] == 84
+    assert questions(reading) == []
+
+
 @pytest.mark.parametrize(
     ("title", "band"),
     [
