@@ -117,7 +117,8 @@ def frame(view: View) -> Frame:
         elif shorter:
             heads = heads_of(view, column + 1, rows) if column + 1 < view.width else ()
         heading = combined(heads)
-        goes_on = continues(heading) and not names_itself(heads, fields)
+        beside = left.dimension if left is not None else None
+        goes_on = continues(heading, beside) and not names_itself(heads, fields)
         if left is not None and (goes_on or _band_below(view, column, heads, rows)):
             heading = continued(heading, left)
         elif heading.dimension is not None and heading.role is not Role.TOLERANCE:
@@ -156,8 +157,8 @@ def _continued_again(fields: list[Field]) -> list[Field]:
             left = found[number - 1] = replace(left, heading=heading)
         if (
             field.kind is left.kind is FieldKind.VALUES
-            and continues(own)
             and left.heading.dimension
+            and continues(own, left.heading.dimension)
         ):
             found[number] = replace(field, heading=continued(own, left.heading))
     return found

@@ -14,7 +14,7 @@ from charts.layout.fields import Field
 from charts.layout.looks import Look, look
 from charts.layout.named_value import named_parts
 from charts.layout.view import At, View
-from charts.quantities import FAMILY, Family
+from charts.quantities import FAMILY, Family, Unit
 from charts.schema import Basis, Definition, Dimension
 
 MOST_HEADING_ROWS: Final = 4
@@ -24,6 +24,8 @@ _THING: Final = re.compile(r"\d\s?[^\W\d_]{1,3}\s+[^\W\d_]{4,}\s*$")
 _LETTER: Final = re.compile(r"[A-Z][.)]?")
 _ENDS: Final = frozenset({Role.LOW_END, Role.HIGH_END})
 _CONTINUING: Final = _ENDS | {Role.UNIT}
+_MASSES: Final = frozenset({Unit.KG, Unit.LB, Unit.ST})
+_MAY_BE_MASSES: Final = frozenset({Dimension.WEIGHT, Dimension.OTHER, None})
 
 
 def heading_rows(view: View) -> int:
@@ -238,8 +240,10 @@ def _last(parts: Sequence[HeadingReading], name: str, nothing: T) -> T:
     return nothing
 
 
-def continues(reading: HeadingReading) -> bool:
-    """Whether a heading needs the dimension of its left neighbour: ``inch``, ``to``."""
+def continues(reading: HeadingReading, left: Dimension | None = None) -> bool:
+    """Whether a heading needs the dimension of its ``left`` neighbour: ``inch``, ``to``."""
+    if reading.unit in _MASSES and left not in _MAY_BE_MASSES:
+        return False  # no kilograms are how tall somebody is
     if reading.rest or (reading.role is Role.UNIT and reading.unit is None):
         return False  # "Nape to floor" is a measure of its own, whatever its "to" could be
     if reading.candidates:

@@ -7,13 +7,14 @@ from typing import Final
 
 from charts.dimensions import Role
 from charts.layout.looks import look
-from charts.quantities import Unit
+from charts.quantities import FAMILY, Family, Unit
 
 _JOINTS: Final = r"\s(?:and|und|et|y|e|en|i|och|og|oraz|a|&|\+)\s"
 _PARTS: Final = re.compile(
     r"[;|\n]|,\s+(?=[^\W\d_])|(?<=[^\W\d_]),\s+(?=\d)|\s/\s"
     rf"|{_JOINTS}(?=[^\W\d_])|(?<=[^\W\d_]{{3}}){_JOINTS}(?=\d)"
 )
+_BRACKETED: Final = re.compile(r"(?P<front>[^()]+)\((?P<mass>[^()]*\d[^()]*)\)")
 _FIGURE_FIRST: Final = re.compile(
     r"^(?P<value>.*[\d\"'”½¼¾]\s*(?:cm|mm|inch(?:es)?|in|kg|lbs?|st)?)\s+(?P<name>[^\d]+)$"
 )
@@ -48,6 +49,9 @@ def _measures_here(name: str, value: str) -> bool:
 
 def named_parts(text: str) -> dict[str, str]:
     """The figures of a text by the names of their measures; empty when a part is anything else."""
+    weighed = _BRACKETED.fullmatch(text.strip())
+    if weighed is not None and (with_mass := _with_mass(weighed["front"], weighed["mass"])):
+        return with_mass
     found: dict[str, str] = {}
     for part in _PARTS.split(text):
         if not part.strip():
@@ -57,3 +61,20 @@ def named_parts(text: str) -> dict[str, str]:
             return {}
         found[item[0]] = item[1]
     return found
+
+
+def _with_mass(front: str, mass: str) -> dict[str, str]:
+    """``Height 1.60 - 1.70 m (50-60 kg)``: the weight of who is so tall, named by its unit."""
+    item = named_value(front)
+    unit = _unit_of(mass)
+    if item is None or not item[0] or unit is None or FAMILY[unit] is not Family.MASS:
+        return {}
+    own = _unit_of(item[1])
+    if own is None or FAMILY[own] is not Family.LENGTH:
+        return {}
+    return {item[0]: item[1], unit.value: mass}
+
+
+def _unit_of(value: str) -> Unit | None:
+    quantity = look(value).reading.quantity
+    return quantity.unit if quantity is not None else None

@@ -2,10 +2,12 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
+
 import pytest
 
 from charts.importer import read_bytes
-from charts.layout.named_value import named_value
+from charts.layout.named_value import named_parts, named_value
 from charts.schema import FileReading
 from tests.charts.read_text import asked_at, questions, ranges, table, values
 
@@ -87,3 +89,30 @@ def test_a_measure_that_the_heading_refutes_is_not_believed() -> None:
 def test_a_word_for_size_measures_only_where_a_unit_stands_behind_it() -> None:
     assert named_value("Taille 64-68 cm") == ("Taille", "64-68 cm")
     assert named_value("Taille 36-38") is None
+
+
+@pytest.mark.parametrize("form", [page, delimited])
+def test_a_weight_in_brackets_behind_a_height_is_the_weight_of_who_is_so_tall(
+    form: Callable[..., FileReading],
+) -> None:
+    reading = form(
+        ("Size", "Chest (cm)", "Zorbo"),
+        ("S", "84-88", "Height 1.58 - 1.66 m (50-58 kg)"),
+        ("M", "88-92", "Height 1.66 - 1.74 m (58-67 kg)"),
+        ("L", "92-96", "Height 1.74m+ (67kg+)"),
+    )
+    found = values(reading)
+    assert (found["S height"], found["S weight"]) == ((158, 166), (50, 58))
+    assert (found["L height"], found["L weight"]) == ((174, None), (67, None))
+    assert questions(reading) == []
+
+
+def test_a_size_in_brackets_behind_a_height_is_no_weight() -> None:
+    assert named_parts("Height 160-170 cm (50-58)") == {}
+    assert named_parts("Weight 50-58 kg (110-128 lb)") == {"Weight": "50-58 kg (110-128 lb)"}
+
+
+def test_kilograms_behind_a_height_are_no_height_in_another_unit() -> None:
+    reading = table("Size | Height (cm) | kg\nS | 158-166 | 50-58\nM | 166-174 | 58-67")
+    assert values(reading)["S weight"] == (50, 58)
+    assert questions(reading) == []
