@@ -34,10 +34,28 @@ def turned_blocks(chart: Chart, columns: Sequence[Column]) -> list[Doubt]:
         if _breaks(_with_values(full, values), labels) == 0:
             spots = tuple(full[column].spots[row] for column, row in block)
             same = ((c, r) for c, r in block if values[c][r] is full[c].values[r])
-            kept = frozenset(full[column].spots[row] for column, row in same)
+            twins = _printed_again(full, {row for _, row in block})
+            kept = frozenset(full[column].spots[row] for column, row in (*same, *twins))
+            spots += tuple(full[column].spots[row] for column, row in twins)
             heading = " | ".join(dict.fromkeys(full[column].heading for column, _ in block))
             return [Doubt("rotated", spots, heading, unread=True, kept=kept)]
     return []
+
+
+def _printed_again(columns: Sequence[Column], rows: set[int]) -> list[tuple[int, int]]:
+    """The values beside a block's ``rows`` that are all those of one of them once more.
+
+    145, 149, 145, 149 is no turn but a step back: which of the two pairs is right nobody can tell.
+    """
+    beside = [row for row in (min(rows) - 1, max(rows) + 1) if 0 <= row < len(columns[0].values)]
+    again = [
+        row for row in beside if any(all(_alike(one, row, own) for one in columns) for own in rows)
+    ]
+    return [(column, row) for row in again for column in range(len(columns))]
+
+
+def _alike(column: Column, row: int, other: int) -> bool:
+    return (column.lows[row], column.highs[row]) == (column.lows[other], column.highs[other])
 
 
 def _breaks(columns: Sequence[Column], labels: int) -> int:

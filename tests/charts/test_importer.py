@@ -260,6 +260,17 @@ def test_a_block_with_rows_and_columns_exchanged_keeps_no_figure() -> None:
     assert "rotated" in questions(reading)
 
 
+def test_figures_that_step_back_are_asked_about_with_those_they_repeat() -> None:
+    reading = table(
+        "Size | Chest (cm) | Waist (cm)\n38 | 80 | 64\n40 | 84 | 68\n42 | 88 | 72\n"
+        "44 | 92 | 76\n46 | 88 | 72\n48 | 92 | 76"
+    )
+    found = values(reading)
+    assert set(asked_at(reading, "rotated")) == {f"{c}{row}" for c in "BC" for row in range(4, 8)}
+    assert (found["42 chest"], found["48 waist"], found["46 chest"]) == (88, 76, None)
+    assert found["40 chest"] == 84
+
+
 def test_a_block_upside_down_is_found_in_a_long_table_too() -> None:
     """Trying every block of it would take hours."""
     rows = [(size, 40 + size, 30 + size) for size in range(1, 121)]
