@@ -16,10 +16,12 @@ from charts.columns.band_scope import band_of_sheet, ends_bands, in_scope
 from charts.columns.band_statements import bids, denies, states
 from charts.columns.words import Surroundings, Words, is_sentence
 from charts.headings.bands import CHILDREN, names_adults
+from charts.layout.fields import FieldKind
 from charts.layout.looks import look
 from charts.schema import UnitFrom
 
 _BRACKET: Final = re.compile(r"\([^()]*\)")
+_WORD: Final = re.compile(r"[^\W\d_]+(?:['’][^\W\d_]+)?")
 _LONGEST: Final = 130
 _CHILDREN: Final = frozenset({"girls", "boys"})
 
@@ -37,6 +39,7 @@ def band_around(around: Surroundings) -> str | None:
         near = tuple(words for words in near if words not in notes)
     named = [words for words in near if look(words.text).band and _names(words)]
     named = [words for words in named if not of_several(words, around)]
+    named = [words for words in named if not measured_here(words, around)]
     named.sort(key=lambda words: is_sentence(words.text))
     grown = [w for w in near if w.kind is UnitFrom.TITLE and names_adults(w.text)]
     if grown:
@@ -50,6 +53,21 @@ def band_around(around: Surroundings) -> str | None:
     narrower = found[:1] == ["kids"] and found[1:2] and found[1] in _CHILDREN
     own = found[1] if narrower else next(iter(found), None)
     return own or band_of_sheet(around) or _band_over(around)
+
+
+def measured_here(words: Words, around: Surroundings) -> bool:
+    """Whether a word in the name of a file or a sheet names a band only in another language.
+
+    ``vest_chest_boy`` around ``Boy (cm)``: it is the length or the height that the table heads.
+    """
+    if words.kind is UnitFrom.TITLE or is_sentence(words.text):
+        return False
+    heads = (one for one in around.table.of(FieldKind.VALUES) if one.heading.band is None)
+    if look(words.text).band is None:
+        return False
+    measured = {word.casefold() for one in heads for word in _WORD.findall(one.printed_heading)}
+    kept = [word for word in _WORD.findall(words.text) if word.casefold() not in measured]
+    return look(" ".join(kept)).band is None
 
 
 def _band_over(around: Surroundings) -> str | None:

@@ -16,6 +16,7 @@ from charts.answers import Meaning, Scope
 from charts.columns.beside_heights import garments_beside_heights
 from charts.columns.flat_refuted import flat_refuted, headings_refuted
 from charts.columns.meaning import Column
+from charts.columns.perhaps_lengths import may_be_a_length
 from charts.columns.said_basis import Said, opposed, said_around, table_of_the_body
 from charts.columns.sides import beside_sides, side_over
 from charts.columns.words import Surroundings
@@ -45,7 +46,7 @@ _SILENT: Final = frozenset({Dimension.INSEAM, Dimension.OTHER})
 
 def with_basis(columns: Sequence[Column], around: Surroundings) -> list[Column]:
     """The columns with their basis, and the question where nothing settles it."""
-    beside = any(column.dimension in _OF_THE_BODY for column in columns)
+    beside = any(one.dimension in _OF_THE_BODY and not may_be_a_length(one) for one in columns)
     toleranced = bool(around.table.of(FieldKind.TOLERANCE)) or any(
         column.field.tolerance is not None for column in columns
     )

@@ -10,10 +10,11 @@ from dataclasses import replace
 from decimal import Decimal
 from typing import Final
 
-from charts.columns.band_words import band_around
+from charts.columns.band_words import band_around, measured_here
 from charts.columns.fitting import printed_figures
 from charts.columns.loose_backs import is_a_garments_length
 from charts.columns.meaning import Column
+from charts.columns.perhaps_lengths import may_be_a_length
 from charts.columns.words import Surroundings
 from charts.dimensions import plausible
 from charts.layout.fields import FieldKind
@@ -201,7 +202,8 @@ def may_be_grown(columns: Sequence[Column], around: Surroundings) -> bool:
     table = around.table
     if LabelKind.AGE in _labels(around):
         return False
-    bands = {look(words.text).band for words in around.words}
+    near = (words for words in around.words if not measured_here(words, around))
+    bands = {look(words.text).band for words in near}
     bands |= {
         look(cell[0].text).band for f in table.of(FieldKind.LABEL) for cell in f.cells if cell
     }
@@ -222,6 +224,8 @@ def _of_children(column: Column) -> bool:
     if column.dimension is Dimension.AGE:
         return True
     if column.dimension is not Dimension.HEIGHT or column.unit is None:
+        return False
+    if may_be_a_length(column):
         return False
     heights = [canonical(value, own or column.unit) for value, own in printed_figures(column.field)]
     return bool(heights) and max(heights) < _ADULT_HEIGHT_CM
