@@ -2,20 +2,23 @@
 
 ``Women`` over ``Tops``, and ``Bottoms`` below: where levels of headings are lost, two titles above
 one table and one above the next are a name over both and a name of each. It holds until a table has
-more than its own name again.
+more than its own name again. So does a band over a table for tables without any name down to the
+next band: what stands between two bands can be nobody's but the first one's.
 """
 
 from __future__ import annotations
 
 from collections.abc import Sequence
+from itertools import chain
 
+from charts.columns.band_notes import is_a_name
 from charts.columns.words import Words, is_sentence
 from charts.dimensions import Role, find_units
 from charts.headings.referring import speaks_of_measures
-from charts.layout.fields import Table
+from charts.layout.fields import FieldKind, Table
 from charts.layout.looks import look
 from charts.layout.view import At
-from charts.schema import UnitFrom
+from charts.schema import Dimension, UnitFrom
 
 
 def far_words(table: Table, tables: Sequence[Table]) -> tuple[Words, ...]:
@@ -36,6 +39,8 @@ def outer_words(table: Table, tables: Sequence[Table]) -> tuple[Words, ...]:
 
     A band is among them where another one stands over names of its own: then both are levels.
     """
+    if not table.titles:
+        return _between_bands(table, tables)
     if len(table.titles) != 1 or not _names(table.titles[0]):
         return ()
     for before in reversed(tables[: tables.index(table)]):
@@ -46,6 +51,46 @@ def outer_words(table: Table, tables: Sequence[Table]) -> tuple[Words, ...]:
         if not all(map(_names, before.titles)):
             return ()
     return ()
+
+
+def _between_bands(table: Table, tables: Sequence[Table]) -> tuple[Words, ...]:
+    """``Men`` over collars, then waists without a title, then ``Women``: the waists are men's.
+
+    Where the table measures again what one before it did, or begins in another column than the
+    bands, a title of its own may be lost.
+    """
+    at = tables.index(table)
+    after = next((one for one in tables[at + 1 :] if one.titles), None)
+    measured = _measured(table)
+    for before in reversed(tables[:at]):
+        if measured & _measured(before):
+            return ()
+        if before.titles:
+            first = _band_alone(before)
+            second = _band_alone(after) if after is not None else None
+            if first is None or second is None or first.column != second.column:
+                return ()
+            under = _first_column(table) == _first_column(before)
+            another = look(first.text).band != look(second.text).band
+            return (_words(first, table),) if under and another else ()
+    return ()
+
+
+def _band_alone(table: Table) -> At | None:
+    """The only title of a table, where it says for whom the table is and no more."""
+    if len(table.titles) != 1 or look(table.titles[0].text).band is None:
+        return None
+    return table.titles[0] if is_a_name(table.titles[0].text) else None
+
+
+def _measured(table: Table) -> set[Dimension]:
+    fields = table.of(FieldKind.VALUES)
+    return {one.heading.dimension for one in fields if one.heading.dimension is not None}
+
+
+def _first_column(table: Table) -> int | None:
+    cells = (at for field in table.fields for at in (*field.heads, *chain(*field.cells)))
+    return min((at.column for at in cells), default=None)
 
 
 def _outer(table: Table) -> tuple[At, ...]:

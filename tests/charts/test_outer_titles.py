@@ -57,3 +57,31 @@ def test_an_unnamed_table_that_repeats_the_sizes_of_the_one_above_is_asked_about
     other = TOPS.replace("84-88", "94-98").replace("88-92", "98-102")
     assert questions(table(f"Tops\n{TOPS}\n{other}")) == ["label-repeated"]
     assert questions(table(f"Tops\n{TOPS}\nShirts\n{other}")) == []
+
+
+NECKS = "Size | Neck (cm)\nS | 36-37\nM | 38-39\n"
+
+
+def test_a_band_holds_for_tables_without_a_name_down_to_the_next_band() -> None:
+    text = f"Men\n{NECKS}\n{SKIRTS}\nWomen\n{TOPS}\n{NECKS}\nKids\n{TOPS}"
+    assert bands(text) == ["men", "men", "women", "women", "kids"]
+
+
+@pytest.mark.parametrize(
+    ("first", "between", "second"),
+    [
+        ("Men", TOPS, "Women"),  # it measures the same again: a name may be lost
+        ("Men", NECKS, "Zorbo"),
+        ("Men's Zorbo", NECKS, "Women"),  # what is not a Zorbo may be anybody's
+        ("Men", NECKS, "Men"),
+        ("Men", " | " + NECKS.strip().replace("\n", "\n | "), "Women"),
+    ],
+)
+def test_no_band_is_carried_down_to_a_table_that_may_have_lost_its_name(
+    first: str, between: str, second: str
+) -> None:
+    assert bands(f"{first}\n{TOPS}\n{between}\n\n{second}\n{TOPS}")[1] is None
+
+
+def test_behind_the_last_band_a_table_without_a_name_is_nobodys() -> None:
+    assert bands(f"Men\n{TOPS}\nWomen\n{TOPS}\n{NECKS}") == ["men", "women", None]
