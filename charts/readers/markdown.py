@@ -10,6 +10,7 @@ from __future__ import annotations
 import html
 import re
 from collections.abc import Iterator, Sequence
+from dataclasses import replace
 from typing import Final
 
 from charts.findings import FindingLog
@@ -86,20 +87,22 @@ def _begins_table(lines: Sequence[str], at: int) -> bool:
 def _outline(lines: Sequence[str]) -> Iterator[Entry]:
     at = 0
     fenced = False
+    block = 1
     while at < len(lines):
         line = lines[at]
+        block += not line.strip()
         if is_fence(line):
             fenced = not fenced
             at += 1
             continue
         table, used = _table_at(lines, at, in_code=fenced or is_indented(line))
         if table is not None:
-            yield Entry(Part.TABLE, table=table)
+            yield Entry(Part.TABLE, table=table, block=block)
             at += used
             continue
         following = lines[at + 1] if at + 1 < len(lines) else ""
         underlined = _UNDERLINE.fullmatch(following) if line.strip() else None
-        yield from _words(line, underlined)
+        yield from (replace(entry, block=block) for entry in _words(line, underlined))
         at += 2 if underlined else 1
 
 

@@ -22,6 +22,8 @@ _MOST_NAMES: Final = 3
 _LONGEST_TITLE: Final = 60
 SET_OFF: Final = 8
 """The level of a line that is set off like a heading and is none: below every heading."""
+_LONGEST_CAPITALS: Final = 120
+_BRACKET: Final = re.compile(r"\([^()]*\)")
 _FOOTNOTE: Final = re.compile(r"\s*(?:\*|†|‡|[¹²³⁴⁵⁶⁷⁸⁹]|\(?\d\)|\d\s)")
 
 
@@ -54,7 +56,7 @@ class Entry:
     """One heading, sentence or table. ``level`` is that of a heading, 0 the page's own title.
 
     ``within`` are the parts of the page that it stands in, from the outermost, each of which holds
-    a table. ``block`` is the same for lines of one paragraph.
+    a table. ``block`` is the same for lines of one paragraph, 0 where a reader knows none.
     """
 
     part: Part
@@ -157,8 +159,19 @@ def _end_of_notes(entries: Sequence[Entry], start: int) -> int:
         end += 1
     before_table = end < len(entries) and entries[end].part is Part.TABLE
     if before_table and end > start and _is_title(entries[end - 1].text):
-        end -= 1
+        first = _first_of_paragraph(entries, start, end - 1)
+        names = entries[first:end]
+        whole = len(names) <= _MOST_NAMES and all(_is_title(one.text) for one in names)
+        end = first if whole and names[0].block != table.block else end - 1
     return end
+
+
+def _first_of_paragraph(entries: Sequence[Entry], start: int, last: int) -> int:
+    """The first line of a paragraph: a name and what is said below it name the same table."""
+    first = last
+    while first > start and entries[first - 1].block == entries[last].block != 0:
+        first -= 1
+    return first
 
 
 def _is_above(words: Entry, heading: Entry) -> bool:
@@ -168,7 +181,14 @@ def _is_above(words: Entry, heading: Entry) -> bool:
 def _is_title(text: str) -> bool:
     if _FOOTNOTE.match(text):
         return False
-    return text.endswith(":") or (len(text) <= _LONGEST_TITLE and not text.endswith("."))
+    if text.endswith(":"):
+        return True
+    return (len(text) <= _LONGEST_TITLE or _in_capitals(text)) and not text.endswith(".")
+
+
+def _in_capitals(text: str) -> bool:
+    """``SIZES — MEN'S TROUSERS (with the numbers of the trade)``: set as titles are."""
+    return len(text) <= _LONGEST_CAPITALS and _BRACKET.sub("", text).isupper()
 
 
 def is_name(text: str) -> bool:

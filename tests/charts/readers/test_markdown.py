@@ -147,3 +147,24 @@ def test_what_a_line_in_bold_letters_heads_holds_below_the_next_one_too() -> Non
     text = f"**Men's vests**\n\nMeasure with care.\n\n**Body, in cm**\n\n{chart}"
     found = read(text, "a.md").sheet
     assert found.context == ("Men's vests", "Measure with care.", "Body, in cm")
+
+
+BARS = "| Size | Chest |\n|---|---|\n| S | 86-90 |\n"
+
+
+def test_a_name_and_the_line_below_it_in_its_paragraph_stand_above_the_same_table() -> None:
+    text = f"Women's vests\nBody measurements\n\n{BARS}\nMen's vests\nBody measurements\n\n{BARS}"
+    first, second = read(text, "a.md").sheets
+    assert (first.notes, second.context) == ((), ("Men's vests", "Body measurements"))
+
+
+@pytest.mark.parametrize("between", ["Wash cold.\nMen", "\nWash cold.\nMen", "\nWash cold\n\nMen"])
+def test_a_note_before_a_name_stays_with_the_table_above(between: str) -> None:
+    first, second = read(f"{BARS}{between}\n\n{BARS}", "a.md").sheets
+    assert (first.notes[0].rstrip("."), second.context) == ("Wash cold", ("Men",))
+
+
+def test_a_long_line_in_capitals_names_the_table_below_it() -> None:
+    title = "SIZES OF VESTS, JACKETS AND TROUSERS — MEN (numbers as they are sewn in)"
+    first, second = read(f"{BARS}\n{title}\n\n{BARS}", "a.md").sheets
+    assert (first.notes, second.context) == ((), (title,))
