@@ -9,9 +9,11 @@ import re
 from collections.abc import Iterator, Sequence
 from typing import Final
 
+from charts.columns.band_notes import is_a_name
 from charts.columns.words import Surroundings, Words, is_sentence
-from charts.dimensions import read_band
+from charts.dimensions import Role, read_band, read_heading
 from charts.headings.bands import bands_named
+from charts.headings.referring import speaks_of_measures
 from charts.identity import own_words
 from charts.layout.fields import FieldKind
 from charts.schema import UnitFrom
@@ -21,6 +23,8 @@ _AND: Final = re.compile(
 )
 """Words for "and": the Czech one is the Catalan ``per a``, for whom."""
 _WORD: Final = re.compile(r"[^\W\d_]+(?:['’][^\W\d_]+)*")
+_SHORTEST_NAME: Final = 4
+"""Shorter words are those between names."""
 _EXTENSION: Final = re.compile(r"\.[a-z]{2,5}$", re.IGNORECASE)
 
 
@@ -36,6 +40,8 @@ def of_several(words: Words, around: Surroundings) -> bool:
     wide = words.kind is UnitFrom.SHEET or words.text in around.source.over_several
     if words.text in around.source.ended and not _is_nearest(words, around):
         return True
+    if words.text == around.file and _of_another_sheet(words, around):
+        return True
     if _and_a_band(words.text, of_a_file=wide):
         return True
     bands = bands_named(words.text)
@@ -44,6 +50,28 @@ def of_several(words: Words, around: Surroundings) -> bool:
 
 def _is_nearest(words: Words, around: Surroundings) -> bool:
     return around.table.sheet.context[-1:] == (words.text,)
+
+
+def _of_another_sheet(name: Words, around: Surroundings) -> bool:
+    """``shop_trousers_kids`` beside sheets ``Trousers`` and ``Kids``: a list of the sheets.
+
+    A sheet that shares no word with the file, or but a word of any chart, ``Sizes``, may hold what
+    the file is for.
+    """
+    own, band = around.table.sheet.name, read_band(name.text)
+    if band is None or read_band(own) is not None:
+        return False
+    listed = {*_names_in(own)} & {*_names_in(name.text)}
+    named = (one for one in around.source.sheets if read_band(one) == band and is_a_name(one))
+    return bool(listed) and next(named, None) is not None
+
+
+def _names_in(text: str) -> Iterator[str]:
+    """The words of a name that do not say what kind of table it is."""
+    for word in _WORD.findall(text.lower().replace("_", " ")):
+        of_the_chart = read_heading(word).role is Role.LABEL or speaks_of_measures(word)
+        if len(word) >= _SHORTEST_NAME and not of_the_chart and read_band(word) is None:
+            yield word
 
 
 def _named_alone(words: Words, around: Surroundings) -> Iterator[str]:

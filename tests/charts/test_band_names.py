@@ -2,7 +2,10 @@
 
 from __future__ import annotations
 
+import io
+
 import pytest
+from openpyxl import Workbook
 
 from charts.headings.bands import bands_named
 from charts.importer import read_bytes
@@ -124,3 +127,31 @@ def test_the_nearest_of_two_long_names_is_the_tables_own() -> None:
 
 def test_a_title_for_women_and_men_is_a_name() -> None:
     assert bands(page(f"<h2>Women / Men</h2>{web_table(SMALL)}")) == ["unisex"]
+
+
+def workbook(name: str, sheets: dict[str, str]) -> FileReading:
+    book, out = Workbook(), io.BytesIO()
+    book.remove(book.worksheets[0])
+    for title, text in sheets.items():
+        sheet = book.create_sheet(title)
+        for line in text.strip().splitlines():
+            sheet.append([cell.strip() for cell in line.split("|")])
+    book.save(out)
+    return read_bytes(out.getvalue(), name)
+
+
+@pytest.mark.parametrize(
+    ("name", "first", "last", "whose"),
+    [
+        ("zorbo_coats_kids.xlsx", "Coats", "Kids", None),
+        ("zorbo-coats-women.xlsx", "Long coats", "Women", None),
+        ("zorbo_coats_kids.xlsx", "Coats", "Zorbo kids", "kids"),
+        ("zorbo_coats_kids.xlsx", "Coats", "Vests", "kids"),
+        ("zorbo_kids.xlsx", "Coats", "Kids", "kids"),
+        ("kids_sizes.xlsx", "Sizes", "Kids", "kids"),
+    ],
+)
+def test_a_file_that_lists_its_sheets_is_for_those_of_one_sheet_only_there(
+    name: str, first: str, last: str, whose: str | None
+) -> None:
+    assert bands(workbook(name, {first: CHILD, last: CHILD}))[0] == whose
