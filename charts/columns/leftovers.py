@@ -45,7 +45,7 @@ def _asked(first: Filled, second: Filled, around: Surroundings) -> Filled:
     ident = around.log.add(
         "column-unused",
         second.column.place,
-        key=first.column.place,
+        key=f"{first.column.place} {second.column.heading}",
         heading=second.column.heading,
         other=first.column.heading,
     )

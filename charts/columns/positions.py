@@ -1,6 +1,6 @@
 """Upper and lower before a measure: an end of a range beside its other end, else a place.
 
-``Lower chest | Upper chest`` are two ends; ``Upper waist`` alone is a girth somewhere above the
+``Lower waist | Upper waist`` are two ends; ``Upper waist`` alone is a girth somewhere above the
 waist and no limit, and whether it is the waist of the schema is for a person to say.
 """
 

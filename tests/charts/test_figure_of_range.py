@@ -32,3 +32,13 @@ def test_a_figure_that_is_the_same_part_of_each_range_gives_way_to_it(
 def test_figures_that_are_no_one_part_of_the_ranges_are_asked_about(figures: str) -> None:
     reading = table(f"{SIZES}\nChest (cm) | {figures}\n{RANGES}")
     assert "column-unused" in questions(reading)
+
+
+def test_each_further_row_for_one_girth_is_named_when_it_is_not_used() -> None:
+    rows = ["Chest (cm) | 84 | 90 | 96", "Chest (cm) from-to | 70-72 | 75-77 | 80-82"]
+    reading = table("\n".join([SIZES, *rows, "Bust (cm) from-to | 60-62 | 66-68 | 72-74"]))
+    unused = [one for one in reading.findings if one.code == "column-unused"]
+    assert [one.values["heading"] for one in unused] == [
+        "Chest (cm) from-to",
+        "Bust (cm) from-to",
+    ]
