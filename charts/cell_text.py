@@ -5,6 +5,7 @@ from __future__ import annotations
 import html
 import re
 import unicodedata
+from functools import lru_cache
 from typing import Final
 
 OPEN_WAVE: Final = "\u2053"
@@ -91,6 +92,7 @@ _MARKS: Final = " *†‡¹²³⁴⁵⁶⁷⁸⁹"
 _MARKS_BEFORE: Final = " *†‡"
 
 
+@lru_cache(maxsize=16384)
 def clean(text: str) -> str:
     r"""Make ``text`` plain: entities, spaces, dashes, primes, vulgar fractions, footnote marks.
 

@@ -44,6 +44,7 @@ from charts.layout.spans_lost import spans_restored
 from charts.layout.spans_slipped import spans_set_right
 from charts.layout.unit_rows import units_spread
 from charts.readers.captured.values import is_value
+from charts.remembered import forget
 from charts.schema import Chart, FileReading, UnitFrom
 from charts.sheet import Sheet
 from charts.twin_tables import strangers_asked, twins_joined
@@ -136,6 +137,7 @@ def _read(
         _say_nothing_found(charts, without, name, log)
     charts = twins_joined(charts, sheets, log)
     apart = strangers_asked(told_apart(charts, log), sheets, log)
+    forget()
     return understood(grouped(FileReading(name, apart, log.findings)), sheets), found
 
 

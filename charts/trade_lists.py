@@ -8,7 +8,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Mapping, Sequence
-from functools import cache
+from functools import cache, lru_cache
 from typing import Final
 
 from charts.layout.looks import look
@@ -57,6 +57,7 @@ def _heads_trade(sheet: Sheet, row: int) -> bool:
     return len(kinds) > 1
 
 
+@lru_cache(maxsize=8192)
 def _kind(text: str) -> str:
     """What a heading counts: price, code or quantity; "" for any other text."""
     if text.strip(" ()[]") in _SIGNS:

@@ -12,6 +12,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass, replace
 from datetime import date, datetime, timedelta
 from decimal import Decimal
+from functools import lru_cache
 from typing import Final
 
 from charts.cell_text import clean
@@ -111,6 +112,7 @@ def _second_number(stored: date | datetime, number_format: str) -> int:
     return stored.year % 100 if months_only and stored.day == 1 else stored.day
 
 
+@lru_cache(maxsize=8192)
 def _from_text(text: str) -> Undone | None:
     if match := _DAY_MONTH.fullmatch(text):
         return Undone(text, _MONTHS[match[2].lower()], int(match[1]))

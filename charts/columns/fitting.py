@@ -14,6 +14,7 @@ from charts.layout.looks import look
 from charts.notation import Expected, read_cell
 from charts.plausible_ranges import Limits
 from charts.quantities import FAMILY, Family, Unit, factor
+from charts.remembered import remembered
 from charts.schema import Basis, Definition, Dimension
 
 _LENGTH_UNITS = (Unit.CM, Unit.IN, Unit.MM, Unit.M)
@@ -70,6 +71,7 @@ def _within(limits: Limits | None, value: Decimal) -> bool:
     return limits is None or limits[0] <= value <= limits[1]
 
 
+@remembered
 def printed_figures(one: Field) -> list[tuple[Decimal, Unit | None]]:
     """Every figure of a column with the unit its cell prints, as far as cells can be read."""
     heading = one.heading

@@ -18,6 +18,7 @@ from charts.columns.meaning import Column
 from charts.notation import Expected, read_cell
 from charts.plausible_ranges import Limits, plausible
 from charts.quantities import Unit, canonical
+from charts.remembered import remembered
 from charts.resource_files import resources
 from charts.schema import Basis, Dimension, UnitFrom
 
@@ -39,6 +40,7 @@ def share_of_girth(kind: str) -> Limits:
     return Decimal(low), Decimal(high)
 
 
+@remembered
 def in_canonical_by_line(column: Column) -> dict[int, Decimal]:
     """The middle of each cell in cm or kg, in the unit of the cell or else of the column."""
     expected = Expected(column.dimension, basis=column.basis, definition=column.definition)

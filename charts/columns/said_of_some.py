@@ -14,7 +14,8 @@ from charts.columns.marks import marked_parts, marks_on
 from charts.columns.named_before import bears_in_rows, name_before, names_rows, of_band
 from charts.columns.words import Surroundings, Words, title_of
 from charts.headings.whose import Whose
-from charts.layout.fields import FieldKind
+from charts.layout.fields import FieldKind, Table
+from charts.remembered import remembered
 from charts.schema import Basis, UnitFrom
 
 _SCOPED: Final = frozenset({UnitFrom.NOTE, UnitFrom.TITLE})
@@ -92,5 +93,10 @@ def _in_doubt(clauses: Clauses) -> Clauses:
 
 
 def _headings(around: Surroundings) -> tuple[str, ...]:
-    values = around.table.of(FieldKind.VALUES)
+    return _headings_of(around.table)
+
+
+@remembered
+def _headings_of(table: Table) -> tuple[str, ...]:
+    values = table.of(FieldKind.VALUES)
     return tuple(dict.fromkeys(one.printed_heading for one in values if one.heads))

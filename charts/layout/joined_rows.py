@@ -12,6 +12,7 @@ from dataclasses import replace
 from typing import Final
 
 from charts.layout.looks import look
+from charts.remembered import remembered
 from charts.schema import Kind
 from charts.sheet import Addressing, Cell, Sheet
 
@@ -57,6 +58,7 @@ def _range_from(sheet: Sheet, rows: Sequence[int]) -> tuple[Row, Sequence[int]]:
     return {}, ()
 
 
+@remembered
 def _own(sheet: Sheet, row: int) -> Row:
     """The texts of a row without what only reaches into it from above."""
     return {

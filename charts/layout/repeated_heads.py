@@ -9,6 +9,7 @@ from __future__ import annotations
 import re
 from collections.abc import Mapping, Sequence
 from dataclasses import replace
+from functools import lru_cache
 from typing import Final
 
 from charts.dimensions import find_units
@@ -45,13 +46,21 @@ def _heads(row: Sequence[tuple[int, Cell]]) -> Heads:
     """What the cells of a row begin with if they repeat it, by column; empty for no headings."""
     found = {}
     for column, cell in row:
-        name = _END.sub("", cell.text)
-        if not any(map(str.isalpha, name)) or len(name) > _LONGEST or look(cell.text).value:
-            continue
-        ways = [way for way in (name, _BRACKET.sub("", name)) if way.strip()]
-        found[column] = re.compile("|".join(map(_spelt, ways)), re.IGNORECASE)
+        repeated = _repeated(cell.text)
+        if repeated is not None:
+            found[column] = repeated
     measured = any(look(cell.text).measures for column, cell in row if column in found)
     return found if len(found) > 1 and measured else {}
+
+
+@lru_cache(maxsize=4096)
+def _repeated(text: str) -> re.Pattern[str] | None:
+    """What a cell begins with that repeats a heading; None for what is none."""
+    name = _END.sub("", text)
+    if not any(map(str.isalpha, name)) or len(name) > _LONGEST or look(text).value:
+        return None
+    ways = [way for way in (name, _BRACKET.sub("", name)) if way.strip()]
+    return re.compile("|".join(map(_spelt, ways)), re.IGNORECASE)
 
 
 def _spelt(name: str) -> str:

@@ -11,6 +11,7 @@ from charts.dimensions import Role
 from charts.headings.bands import names_adults
 from charts.layout.looks import Look, look
 from charts.layout.view import At, View
+from charts.remembered import remembered
 from charts.sheet import Sheet
 from charts.size_labels import LabelKind
 
@@ -117,6 +118,7 @@ def _blank_between(sheet: Sheet, before: int, row: int) -> bool:
     return any(between not in sheet.hidden_rows for between in range(before + 1, row))
 
 
+@remembered
 def distinct(sheet: Sheet, row: int, columns: Sequence[int]) -> list[At]:
     """The filled cells of one row between the first and the last column; a merged area once."""
     first, last = columns[0], columns[-1]

@@ -13,6 +13,7 @@ from typing import Final
 
 from charts.dimensions import Role
 from charts.layout.looks import Look, look
+from charts.remembered import remembered
 from charts.schema import Dimension
 from charts.sheet import Cell, Sheet
 
@@ -70,6 +71,7 @@ def _head(sheet: Sheet, row: int) -> _Head | None:
     return _Head(row, before, alone - before, each, width, sure)
 
 
+@remembered
 def _texts(sheet: Sheet, row: int) -> list[str]:
     """The cells of a row that is filled from its first column on without a gap, else none.
 

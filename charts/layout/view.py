@@ -10,6 +10,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import dataclass
 
+from charts.remembered import remembered
 from charts.sheet import Cell, Sheet
 
 
@@ -61,11 +62,11 @@ class View:
 
     def row(self, row: int) -> Iterator[At | None]:
         """One row of the view from left to right."""
-        return (self.at(row, column) for column in range(self.width))
+        return iter(_line(self, row, self.turned))
 
     def column(self, column: int) -> Iterator[At | None]:
         """One column of the view from top to bottom."""
-        return (self.at(row, column) for row in range(self.height))
+        return iter(_line(self, column, not self.turned))
 
     def turn(self) -> View:
         """The same cells with rows and columns exchanged."""
@@ -89,3 +90,19 @@ class View:
         first = (min(row for row, _ in filled), min(column for _, column in filled))
         last = (max(row for row, _ in filled), max(column for _, column in filled))
         return self.sheet.area(first, last)
+
+
+@remembered
+def _line(view: View, number: int, upright: bool) -> tuple[At | None, ...]:
+    """The cells of one row of the sheet, or of one column where it is ``upright``."""
+    sheet, rows, columns = view.sheet, view.rows, view.columns
+    places = (
+        [(row, columns[number]) for row in rows]
+        if upright
+        else [(rows[number], column) for column in columns]
+    )
+    found = ((sheet.cells.get(place), place) for place in places)
+    return tuple(
+        At(cell, *place) if cell is not None and cell.text.strip() else None
+        for cell, place in found
+    )

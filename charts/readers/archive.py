@@ -19,7 +19,7 @@ from charts.readers.source import (
     Source,
     UnusableSourceError,
 )
-from charts.readers.zip_package import ZIP_MARK, Package
+from charts.readers.zip_package import ZIP_MARK, Package, package_of
 from charts.sheet import Sheet
 
 _MOST_FILES: Final = 300
@@ -40,7 +40,7 @@ def _claims(source: Source) -> Claim:
     if not source.data.startswith(ZIP_MARK):
         return Claim.NONE
     try:
-        names = Package(source.data).names
+        names = package_of(source.data).names
     except UnusableSourceError:
         return Claim.NONE  # a damaged archive: the reader of other kinds says so
     is_document = any(sign in names for sign in _DOCUMENT_SIGNS)
@@ -52,7 +52,7 @@ def _open(_source: Source, _log: FindingLog) -> tuple[Sheet, ...]:
 
 
 def _unpack(source: Source, log: FindingLog) -> Iterator[InnerFile]:
-    package = Package(source.data)
+    package = package_of(source.data)
     names = InnerNames()
     together = taken = 0
     for said, packed, size in sorted(package.files()):

@@ -16,7 +16,7 @@ from charts.readers.page_outline import Entry, Part
 from charts.readers.source import MEGABYTE, Claim, Reader, Source, UnusableSourceError, too_many
 from charts.readers.word_tables import sheets_of_document
 from charts.readers.xml_parts import parsed
-from charts.readers.zip_package import ZIP_MARK, Package
+from charts.readers.zip_package import ZIP_MARK, Package, package_of
 from charts.sheet import Sheet
 
 if TYPE_CHECKING:
@@ -35,13 +35,13 @@ def _claims(source: Source) -> Claim:
     if not source.data.startswith(ZIP_MARK):
         return Claim.NONE
     try:
-        return Claim.CERTAIN if _MAIN in Package(source.data) else Claim.NONE
+        return Claim.CERTAIN if _MAIN in package_of(source.data) else Claim.NONE
     except UnusableSourceError:
         return Claim.NONE  # a damaged archive: the reader of other kinds says so
 
 
 def _open(source: Source, log: FindingLog) -> tuple[Sheet, ...]:
-    package = Package(source.data)
+    package = package_of(source.data)
     root = _part(package, _MAIN)
     if root is None:
         raise UnusableSourceError("truncated")

@@ -6,7 +6,7 @@ from typing import TYPE_CHECKING, Final
 
 from charts.readers.source import MEGABYTE, UnusableSourceError, too_many
 from charts.readers.xml_parts import parsed
-from charts.readers.zip_package import ZIP_MARK, Package
+from charts.readers.zip_package import ZIP_MARK, Package, package_of
 
 if TYPE_CHECKING:
     from lxml.etree import _Element
@@ -27,7 +27,7 @@ def open_document_kind(data: bytes) -> str:
     if not data.startswith(ZIP_MARK):
         return ""
     try:
-        said = Package(data).read("mimetype", _MIME_LENGTH).decode("ascii", "replace")
+        said = package_of(data).read("mimetype", _MIME_LENGTH).decode("ascii", "replace")
     except UnusableSourceError:
         return ""
     return said.strip().removeprefix(_MIME).partition("-")[0] if said.startswith(_MIME) else ""

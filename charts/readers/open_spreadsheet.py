@@ -19,7 +19,7 @@ from charts.readers.open_document_parts import (
 )
 from charts.readers.sheet_allowance import read_in_turn
 from charts.readers.source import Claim, Reader, Source, UnusableSourceError
-from charts.readers.zip_package import Package
+from charts.readers.zip_package import package_of
 from charts.sheet import Sheet
 
 if TYPE_CHECKING:
@@ -33,7 +33,7 @@ def _claims(source: Source) -> Claim:
 
 
 def _open(source: Source, log: FindingLog) -> tuple[Sheet, ...]:
-    package = Package(source.data)
+    package = package_of(source.data)
     content, shared = content_of(package), styles_of(package)
     looks = Looks([content] if shared is None else [content, shared])
     tables = list(content.iterfind(f"{OFFICE}body/{OFFICE}spreadsheet/{TABLE}table"))

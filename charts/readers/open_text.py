@@ -21,7 +21,7 @@ from charts.readers.open_document_text import SeenText
 from charts.readers.page_outline import Entry, PageTable, Part
 from charts.readers.source import Claim, Reader, Source
 from charts.readers.word_tables import sheets_of_document
-from charts.readers.zip_package import Package
+from charts.readers.zip_package import package_of
 from charts.sheet import Sheet
 
 if TYPE_CHECKING:
@@ -35,7 +35,7 @@ def _claims(source: Source) -> Claim:
 
 
 def _open(source: Source, log: FindingLog) -> tuple[Sheet, ...]:
-    package = Package(source.data)
+    package = package_of(source.data)
     content, shared = content_of(package), styles_of(package)
     looks = Looks([content] if shared is None else [content, shared])
     body = content.find(f"{OFFICE}body/{OFFICE}text")

@@ -10,7 +10,7 @@ from typing import Final
 
 from charts.findings import FindingLog
 from charts.readers.source import Claim, Reader, Source, UnusableSourceError
-from charts.readers.zip_package import ZIP_MARK, Package
+from charts.readers.zip_package import ZIP_MARK, Package, package_of
 from charts.sheet import Sheet
 
 _OLD_OFFICE: Final = b"\xd0\xcf\x11\xe0\xa1\xb1\x1a\xe1"
@@ -56,7 +56,7 @@ def _open(source: Source, _log: FindingLog) -> tuple[Sheet, ...]:
     if data.startswith(_OLD_OFFICE):
         raise _old_office(data)
     if data.startswith(ZIP_MARK):
-        raise _zipped(Package(data), source.ending)
+        raise _zipped(package_of(data), source.ending)
     raise _unread(_by_mark(data[:_HEAD]) or _marked_up(source))
 
 

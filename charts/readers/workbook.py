@@ -32,7 +32,7 @@ from charts.readers.workbook_parts import (
 )
 from charts.readers.workbook_styles import whole_number
 from charts.readers.xml_parts import parsed
-from charts.readers.zip_package import ZIP_MARK, Package
+from charts.readers.zip_package import ZIP_MARK, Package, package_of
 from charts.sheet import Sheet
 
 if TYPE_CHECKING:
@@ -47,13 +47,13 @@ def _claims(source: Source) -> Claim:
     if not source.data.startswith(ZIP_MARK):
         return Claim.NONE
     try:
-        return Claim.NONE if main_part(Package(source.data)) is None else Claim.CERTAIN
+        return Claim.NONE if main_part(package_of(source.data)) is None else Claim.CERTAIN
     except UnusableSourceError:
         return Claim.NONE  # a damaged archive: the reader of other kinds says so
 
 
 def _open(source: Source, log: FindingLog) -> tuple[Sheet, ...]:
-    package = Package(source.data)
+    package = package_of(source.data)
     parts = book_parts(package, main_part(package) or "")
     if not parts.sheets:
         raise UnusableSourceError("truncated")
