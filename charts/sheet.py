@@ -7,6 +7,7 @@ from dataclasses import dataclass, field
 from datetime import date, datetime, time
 from decimal import Decimal
 from enum import StrEnum
+from functools import lru_cache
 
 from charts.corrections import Correction
 
@@ -132,6 +133,7 @@ class Sheet:
         return reference if self.addressing is Addressing.PLAIN else f"{self.name}!{reference}"
 
 
+@lru_cache(maxsize=1024)
 def column_letters(column: int) -> str:
     """The letters of a 0-based column: 0 is A, 25 is Z, 26 is AA."""
     letters = ""

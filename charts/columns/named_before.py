@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterator
+from functools import lru_cache
 from typing import Final
 
 from charts.columns.marks import marks_on
@@ -16,6 +17,7 @@ _NAME: Final = re.compile(r"(?:^|[;.]\s*)([^:;.]{1,40}):\s*(?=[^\W\d_])")
 _APART: Final = re.compile(r"\s*[,/&+]\s*|\s+")
 
 
+@lru_cache(maxsize=4096)
 def name_before(text: str) -> tuple[str, str]:
     """What a note names before a colon, and what stands behind it; "" where it names nothing."""
     found = _NAME.search(text)

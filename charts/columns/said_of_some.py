@@ -55,6 +55,7 @@ def said_of_all(words: Words, heading: str, around: Surroundings) -> str:
     return "" if heading in clauses.apart else ". ".join(clauses.general)
 
 
+@remembered
 def _clauses(words: Words, around: Surroundings) -> Clauses:
     """The clauses of one text, those behind a mark or a name for what bears it."""
     headings = _headings(around)

@@ -8,6 +8,7 @@ unchecked by native speakers.
 from __future__ import annotations
 
 import re
+from functools import lru_cache
 from typing import Final
 
 _EASE: Final = re.compile(
@@ -26,6 +27,7 @@ _KNITTED: Final = re.compile(
 """How a pattern tells its gauge and its needles."""
 
 
+@lru_cache(maxsize=4096)
 def speaks_of_ease(text: str) -> bool:
     """Whether a text names the room between a body and a garment, or how closely one is knitted."""
     return _EASE.search(text) is not None or _KNITTED.search(text) is not None
