@@ -62,11 +62,11 @@ class View:
 
     def row(self, row: int) -> Iterator[At | None]:
         """One row of the view from left to right."""
-        return iter(_line(self, row, self.turned))
+        return iter(_row(self, row))
 
     def column(self, column: int) -> Iterator[At | None]:
         """One column of the view from top to bottom."""
-        return iter(_line(self, column, not self.turned))
+        return iter(_column(self, column))
 
     def turn(self) -> View:
         """The same cells with rows and columns exchanged."""
@@ -93,16 +93,10 @@ class View:
 
 
 @remembered
-def _line(view: View, number: int, upright: bool) -> tuple[At | None, ...]:
-    """The cells of one row of the sheet, or of one column where it is ``upright``."""
-    sheet, rows, columns = view.sheet, view.rows, view.columns
-    places = (
-        [(row, columns[number]) for row in rows]
-        if upright
-        else [(rows[number], column) for column in columns]
-    )
-    found = ((sheet.cells.get(place), place) for place in places)
-    return tuple(
-        At(cell, *place) if cell is not None and cell.text.strip() else None
-        for cell, place in found
-    )
+def _row(view: View, row: int) -> tuple[At | None, ...]:
+    return tuple(view.at(row, column) for column in range(view.width))
+
+
+@remembered
+def _column(view: View, column: int) -> tuple[At | None, ...]:
+    return tuple(view.at(row, column) for row in range(view.height))

@@ -7,10 +7,10 @@ import struct
 import zipfile
 import zlib
 from collections.abc import Iterator
-from functools import lru_cache
 from typing import Final
 
 from charts.readers.source import MEGABYTE, UnusableSourceError, too_many
+from charts.remembered import remembered
 
 ZIP_MARK: Final = b"PK\3\4"
 _CHUNK: Final = 4 * MEGABYTE
@@ -30,7 +30,7 @@ _BROKEN: Final = (
 """What the standard library raises on a damaged archive."""
 
 
-@lru_cache(maxsize=1)  # every reader of zipped kinds looks into the same file, one after the other
+@remembered  # every reader of zipped kinds looks into the same file, one after the other
 def package_of(data: bytes) -> Package:
     """The package of a file. Raises UnusableSourceError when it is damaged, locked or absurd."""
     return Package(data)

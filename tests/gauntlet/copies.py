@@ -17,7 +17,7 @@ from pathlib import Path
 from typing import Final
 
 import score
-from copied_forms import FORMS, Drawn, Form
+from copied_forms import FORMS, Drawn
 from judging import STRUCTURAL, Expected, Outcome, Verdict, judge
 from workbooks import WORKBOOKS, workbook_bytes
 
@@ -117,7 +117,7 @@ def _json(reading: FileReading) -> dict[str, object]:
 
 def copied(case: Case, form: str, keep: Path | None = None) -> Copied | None:
     """Write one table in a form and judge what is read of it; None where it cannot be."""
-    written = _written(case, FORMS[form])
+    written = FORMS[form](case.drawn)
     if written is None:
         return None
     name, data = written
@@ -130,10 +130,6 @@ def copied(case: Case, form: str, keep: Path | None = None) -> Copied | None:
     ]
     due = replace(case.expected, entries=tuple(entries), clean=False)
     return Copied(form, case, judge(due, _json(read_bytes(data, name))))
-
-
-def _written(case: Case, form: Form) -> tuple[str, bytes] | None:
-    return form(case.drawn)
 
 
 def _line(form: str, several: Sequence[Copied]) -> str:
