@@ -32,6 +32,7 @@ _NAMED: Final = re.compile(
     re.IGNORECASE,
 )
 _WORD: Final = re.compile(r"[^\W_]+(?:['’][^\W_]+)*")
+_NUMBERED: Final = re.compile(r"[a-z]{0,2}\d+|v\d+")
 _LONGEST_TITLE: Final = 90
 """Characters beyond which a text is a sentence (common practice, no source)."""
 _MOST_WORDS: Final = 4
@@ -119,7 +120,7 @@ def _is_own(word: str) -> bool:
     plain = word.lower()
     if plain in _common_words() or read_band(word) is not None or find_units(word):
         return False
-    return not re.fullmatch(r"[a-z]{0,2}\d+|v\d+", plain)
+    return not _NUMBERED.fullmatch(plain)
 
 
 def _season(texts: Sequence[str], sheet: str, file: str, folder: str) -> Said | None:

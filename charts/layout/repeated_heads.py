@@ -46,20 +46,27 @@ def _heads(row: Sequence[tuple[int, Cell]]) -> Heads:
     """What the cells of a row begin with if they repeat it, by column; empty for no headings."""
     found = {}
     for column, cell in row:
-        repeated = _repeated(cell.text)
-        if repeated is not None:
-            found[column] = repeated
+        ways = _repeated(cell.text)
+        if ways is not None:
+            found[column] = ways
     measured = any(look(cell.text).measures for column, cell in row if column in found)
-    return found if len(found) > 1 and measured else {}
+    if len(found) < 2 or not measured:
+        return {}
+    return {column: _begins(ways) for column, ways in found.items()}
 
 
 @lru_cache(maxsize=4096)
-def _repeated(text: str) -> re.Pattern[str] | None:
-    """What a cell begins with that repeats a heading; None for what is none."""
+def _repeated(text: str) -> tuple[str, ...] | None:
+    """The ways in which a cell repeats a heading; None for what is none."""
     name = _END.sub("", text)
     if not any(map(str.isalpha, name)) or len(name) > _LONGEST or look(text).value:
         return None
-    ways = [way for way in (name, _BRACKET.sub("", name)) if way.strip()]
+    return tuple(way for way in (name, _BRACKET.sub("", name)) if way.strip())
+
+
+@lru_cache(maxsize=4096)
+def _begins(ways: tuple[str, ...]) -> re.Pattern[str]:
+    """What a cell begins with that repeats a heading in one of these ways."""
     return re.compile("|".join(map(_spelt, ways)), re.IGNORECASE)
 
 

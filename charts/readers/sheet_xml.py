@@ -8,7 +8,8 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterable, Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
+from functools import lru_cache
 from typing import Final
 
 from charts.readers.source import MEGABYTE, MOST_CELLS, UnusableSourceError, too_many
@@ -76,15 +77,19 @@ def _marks(head: bytes) -> _Marks:
     found = _ROOT.search(head)
     if found is None:
         raise UnusableSourceError("truncated")
-    name = re.escape(found[1] or b"")
-    # Where cells or rows carry no reference, the empty ones count for the place of the rest.
-    nameless = re.compile(rb"<%b(?:c|row)(?:>|/>| (?![^>]*\br=))" % name)
+    marks = _marks_of(re.escape(found[1] or b""))
+    return replace(marks, cutting=marks.nameless.search(head) is None)
+
+
+@lru_cache(maxsize=16)
+def _marks_of(name: bytes) -> _Marks:
+    """Where cells or rows carry no reference, the empty ones count for the place of the rest."""
     return _Marks(
         cell=re.compile(rb"<%bc[ >]" % name),
         empty_cell=re.compile(rb"<%bc [^>]*(?:/>|></%bc>)" % (name, name)),
         empty_row=re.compile(rb"<%brow [^>]*(?:/>|>\s*</%brow>)" % (name, name)),
-        nameless=nameless,
-        cutting=nameless.search(head) is None,
+        nameless=re.compile(rb"<%b(?:c|row)(?:>|/>| (?![^>]*\br=))" % name),
+        cutting=True,
     )
 
 
