@@ -33,8 +33,9 @@ def with_unit_columns(fields: Sequence[Field]) -> list[Field]:
     for number, field in enumerate(fields):
         if field.kind is not FieldKind.UNIT:
             continue
+        said = _held(field, fields)
         for target in _targets(fields, number):
-            found[target] = _united(found[target], field)
+            found[target] = _united(found[target], said)
     return _rows_joined(found)
 
 
@@ -93,19 +94,33 @@ def _measures(fields: Sequence[Field], start: int, end: int) -> list[int]:
     return [n for n in range(start, end) if fields[n].kind is FieldKind.VALUES]
 
 
-def _united(field: Field, units: Field) -> Field:
+def _united(field: Field, cells: Sequence[At | None]) -> Field:
     """One unit for the column goes to its heading, or two for each cell: ``cm / inch``.
 
     Different ones go to the lines.
     """
-    cells = _filled_down(units)
     said = {one for at in cells if at and (one := _units_at(at, field.heading.dimension))}
     if all(cells) and len(said) == 1 and len(next(iter(said))) <= _BOTH:
         first = next(at for at in cells if at is not None)
         heads = (*field.heads, first)
         heading = replace(combined(heads), role=field.heading.role)
         return replace(field, heads=heads, heading=heading) if not field.heading.unit else field
-    return replace(field, units=cells)
+    return replace(field, units=tuple(cells))
+
+
+def _held(units: Field, fields: Sequence[Field]) -> Sequence[At | None]:
+    """The unit of each line: a word centred over all sizes in its unit holds for all of them."""
+    labels = next((one for one in fields if one.kind is FieldKind.LABEL), None)
+    names = [_key(cell) for cell in labels.cells] if labels is not None else []
+    if len(set(names)) in {0, len(names)}:
+        return _filled_down(units)
+    every = len(set(names))
+    starts = range(0, len(names), every)
+    said = [[cell[0] for cell in units.cells[at : at + every] if cell] for at in starts]
+    alike = all(names[at : at + every] == names[:every] for at in starts)
+    if not alike or any(len(one) != 1 for one in said):
+        return _filled_down(units)
+    return [one for block in said for one in block * every]
 
 
 def _filled_down(units: Field) -> tuple[At | None, ...]:

@@ -7,6 +7,7 @@ from collections.abc import Sequence
 from typing import Final
 
 from charts.dimensions import find_units
+from charts.notation import read_cell
 from charts.quantities import Unit
 from charts.readers.captured.lines import LineCell
 
@@ -26,6 +27,19 @@ def paired(cells: Sequence[LineCell]) -> list[LineCell]:
         LineCell(f"{one.text}\n{other.text}", one.line)
         for one, other in zip(first, second, strict=True)
     ]
+
+
+def both_ways(cells: Sequence[LineCell]) -> list[LineCell]:
+    """``80-88 88-96 31½-34½ 34½-37¾``: each size in cm, then each in inches, as its figures prove.
+
+    Empty where a single pair of them is not the same in two units.
+    """
+    half = len(cells) // 2
+    pairs = [
+        LineCell(f"{one.text}\n{other.text}", one.line)
+        for one, other in zip(cells[:half], cells[half:], strict=True)
+    ]
+    return pairs if all(read_cell(one.text).also is not None for one in pairs) else []
 
 
 def _unit_of(cells: Sequence[LineCell]) -> Unit | None:

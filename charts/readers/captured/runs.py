@@ -16,7 +16,7 @@ from charts.readers.captured.first_numbers import LINES_LOOKED_AT, ages_first, n
 from charts.readers.captured.lines import Line, LineCell, LineTable
 from charts.readers.captured.names_below import begin_names, names_below
 from charts.readers.captured.odd_cells import may_be_range, row_with_odd_cells
-from charts.readers.captured.run_units import other_unit, paired
+from charts.readers.captured.run_units import both_ways, other_unit, paired
 from charts.readers.captured.value_runs import (
     counted_values,
     holds_place,
@@ -203,12 +203,17 @@ def _is_last(lines: Sequence[Line], number: int) -> bool:
 
 def _values_of_line(walk: _Walk, line: Line) -> int:
     found = counted_values(line.text, walk.count)
+    cells = [LineCell(text, line.number) for text in found.parts] if found is not None else []
     if found is None:
+        found = counted_values(line.text, 2 * walk.count)
+        parts = found.parts if found is not None else ()
+        cells = both_ways([LineCell(text, line.number) for text in parts])
+    if found is None or not cells:
         return 0
     if found.name:
         _end_names(walk)
     walk.inferred = walk.inferred or holds_place(found.name)
-    _add(walk, found.name, line, [LineCell(text, line.number) for text in found.parts])
+    _add(walk, found.name, line, cells)
     return 1
 
 

@@ -87,3 +87,24 @@ def test_without_a_proof_the_other_unit_is_not_taken_over_but_asked_about() -> N
     beside = ranges(reading)[0].also_published
     assert beside is not None
     assert beside.unit is Unit.LB
+
+
+@pytest.mark.parametrize("first", [1, 2, 3])
+def test_a_unit_over_any_one_of_its_sizes_holds_for_all_of_them(first: int) -> None:
+    """A word centred over the sizes in its unit stands over one of them once it is text."""
+    units = [""] * 7
+    units[first], units[first + 3] = "CM", "INCHES"
+    reading = read_bytes(
+        "\n".join(
+            "\t".join(row)
+            for row in (
+                units,
+                ["", "S", "M", "L", "S", "M", "L"],
+                ["Chest", "84-88", "88-92", "92-97", "33-34½", "34½-36", "36-38"],
+                ["Waist", "68-72", "72-76", "76-81", "27-28½", "28½-30", "30-32"],
+            )
+        ).encode(),
+        "a.tsv",
+    )
+    assert values(reading) == BOTH | {"L chest": (92, 97), "L waist": (76, 81)}
+    assert questions(reading) == []

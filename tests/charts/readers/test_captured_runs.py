@@ -311,3 +311,18 @@ def test_fewer_names_than_sizes_are_left_out_and_said() -> None:
     reading = read_pasted(text)
     assert read_values(reading)["81L waist"] == 81
     assert "text-order" in questions(reading)
+
+
+@pytest.mark.parametrize("names", ["Chest {0}\nWaist {1}\n", "Chest\n{0}\nWaist\n{1}\n"])
+def test_a_line_may_give_all_sizes_in_cm_and_then_all_in_inches(names: str) -> None:
+    figures = ("80-88 88-96 31½-34½ 34½-37¾", "64-72 72-80 25¼-28¼ 28¼-31½")
+    reading = read_pasted("Size S M\n" + names.format(*figures))
+    assert read_values(reading) == {
+        "S chest": (80, 88),
+        "M chest": (88, 96),
+        "S waist": (64, 72),
+        "M waist": (72, 80),
+    }
+    assert questions(reading) == []
+    odd = names.format("80-88 88-96 31½-34½ 36-41", "64-72 72-80 25¼-28¼ 28¼-31½")
+    assert "M chest" not in read_values(read_pasted("Size S M\n" + odd))
