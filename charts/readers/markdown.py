@@ -25,7 +25,7 @@ from charts.readers.markdown_blocks import (
     is_fence,
     is_indented,
 )
-from charts.readers.page_outline import SET_OFF, Entry, PageTable, Part, is_name, sheets_of
+from charts.readers.page_outline import SET_OFF, Entry, PageTable, Part, sheets_of
 from charts.readers.plain_text import tidy
 from charts.readers.raised_text import Piece, on_one_line
 from charts.readers.source import (
@@ -37,6 +37,7 @@ from charts.readers.source import (
     Source,
     too_many,
 )
+from charts.readers.title_lines import is_name
 from charts.readers.word_tables import page_table, with_word_tables
 from charts.sheet import Cell, Sheet
 

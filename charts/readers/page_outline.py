@@ -7,24 +7,27 @@ when a deeper heading follows it.
 
 from __future__ import annotations
 
-import re
 from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass, field
 from enum import StrEnum
+from itertools import takewhile
 from typing import Final
 
 from charts.readers.source import MOST_TABLES, too_many
+from charts.readers.title_lines import (
+    MOST_NAMES,
+    begins_a_part,
+    is_title,
+    only_names,
+    said_of_several,
+    start_of_part,
+)
 from charts.sheet import Addressing, Cell, Sheet
 
 _LONGEST_WORDS: Final = 600
 _MOST_WORDS: Final = 12
-_MOST_NAMES: Final = 3
-_LONGEST_TITLE: Final = 60
 SET_OFF: Final = 8
 """The level of a line that is set off like a heading and is none: below every heading."""
-_LONGEST_CAPITALS: Final = 120
-_BRACKET: Final = re.compile(r"\([^()]*\)")
-_FOOTNOTE: Final = re.compile(r"\s*(?:\*|†|‡|[¹²³⁴⁵⁶⁷⁸⁹]|\(?\d\)|\d\s)")
 
 
 @dataclass(frozen=True, slots=True)
@@ -77,6 +80,19 @@ class _Section:
     level: int
     words: list[Entry] = field(default_factory=list)
     used: bool = False  # a table stood in it
+    frame: list[Entry] = field(default_factory=list)  # said above the name of an earlier table
+
+    def above_a_table(self) -> list[Entry]:
+        """What has been said for the next table, which ends what holds for it alone."""
+        own = [one for one in self.words if one.part is Part.WORDS]
+        named = [one for one in self.words if one.part is Part.HEADING]
+        said, texts = self.words[-_MOST_WORDS:], [one.text for one in own]
+        if self.frame and only_names(texts):
+            said = [*named, *self.frame, *own][-_MOST_WORDS:]
+        else:
+            self.frame = own[: said_of_several(texts)]
+        self.words, self.used = named, True
+        return said
 
     def given_up_to(self, heading: Entry) -> list[Entry]:
         """The sentences that stand above ``heading`` in its own part of the page: they are its."""
@@ -93,7 +109,7 @@ class _Section:
         no other part of the page, both name what follows.
         """
         bare = all(one.part is Part.HEADING for one in self.words)
-        return self.words[-_MOST_NAMES:] if bare and last is self.words[-1] else []
+        return self.words[-MOST_NAMES:] if bare and last is self.words[-1] else []
 
 
 def sheets_of(entries: Sequence[Entry]) -> tuple[Sheet, ...]:
@@ -104,6 +120,7 @@ def sheets_of(entries: Sequence[Entry]) -> tuple[Sheet, ...]:
     sections = [_Section(0)]
     found: list[Sheet] = []
     spoken_for = 0
+    in_parts = _in_parts(entries)
     for at, entry in enumerate(entries):
         if entry.part is Part.HEADING:
             above = [one for section in sections for one in section.given_up_to(entry)]
@@ -118,14 +135,12 @@ def sheets_of(entries: Sequence[Entry]) -> tuple[Sheet, ...]:
         elif entry.part is Part.WORDS and at >= spoken_for:
             sections[-1].words.append(entry)
         elif entry.table is not None:
-            said = [one for section in sections for one in section.words[-_MOST_WORDS:]]
+            said = [one for section in sections[:-1] for one in section.words[-_MOST_WORDS:]]
+            said += sections[-1].above_a_table()
             before = [one for one in said if one.speaks_of(entry)]
-            spoken_for = _end_of_notes(entries, at + 1)
+            spoken_for = _end_of_notes(entries, at + 1, in_parts=in_parts)
             after = entries[at + 1 : spoken_for][:_MOST_WORDS]
             found.append(_sheet(entry, entry.table, before, after, len(found) + 1))
-            top = sections[-1]
-            top.words = [one for one in top.words if one.part is Part.HEADING]
-            top.used = True
     return tuple(found)
 
 
@@ -150,7 +165,7 @@ def _sheet(
     )
 
 
-def _end_of_notes(entries: Sequence[Entry], start: int) -> int:
+def _end_of_notes(entries: Sequence[Entry], start: int, *, in_parts: bool) -> int:
     """Where the sentences after a table end; a title just before the next one is not among them."""
     end, table = start, entries[start - 1]
     while end < len(entries) and entries[end].part is Part.WORDS:
@@ -158,12 +173,22 @@ def _end_of_notes(entries: Sequence[Entry], start: int) -> int:
             return end
         end += 1
     before_table = end < len(entries) and entries[end].part is Part.TABLE
-    if before_table and end > start and _is_title(entries[end - 1].text):
+    if not before_table or end == start:
+        return end
+    part = start_of_part([one.text for one in entries[start:end]]) if in_parts else None
+    if is_title(entries[end - 1].text):
         first = _first_of_paragraph(entries, start, end - 1)
         names = entries[first:end]
-        whole = len(names) <= _MOST_NAMES and all(_is_title(one.text) for one in names)
+        whole = len(names) <= MOST_NAMES and all(is_title(one.text) for one in names)
         end = first if whole and names[0].block != table.block else end - 1
-    return end
+    return end if part is None else min(end, start + part)
+
+
+def _in_parts(entries: Sequence[Entry]) -> bool:
+    """Whether the first table stands below a name that is a plain line and no heading."""
+    at = next((at for at, one in enumerate(entries) if one.part is Part.TABLE), 0)
+    above = takewhile(lambda one: one.part is Part.WORDS, reversed(entries[:at]))
+    return begins_a_part([one.text for one in above][::-1])
 
 
 def _first_of_paragraph(entries: Sequence[Entry], start: int, last: int) -> int:
@@ -176,24 +201,6 @@ def _first_of_paragraph(entries: Sequence[Entry], start: int, last: int) -> int:
 
 def _is_above(words: Entry, heading: Entry) -> bool:
     return words.part is Part.WORDS and words.within == heading.within
-
-
-def _is_title(text: str) -> bool:
-    if _FOOTNOTE.match(text):
-        return False
-    if text.endswith(":"):
-        return True
-    return (len(text) <= _LONGEST_TITLE or _in_capitals(text)) and not text.endswith(".")
-
-
-def _in_capitals(text: str) -> bool:
-    """``SIZES — MEN'S TROUSERS (with the numbers of the trade)``: set as titles are."""
-    return len(text) <= _LONGEST_CAPITALS and _BRACKET.sub("", text).isupper()
-
-
-def is_name(text: str) -> bool:
-    """Whether a line that is set off from the others names what follows it, and is no note."""
-    return _is_title(text) and len(text) <= _LONGEST_TITLE and not text.endswith((":", "!", "?"))
 
 
 def _said(entries: Iterable[Entry], *, hidden: bool) -> tuple[str, ...]:
