@@ -114,23 +114,30 @@ def _units_joined(columns: list[Filled], around: Surroundings) -> list[Filled]:
     """
     found: list[Filled] = []
     firsts: dict[tuple[object, ...], int] = {}
+    stem = ""
     for one in columns:
         unit = _unit(one)
         metric = unit in METRIC
-        partner = firsts.get((*_measured(one), not metric)) if unit is not None else None
+        stem = _stem_of(one, stem)
+        partner = firsts.get((*_measured(one, stem), not metric)) if unit is not None else None
         if partner is not None:
             found[partner] = _both(found[partner], one, around)
             continue
         if unit is not None:
-            firsts.setdefault((*_measured(one), metric), len(found))
+            firsts.setdefault((*_measured(one, stem), metric), len(found))
         found.append(one)
     return found
 
 
-def _measured(one: Filled) -> tuple[object, ...]:
+def _stem_of(one: Filled, before: str) -> str:
+    """What an unknown measure is called; a bare unit behind it is of the same: Leg loops, inch."""
+    column = one.column
+    return (_stem(column.heading) or before) if column.dimension is Dimension.OTHER else ""
+
+
+def _measured(one: Filled, stem: str) -> tuple[object, ...]:
     """What a column measures; what has no name of its own is known by its heading."""
     column = one.column
-    stem = _stem(column.heading) if column.dimension is Dimension.OTHER else ""
     return (column.dimension, column.definition, column.basis, column.band, stem)
 
 
@@ -153,7 +160,12 @@ def _both(first: Filled, second: Filled, around: Surroundings) -> Filled:
         for line in sorted(metric.ranges.keys() & other.ranges.keys())
     }
     ranges |= compared(metric.column, both, around)
-    return Filled(replace(metric.column, number=first.column.number), ranges)
+    column = replace(metric.column, number=first.column.number)
+    if _stem(column.heading) or column.dimension is not Dimension.OTHER:
+        return Filled(column, ranges)
+    named = other.column.heading  # a bare unit beside an unknown measure does not name it
+    ranges = {line: replace(one, heading=named) for line, one in ranges.items()}
+    return Filled(replace(column, heading=named), ranges)
 
 
 def beside(reading: Range, other: Range) -> Range:

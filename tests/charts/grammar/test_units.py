@@ -17,7 +17,7 @@ CM, IN, KG, LB, ST, FT = Unit.CM, Unit.IN, Unit.KG, Unit.LB, Unit.ST, Unit.FT
 @pytest.mark.parametrize(
     "mark",
     ['"', "”", "“", "″", "''", " in", " in.", "in", " ins", " inch", " inches", " Inches", " IN",
-     " Zoll", " pouces", " tum", " cale", " pulgadas", " pollici", " palce"],
+     " Zoll", " pouces", " tum", " cale", " pulgadas", " pulg.", " pollici", " palce"],
 )  # fmt: skip
 def test_the_marks_and_words_for_inches(mark: str) -> None:
     assert told(f"38{mark}") == "38 in"

@@ -1,10 +1,15 @@
-"""Two levels of names: a measure over its units, beside one that nobody knows over the same."""
+"""Two levels of names: a measure over its units, beside one that nobody knows over the same.
+
+Where the span of a name over its units is lost, the second unit stands without a name.
+"""
 
 from __future__ import annotations
 
+import pytest
+
 from charts.importer import read_bytes
-from charts.schema import FileReading
-from tests.charts.read_text import questions, values
+from charts.schema import Dimension, FileReading
+from tests.charts.read_text import figures, questions, ranges, values
 
 
 def _page(name: str) -> FileReading:
@@ -29,3 +34,25 @@ def test_leg_loops_are_a_measure_of_their_own_in_both_units() -> None:
     reading = _page("Leg loops")
     assert questions(reading) == []
     assert values(reading)["M other"] == (56, 61)
+
+
+@pytest.mark.parametrize("turned", [False, True])
+@pytest.mark.parametrize("units", [("inches", "cm"), ("cm", "inches")])
+@pytest.mark.parametrize("name", ["Leg loops", "Thigh"])
+def test_a_bare_unit_behind_a_measure_nobody_knows_is_of_that_measure(
+    name: str, units: tuple[str, str], *, turned: bool
+) -> None:
+    printed = {"inches": ["20-22", "22-24", "24-26"], "cm": ["51-56", "56-61", "61-66"]}
+    rows = [["", "", "S", "M", "L"], ["Waist", "cm", "71-79", "79-86", "86-97"]]
+    rows += [[name, units[0], *printed[units[0]]], ["", units[1], *printed[units[1]]]]
+    cells = [list(column) for column in zip(*rows, strict=True)] if turned else rows
+    text = "\n".join(map(",".join, cells))
+    found = ranges(read_bytes(text.encode(), "a.csv"))
+    others = [one for one in found if one.dimension is Dimension.OTHER]
+    assert [figures(one) for one in others] == [(51, 56), (56, 61), (61, 66)]
+    assert all(one.also_published and name in one.heading for one in others)
+
+
+def test_a_bare_unit_over_other_figures_is_asked_about() -> None:
+    text = ",,S,M,L\nLeg loops,cm,51-56,56-61,61-66\n,inches,30-32,33-35,35-37\n"
+    assert "units-disagree" in questions(read_bytes(text.encode(), "a.csv"))
