@@ -40,6 +40,7 @@ from charts.columns.two_in_a_cell import pairs_asked
 from charts.columns.units import with_units
 from charts.columns.values import Filled, filled
 from charts.columns.words import Surroundings, notes_of, title_of
+from charts.dimensions import Role
 from charts.findings import listed
 from charts.headings.bands import CHILDREN, names_adults
 from charts.layout.fields import FieldKind
@@ -67,7 +68,7 @@ def charts_of(around: Surroundings) -> list[Chart]:
     say_blanks(read, around)
     read = bounded(with_tolerances(read, around), around)
     lines = without_repeats(lines_of(around), read, around)
-    read = past_the_sizes_asked(read, lines, around)
+    read = _for_all(past_the_sizes_asked(read, lines, around))
     sides = sides_of_rows(lines)
     charts = []
     for group in _groups(lines, read):
@@ -76,6 +77,23 @@ def charts_of(around: Surroundings) -> list[Chart]:
         if chart.sizes:
             charts.append(chart if side is None else replace(chart, model=None))
     return charts
+
+
+def _for_all(read: Sequence[Filled]) -> list[Filled]:
+    """Columns that only name people share the chart of those that measure: nobody knows them.
+
+    ``Men | Women | Chest``: a chart of each would say the same chest of both.
+    """
+    own = [one for one in read if one.column.band is not None]
+    told = any(one.column.band is None and _measures(one) for one in read)
+    if not told or any(_measures(one) or one.column.field.heading.rest for one in own):
+        return list(read)
+    return [replace(one, column=replace(one.column, band=None)) for one in read]
+
+
+def _measures(one: Filled) -> bool:
+    named = one.column.field.heading.role is Role.MEASURE
+    return named or one.column.dimension is not Dimension.OTHER
 
 
 def _groups(lines: Sequence[Line], read: Sequence[Filled]) -> list[Group]:

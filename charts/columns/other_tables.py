@@ -15,10 +15,11 @@ from charts.columns.band_notes import is_a_name
 from charts.columns.words import Words, is_sentence
 from charts.dimensions import Role, find_units
 from charts.headings.referring import speaks_of_measures
+from charts.headings.whose import whose
 from charts.layout.fields import FieldKind, Table
 from charts.layout.looks import look
 from charts.layout.view import At
-from charts.schema import Dimension, UnitFrom
+from charts.schema import Basis, Dimension, UnitFrom
 
 
 def far_words(table: Table, tables: Sequence[Table]) -> tuple[Words, ...]:
@@ -41,6 +42,8 @@ def outer_words(table: Table, tables: Sequence[Table]) -> tuple[Words, ...]:
     """
     if not table.titles:
         return _between_bands(table, tables)
+    if all(map(_only_whose, table.titles)):
+        return _under_whose(table, tables)
     if len(table.titles) != 1 or not _names(table.titles[0]):
         return ()
     for before in reversed(tables[: tables.index(table)]):
@@ -51,6 +54,25 @@ def outer_words(table: Table, tables: Sequence[Table]) -> tuple[Words, ...]:
         if not all(map(_names, before.titles)):
             return ()
     return ()
+
+
+def _only_whose(title: At) -> bool:
+    """Whether a title says whose measures follow, the body's or the garment's, and no more."""
+    text = title.text
+    names = look(text).band is not None or is_sentence(text)
+    return not names and whose(text).basis is not Basis.UNKNOWN
+
+
+def _under_whose(table: Table, tables: Sequence[Table]) -> tuple[Words, ...]:
+    """``Men's jackets``, ``Body measurements``, and ``Garment measurements`` below: both are men's.
+
+    Where tables above are for different people, nobody says for which of them this one is.
+    """
+    before = tables[: tables.index(table)]
+    bands = {look(at.text).band for one in before for at in one.titles} - {None}
+    named = [[at for at in one.titles if not _only_whose(at)] for one in before]
+    nearest = next((titles for titles in reversed(named) if titles), [])
+    return tuple(_words(at, table) for at in reversed(nearest)) if len(bands) <= 1 else ()
 
 
 def _between_bands(table: Table, tables: Sequence[Table]) -> tuple[Words, ...]:

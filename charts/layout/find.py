@@ -8,6 +8,8 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 from dataclasses import dataclass, field, replace
+from itertools import pairwise
+from typing import Final
 
 from charts.layout.bracket_letters import letters_told
 from charts.layout.false_friends import only_a_friend
@@ -27,6 +29,9 @@ from charts.layout.texts_beside import parted_from_texts
 from charts.layout.told_headings import with_told_headings
 from charts.layout.view import At, View
 from charts.sheet import Sheet
+
+_LONGEST_TITLE: Final = 90
+"""Characters beyond which a text is a sentence (common practice, no source)."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -92,25 +97,37 @@ def _has_values(view: View) -> bool:
 
 def _find_in(view: View) -> Found:
     search = _Search(view.sheet)
-    for piece in pieces(view):
+    before: Lone | Run | Gap | None = None
+    for piece, after in pairwise((*pieces(view), None)):
         match piece:
             case Gap():
                 search.gap = True
             case Lone(at):
-                _take_lone(search, at)
+                _take_lone(search, at, apart=isinstance(before, Gap) and isinstance(after, Run))
             case Run(rows):
                 _take_rows(search, view.with_rows(rows))
                 search.gap = False
+        before = piece
     _leave(search)
     return Found(tuple(search.tables), tuple(search.loose))
 
 
-def _take_lone(search: _Search, at: At) -> None:
-    """A lone text is a note when it is a sentence behind a table, else a title of the next."""
-    if search.tables and _is_note(at) and not search.titles:
+def _take_lone(search: _Search, at: At, *, apart: bool) -> None:
+    """A lone text is a note when it is a sentence behind a table, else a title of the next.
+
+    ``apart``: a blank row parts it from what is above, and none from the rows below.
+    """
+    note = _is_note(at) and not (apart and _long_title(at))
+    if search.tables and note and not search.titles:
         _note(search, at)
     else:
         search.titles.append(at)
+
+
+def _long_title(at: At) -> bool:
+    """Whether a long text is no sentence: "Measures of the jacket - laid flat (all in cm)"."""
+    text = at.text.strip()
+    return text[:1].isupper() and len(text) <= _LONGEST_TITLE and text[-1:] not in {".", "!", "?"}
 
 
 def _is_note(at: At) -> bool:

@@ -19,6 +19,7 @@ from charts.layout.looks import look
 from charts.layout.measured_names import measured_names
 from charts.layout.numbers_beside_letters import numbers_beside_letters
 from charts.layout.people_in_rows import band_under_size
+from charts.layout.people_name_sizes import people_name_sizes
 from charts.layout.prefixed import named_bands, prefixed
 from charts.layout.shared_headings import shared_parted
 from charts.layout.sizes_below import sizes_below
@@ -52,7 +53,8 @@ def settled(fields: Sequence[Field]) -> list[Field]:
     fields = [_measure_under_size(field, fields) for field in fields]
     fields = [band_under_size(field, fields) for field in fields]
     fields = [_figures_beside_sizes(field, fields) for field in fields]
-    fields = numbers_beside_letters(sizes_below(_named_below_groups(fields)))
+    fields = people_name_sizes(sizes_below(_named_below_groups(fields)))
+    fields = numbers_beside_letters(fields)
     if any(field.kind in _LABELLING for field in fields):
         return fields
     for choose in _CHOICES:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import pytest
 
+from charts.importer import read_bytes
 from charts.schema import Basis
 from tests.charts.read_text import questions, ranges, table
 
@@ -85,3 +86,30 @@ def test_no_band_is_carried_down_to_a_table_that_may_have_lost_its_name(
 
 def test_behind_the_last_band_a_table_without_a_name_is_nobodys() -> None:
     assert bands(f"Men\n{TOPS}\nWomen\n{TOPS}\n{NECKS}") == ["men", "women", None]
+
+
+_BODY = "Size,Chest (cm),Waist (cm)\nS,88-92,76-80\nM,92-98,80-86\n"
+_JACKET = "Size,Width under the arms,Length\nS,52,68\nM,55,70\n"
+_LONG = "Measurements of the jacket - laid flat (all in cm)"
+
+
+def test_a_long_title_behind_a_blank_row_is_of_the_table_below_it() -> None:
+    text = f"Men's softshell jackets\nBody measurements\n{_BODY}\n{_LONG}\n{_JACKET}"
+    reading = read_bytes(text.encode(), "a.csv")
+    assert [chart.band for chart in reading.charts] == ["men", "men"]
+    bases = [{one.basis for one in chart.sizes[0].ranges} for chart in reading.charts]
+    assert (bases[0], bases[1]) == ({Basis.BODY}, {Basis.FLAT})
+    assert questions(reading) == []
+
+
+@pytest.mark.parametrize("end", [".", " of everybody."])
+def test_a_sentence_there_is_a_note_of_the_table_above(end: str) -> None:
+    text = f"Jackets\n{_BODY}\n{_LONG}{end}\n{_JACKET}"
+    assert read_bytes(text.encode(), "a.csv").charts[0].notes == (f"{_LONG}{end}",)
+
+
+def test_whose_measures_follow_ends_no_name_but_where_names_are_for_different_people() -> None:
+    both = f"Men's jackets\n{_BODY}\nGarment measurements\n{_JACKET}"
+    assert [one.band for one in read_bytes(both.encode(), "a.csv").charts] == ["men", "men"]
+    third = f"Women's jackets\n{_BODY}\n{both}"
+    assert read_bytes(third.encode(), "a.csv").charts[2].band is None

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import pytest
+
 from charts.schema import FileReading
 from tests.charts.read_text import questions, table, values
 
@@ -34,3 +36,29 @@ S | 36 | 46 | 82-88
 M | 38 | 48 | 89-95""")
     assert names(reading) == [(None, ["S", "M"])]
     assert questions(reading) == []
+
+
+_ORDERED = """Bestellgröße | INTL | Herren | Damen | Brust (cm) | Bund (cm)
+2 | XS | 44 | 34/36 | 84-88 | 70-74
+3 | S | 46 | 38 | 88-92 | 74-78
+4 | M | 48 | 40 | 92-96 | 78-82"""
+
+
+def test_numbered_sizes_under_people_are_names_beside_the_one_for_all() -> None:
+    reading = table(_ORDERED)
+    assert names(reading) == [(None, ["2", "3", "4"])]
+    assert questions(reading) == []
+    assert [one.label for one in reading.charts[0].sizes[0].also] == ["XS", "44", "34/36"]
+
+
+@pytest.mark.parametrize(
+    ("before", "after"), [("| 48 |", "| 49 |"), ("44 | 34/36", "94 | 84"), ("Brust (cm)", "Arm")]
+)
+def test_what_could_be_a_measure_of_each_is_asked(before: str, after: str) -> None:
+    assert "heading-unknown" in questions(table(_ORDERED.replace(before, after)))
+
+
+def test_columns_that_only_name_people_make_no_charts_of_the_shared_measures() -> None:
+    reading = table(_ORDERED.replace("44 | 34/36", "94 | 84"))
+    assert [chart.band for chart in reading.charts] == [None]
+    assert values(reading)["2 chest"] == (84, 88)
