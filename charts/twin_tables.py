@@ -6,7 +6,7 @@ A hidden table that repeats nothing and that no word tells apart is asked about.
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import replace
 from typing import Final, NamedTuple
 
@@ -31,6 +31,7 @@ _SYSTEMS: Final = frozenset(
 )
 """Words for a whole system of units (common words, from general knowledge)."""
 Name = tuple[str | None, str | None]
+_Named = tuple[Name, Dimension]
 
 
 class _Key(NamedTuple):
@@ -70,7 +71,7 @@ def _pages(sheets: Iterable[Sheet]) -> dict[str, bool]:
 
 
 def _twins(one: Chart, other: Chart) -> bool:
-    if one.place == other.place or not _same_words(one, other):
+    if not _same_words(one, other) or (one.place == other.place and _share_places(one, other)):
         return False
     mine, its = _values(one), _values(other)
     shared = mine.keys() & its.keys()
@@ -81,6 +82,14 @@ def _twins(one: Chart, other: Chart) -> bool:
         return False
     apart = sum(not _agree(mine[key], its[key]) for key in shared)
     return 2 * apart <= len(shared)
+
+
+def _share_places(one: Chart, other: Chart) -> bool:
+    """Whether charts of one place are of the same rows; below one line of sizes they need not."""
+    mine, its = (
+        {value.place for size in chart.sizes for value in size.ranges} for chart in (one, other)
+    )
+    return not mine.isdisjoint(its)
 
 
 def _same_words(one: Chart, other: Chart) -> bool:
@@ -109,6 +118,16 @@ def _values(chart: Chart) -> dict[_Key, Range]:
     }
 
 
+def _unread(chart: Chart) -> dict[_Named, Range]:
+    """The values without figures: what is asked of them bears on the other printing too."""
+    return {
+        ((size.label, size.length), one.dimension): one
+        for size in chart.sizes
+        for one in size.ranges
+        if one.low is None and one.high is None and one.value is None
+    }
+
+
 def _metric(one: Range) -> bool:
     """Whether a value is printed in metric units; told by its step where no unit is printed."""
     if one.published_unit is not None:
@@ -134,7 +153,8 @@ def _joined(one: Chart, other: Chart, pages: dict[str, bool], log: FindingLog) -
     """The first printing with the second beside it; sizes of the second alone are kept."""
     its = _values(other)
     known = {(size.label, size.length) for size in one.sizes}
-    sizes = [_both(size, its, log) for size in one.sizes]
+    unread = _unread(other)
+    sizes = [_both(size, its, unread, log) for size in one.sizes]
     hidden = pages.get(sheet_of(other.place), False)
     more = [size for size in other.sizes if (size.label, size.length) not in known]
     if more and hidden:
@@ -143,11 +163,16 @@ def _joined(one: Chart, other: Chart, pages: dict[str, bool], log: FindingLog) -
     return replace(one, sizes=(*sizes, *more))
 
 
-def _both(size: Size, its: dict[_Key, Range], log: FindingLog) -> Size:
+def _both(
+    size: Size, its: Mapping[_Key, Range], unread: Mapping[_Named, Range], log: FindingLog
+) -> Size:
     ranges = []
     for one in size.ranges:
-        key = _Key((size.label, size.length), one.dimension, one.definition, one.basis)
-        other = its.get(key)
+        named = (size.label, size.length)
+        other = its.get(_Key(named, one.dimension, one.definition, one.basis))
+        if other is None and (lost := unread.get((named, one.dimension))) is not None:
+            ranges.append(replace(one, findings=listed(*one.findings, *lost.findings)))
+            continue
         ranges.append(one if other is None or one.also_published else _compared(one, other, log))
     return replace(size, ranges=tuple(ranges))
 

@@ -128,3 +128,27 @@ def test_what_is_asked_of_one_heading_in_both_printings_is_asked_once() -> None:
     )
     assert len(reading.charts) == 1
     assert questions(reading) == ["basis-doubtful"]
+
+
+SECTIONS = """size     34         36         38         40
+in inches
+neck    14         15         16         17
+waist   21         22         24         26
+in cm
+neck    35.5       38         40.5       {last}
+waist   53.5       56         61         66
+"""
+
+
+def test_two_sections_below_one_line_of_sizes_are_one_chart() -> None:
+    reading = read_bytes(SECTIONS.format(last="43").encode(), "chart.txt")
+    assert len(reading.charts) == 1
+    assert values(reading)["40 neck"] == 43
+    assert all(one.also_published for one in ranges(reading))
+
+
+def test_what_is_asked_of_a_figure_that_cannot_be_is_asked_of_its_twin() -> None:
+    reading = read_bytes(SECTIONS.format(last="98").encode(), "chart.txt")
+    assert values(reading)["40 neck"] == 43.18
+    assert questions(reading) == ["impossible"]
+    assert [bool(one.findings) for one in ranges(reading)].count(True) == 1

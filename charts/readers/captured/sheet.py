@@ -24,6 +24,7 @@ from charts.readers.captured.crossed import crossed_table
 from charts.readers.captured.glued import glued_table
 from charts.readers.captured.glued_ranges import glued_ranges_table
 from charts.readers.captured.glued_rows import glued_rows_table
+from charts.readers.captured.gutters import gutter_table
 from charts.readers.captured.labels_last import labels_last_table
 from charts.readers.captured.lines import Line, LineTable, narrowed
 from charts.readers.captured.listed import listed_table
@@ -91,6 +92,7 @@ def _arranged_rows(lines: Sequence[Line]) -> LineTable | None:
 
 
 _FINDERS: Final[tuple[Callable[[Sequence[Line]], LineTable | None], ...]] = (
+    gutter_table,
     listed_table,
     size_block_table,
     bracketed_size_table,
@@ -140,7 +142,7 @@ _FINDERS: Final[tuple[Callable[[Sequence[Line]], LineTable | None], ...]] = (
 _BY_COUNTING: Final = (run_table, block_table, cell_table, run_below_sizes, streamed_table)
 """What has nothing but the order of lines to tell the cells by."""
 _BY_BLANKS: Final = (single_column_table, single_row_table, shared_table)
-_BY_PLACE: Final = (banded_column_table, single_column_table)
+_BY_PLACE: Final = (gutter_table, banded_column_table, single_column_table)
 """What tells the columns by where they begin in the lines."""
 _GLUED_TITLE: Final = re.compile(r"(?<=\d[./-]\d\d)(?=[^\W\d_]{4})")
 """Where a page's date ran into the title behind it: ``25/11/19GARMENT MEASUREMENTS``."""
