@@ -11,6 +11,7 @@ from dataclasses import dataclass, field, replace
 from itertools import pairwise
 from typing import Final
 
+from charts.layout.bands_between import parts_of_bands
 from charts.layout.bracket_letters import letters_told
 from charts.layout.false_friends import only_a_friend
 from charts.layout.fields import Table
@@ -142,6 +143,8 @@ def _note(search: _Search, at: At) -> None:
 
 def _take_rows(search: _Search, view: View) -> None:
     """Read neighbouring rows as the tables they are, with the texts that stand beside each."""
+    if _take_bands(search, view):
+        return
     beside = parted_from_texts(view)
     parts = split_run(beside.view)
     search.titles += beside.titles
@@ -155,6 +158,15 @@ def _take_rows(search: _Search, view: View) -> None:
         else:
             _take_run(search, part)
     _take_notes(search, beside.notes)
+
+
+def _take_bands(search: _Search, view: View) -> bool:
+    """Read a table for each band that stands in a column of its own; False where none does."""
+    bands, above = parts_of_bands(view), list(search.titles)
+    for band in bands:
+        search.titles = [*above, *band.names]
+        _take_run(search, band.view)
+    return bool(bands)
 
 
 def _take_notes(search: _Search, notes: Iterable[At]) -> None:

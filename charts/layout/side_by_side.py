@@ -45,8 +45,19 @@ def _between_repeats(view: View) -> list[list[int]]:
         starts = _repeated_label_heading(view, row)
         starts = starts if len(starts) > 1 else _repeated_behind_a_corner(view, row)
         if len(starts) > 1:
-            return _cut(view.columns, starts)
+            return _cut(view.columns, [_with_its_name(view, row, start) for start in starts])
     return [list(view.columns)]
+
+
+def _with_its_name(view: View, row: int, start: int) -> int:
+    """The column of a heading, or of the word for whom in front of it, below which nothing is."""
+    at = view.columns.index(start)
+    if at == 0:
+        return start
+    before = view.columns[at - 1]
+    filled = [number for number in view.rows if view.sheet.text(number, before).strip()]
+    named = len(filled) == 1 and filled[0] <= row
+    return before if named and look(view.sheet.text(filled[0], before)).bare_band else start
 
 
 def _repeated_behind_a_corner(view: View, row: int) -> list[int]:
