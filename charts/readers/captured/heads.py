@@ -159,7 +159,15 @@ def may_begin(words: Sequence[str], at: int) -> bool:
         return False  # a unit goes on behind no other in brackets: "(cm) metres of yarn"
     if words[at] in _INNER and not (word == "to" and words[at + 1 : at + 2] == ["fit"]):
         return False
-    return at == 0 or words[at - 1].lower() not in _GO_ON
+    return at == 0 or (words[at - 1].lower() not in _GO_ON and not _is_of_thing(words, at))
+
+
+def _is_of_thing(words: Sequence[str], at: int) -> bool:
+    """Whether a measure is that of a thing by the word before it: ``Shipping weight``."""
+    if read_heading(words[at]).role is not Role.MEASURE:
+        return False
+    whole = read_heading(f"{words[at - 1]} {words[at]}")
+    return whole.role is Role.OTHER and not whole.rest and not whole.candidates
 
 
 def _is_unit(word: str) -> bool:

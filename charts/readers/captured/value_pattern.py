@@ -27,8 +27,11 @@ LIMIT: Final = (
 )
 _ENDLESS: Final = (
     r"(?:\+|\s\+(?=\s*\Z)"
-    r"|\s(?:and (?:above|up|over|under|below)|or (?:more|less|over|under|taller)"
-    r"|und (?:mehr|größer|darüber)|et (?:plus|moins)|y más|e oltre|en meer))?"
+    r"|\s(?:and (?:above|up|over|under|below|more|less)|or (?:more|less|over|under|taller)"
+    r"|(?:und|oder) (?:mehr|weniger|größer|darüber)|(?:et|ou) (?:plus|moins)|[yo] (?:más|menos)"
+    r"|[eo] (?:oltre|più|meno)|(?:en|of) (?:meer|minder)|(?:e|ou) (?:mais|menos)"
+    r"|(?:a|nebo) (?:více|méně)|(?:i|lub) (?:więcej|mniej)|(?:og|och|eller) (?:mere?|mindre)"
+    r"|(?:и|или) (?:более|больше|менее|меньше)))?"
 )
 """What leaves the end of a value open: ``6'2" and above``."""
 _STONE: Final = r"\d{1,2}\s?st\.?\s?\d{1,2}(?:\s?lbs?)?"

@@ -3,10 +3,11 @@
 from __future__ import annotations
 
 import re
-from functools import lru_cache
+from functools import cache, lru_cache
 from typing import Final
 
 from charts.cell_text import narrow
+from charts.vocabulary import tables
 
 _LIMITS: Final = (
     r"up to|upto|less than(?: or equal to)?|more than|greater than|under|over|below|above|from"
@@ -33,6 +34,7 @@ _LETTERS: Final = re.compile(
     r"|(?<=\dkg\s)|(?<=\d\skg\s)|(?<=\dcm\s)|(?<=\d\scm\s))[mghaàeyи](?![^\W\d_])",
     re.IGNORECASE,
 )
+_OPEN: Final = ("or_more", "or_less")
 _LIMIT_LAST: Final = re.compile(rf"(?:^|\s)((?:{_LIMITS})\s*)\Z", re.IGNORECASE)
 _BLANK: Final = re.compile(r"[-‐‑‒–—―−]+|n\.?/?a\.?|k\.\s?A\.|tbc|x|/|\.{3}|…", re.IGNORECASE)
 
@@ -67,7 +69,20 @@ def is_value(text: str) -> bool:
 
 @lru_cache(maxsize=8192)
 def _is_bare(text: str) -> bool:
-    return not _SIGNS.sub("", _WORDS.sub("", _LETTERS.sub("", narrow(text))))
+    bare = _endless().sub("", narrow(text))
+    return not _SIGNS.sub("", _WORDS.sub("", _LETTERS.sub("", bare)))
+
+
+@cache
+def _endless() -> re.Pattern[str]:
+    """What leaves the end of a value open, behind its figure or unit: ``155 cm and more``.
+
+    Of several words: ``42 plus`` is a size.
+    """
+    found = {word for name in _OPEN for _, words in tables("cell", name) for word in words}
+    several = sorted((word for word in found if " " in word), key=len, reverse=True)
+    words = "|".join(map(re.escape, several))
+    return re.compile(rf"(?<=[\w\"”″'’′])\s+(?:{words})\s*\Z", re.IGNORECASE)
 
 
 def is_blank(text: str) -> bool:

@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from itertools import chain
+from typing import Final
 
 from charts.dimensions import Role, read_heading
 from charts.readers.captured.arranging.arrangement import Arrangement, Order
@@ -15,6 +16,8 @@ from charts.readers.captured.arranging.proofs import proofs
 from charts.readers.captured.lines import Line, LineCell, LineTable
 from charts.readers.captured.value_runs import is_cell_value, is_size, rises
 from charts.readers.captured.values import is_blank
+
+_ENDS: Final = (Role.LOW_END, Role.HIGH_END)
 
 
 def is_counted_out(table: LineTable) -> bool:
@@ -42,9 +45,15 @@ def _is_proven(rows: Sequence[Sequence[LineCell]]) -> bool:
 
 
 def _names_measures(way: Arrangement) -> bool:
-    """Whether measures are named where headings stand, and no size or figure strayed there."""
+    """Whether measures are named where headings stand, and no size or figure strayed there.
+
+    ``min`` and ``max`` alone, twice each, stood below names that came before all of them.
+    """
     texts = [one.text for one in way.heads]
-    roles = {read_heading(text).role for text in texts}
+    roles = [read_heading(text).role for text in texts]
+    ends = [text for text, role in zip(texts, roles, strict=True) if role in _ENDS]
+    if len(set(ends)) < len(ends):
+        return False
     return Role.MEASURE in roles and not any(is_size(text) or is_cell_value(text) for text in texts)
 
 
