@@ -46,6 +46,19 @@ CHECKS: Final[tuple[Check, ...]] = (
     borders,
 )
 """What sees single values."""
+_WHAT_IT_IS: Final = frozenset(
+    {
+        "basis-doubtful",
+        "columns-shifted",
+        "heading-two-readings",
+        "heading-unknown",
+        "laid-flat",
+        "unit-missing",
+        "units-disagree",
+        "units-swapped",
+    }
+)
+"""Questions of what a whole column measures, and in which unit."""
 
 
 def checked(chart: Chart, log: FindingLog) -> Chart:
@@ -55,8 +68,12 @@ def checked(chart: Chart, log: FindingLog) -> Chart:
     unknown = (one for one in log.findings if one.code == "heading-unknown")
     nameless = frozenset(one.id for one in unknown if not log.settled(one.id))
     read = columns(chart, asked, nameless)
+    unsure = frozenset(
+        one.id for one in log.findings if one.code in _WHAT_IT_IS and one.id in asked
+    )
+    sure = [column for column in read if not _asked_throughout(column, unsure)]
     for check in BLOCKS:
-        blocks = _new(check(chart, read), found)
+        blocks = _new(check(chart, sure if check is out_of_proportion else read), found)
         found += [doubt for doubt in blocks if not _said(chart, doubt, log)]
     spoilt = {spot for doubt in found for spot in doubt.spots}
     rest = [column for column in read if not spoilt.intersection(column.spots)]
@@ -65,6 +82,11 @@ def checked(chart: Chart, log: FindingLog) -> Chart:
     shared = {one.values["heading"] for one in log.findings if one.code == "merged-shared"}
     found = [doubt for doubt in found if doubt.case != "twice" or doubt.heading not in shared]
     return applied(chart, found, log)
+
+
+def _asked_throughout(column: Column, asked: frozenset[str]) -> bool:
+    """Whether every value is asked about: what is doubted throws no doubt on its neighbours."""
+    return all(not asked.isdisjoint(value.findings) for value in column.values)
 
 
 def _said(chart: Chart, doubt: Doubt, log: FindingLog) -> bool:

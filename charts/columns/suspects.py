@@ -10,6 +10,7 @@ from dataclasses import replace
 from typing import Final
 
 from charts.columns.exchanged import units_exchanged
+from charts.columns.exchanged_headings import headings_exchanged
 from charts.columns.fitting import fits, printed_figures
 from charts.columns.grown_letters import too_small_for_letters
 from charts.columns.halves import (
@@ -48,8 +49,11 @@ def suspected(columns: Sequence[Column], around: Surroundings) -> list[Column]:
     swapped = units_exchanged(columns, around)
     if columns and swapped == columns and slipped(around.table.fields):
         return _slipped_headings(columns, around)
+    swapped = headings_exchanged(swapped, around)
     found = [
-        column if _half_beside_halves(column, swapped) else _unit_doubted(column, swapped, around)
+        column
+        if column.doubted or _half_beside_halves(column, swapped)
+        else _unit_doubted(column, swapped, around)
         for column in swapped
     ]
     found = too_small_for_letters(halves_doubted(found, around), around)
