@@ -60,7 +60,7 @@ def with_basis(columns: Sequence[Column], around: Surroundings) -> list[Column]:
     flat = ""
     for column in columns:
         said = said_around(column, around)
-        if beside_a_body and said.words == around.file:
+        if (beside_a_body and said.words == around.file) or _of_another(said, column, columns):
             said = Said()  # what a file of several tables is called holds for one of them at least
         if _answered(column, around) and column.basis is not Basis.UNKNOWN:
             found.append(column)  # no words around are believed more than a person
@@ -132,6 +132,24 @@ def _outright(column: Column) -> Basis:
     if column.basis is Basis.BODY and _BODY_OUTRIGHT.search(column.heading) is None:
         return Basis.UNKNOWN
     return column.basis
+
+
+def _of_another(said: Said, column: Column, columns: Sequence[Column]) -> bool:
+    """Whether words of the garment are another column's: no table gives one measure twice.
+
+    ``Your chest | Chest of the vest`` under ``Garment measurements``: only the second is headed so.
+    """
+    return (
+        opposed(said.basis, Basis.BODY)
+        and _outright(column) is Basis.UNKNOWN
+        and any(
+            one.dimension is column.dimension
+            and one.unit is column.unit
+            and opposed(_outright(one), Basis.BODY)
+            for one in columns
+            if one is not column
+        )
+    )
 
 
 def _resolved(column: Column, said: Said, *, beside: bool, toleranced: bool) -> Column:

@@ -60,6 +60,12 @@ _OF_ONE: Final = re.compile(r"^\s*([^:.!?]{2,40}):\s")
 """A sentence that speaks of one measure: "Chest: laid flat, from armpit to armpit."."""
 _MAKING: Final = re.compile(r"toll?[eé]ran|\bwithin\b|±|\+/-|abweich", re.IGNORECASE)
 """A sentence about how exactly something is made says nothing of what the figures are."""
+_CLAUSE: Final = re.compile(
+    r"[,;]|\s[-–—]\s|\s(?:and|but|with|und|aber|mit|et|mais|avec|en|maar|met|e|ma|con|y|pero|com|mas"
+    r"|och|men|med|og|i|ale|z|a|s)\s",
+    re.IGNORECASE,
+)
+"""Where a sentence goes on: "measured flat, tolerance 1 cm", "of the garment and may vary"."""
 _MADE_IN_BRACKETS: Final = re.compile(rf"\([^()]*(?:{_MAKING.pattern})[^()]*\)", re.IGNORECASE)
 """Said in brackets it leaves the words around it as they are: "laid flat (tolerance 1 cm)"."""
 
@@ -164,8 +170,8 @@ def _holds(words: Words, reading: HeadingReading, column: Column) -> bool:
 
 def _of_words(words: Words, reading: HeadingReading, file: str) -> Said:
     """What one text says; of a file's name only whole phrases count."""
-    text = _MADE_IN_BRACKETS.sub(" ", words.text)
-    if _MAKING.search(text):
+    text = _said_before_making(_MADE_IN_BRACKETS.sub(" ", words.text))
+    if not text:
         return Said()
     said = whose(text)
     if said.open:
@@ -178,6 +184,15 @@ def _of_words(words: Words, reading: HeadingReading, file: str) -> Said:
     if named and _plainly(reading.basis, text):
         return Said(reading.basis, words=text)
     return Said()
+
+
+def _said_before_making(text: str) -> str:
+    """What a sentence says in clauses before the one about how exactly something is made."""
+    making = _MAKING.search(text)
+    if making is None:
+        return text
+    ends = [one.start() for one in _CLAUSE.finditer(text, 0, making.start())]
+    return text[: ends[-1]].strip() if ends else ""
 
 
 def _of_a_product(reading: HeadingReading, text: str) -> bool:

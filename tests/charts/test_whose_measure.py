@@ -55,6 +55,21 @@ def test_a_tolerance_in_brackets_does_not_silence_the_words_around_it() -> None:
     assert basis("Tolerance 1 cm laid flat", "Size;Chest", HALVES) is Basis.UNKNOWN
 
 
+@pytest.mark.parametrize(
+    ("sentence", "due"),
+    [
+        ("Measurements are of the garment and may vary by ±1 cm.", Basis.FINISHED),
+        ("Die Maße sind Fertigmaße, Toleranz 1 cm.", Basis.FINISHED),
+        ("Mesures du vêtement, avec une tolérance de 1 cm.", Basis.FINISHED),
+        ("Vests are made within 1 cm of what is ordered.", Basis.UNKNOWN),
+    ],
+)
+def test_what_a_sentence_says_before_its_tolerance_counts(sentence: str, due: Basis) -> None:
+    page = "<table><tr><td>Size<td>Chest (cm)<tr><td>S<td>96<tr><td>M<td>102"
+    reading = read_bytes(f"{page}</table><p>{sentence}</p>".encode(), "chart.html")
+    assert {one.basis for one in ranges(reading)} == {due}
+
+
 # Common words of eleven languages, from memory, unchecked by native speakers.
 PHRASES = {
     "finished": """
@@ -385,3 +400,20 @@ def test_the_garment_s_own_in_other_cases_is_a_sign(text: str, basis: Basis, sig
 )
 def test_what_lies_flat_may_have_been_doubled(text: str, basis: Basis, open_: bool) -> None:
     assert whose(text) == (basis, open_)
+
+
+@pytest.mark.parametrize(
+    ("title", "own", "made"),
+    [
+        ("Garment measurements (cm)", "Your chest girth", "Finished garment chest"),
+        ("Розміри виробу (см)", "Ваш обхват грудей", "Обхват грудей виробу"),
+    ],
+)
+def test_a_title_of_the_garment_speaks_of_the_column_that_is_headed_so(
+    title: str, own: str, made: str
+) -> None:
+    rows = "S;84-92;108\nM;93-100;114\nL;101-110;122\n"
+    reading = read_bytes(f"{title}\nSize;{own};{made}\n{rows}".encode(), "chart.csv")
+    bases = {str(one.place)[0]: one.basis for one in ranges(reading)}
+    assert bases == {"B": Basis.BODY, "C": Basis.FINISHED}
+    assert not questions(reading)
