@@ -16,12 +16,12 @@ from charts.columns.loose_backs import is_a_garments_length
 from charts.columns.meaning import Column
 from charts.columns.perhaps_lengths import may_be_a_length
 from charts.columns.words import Surroundings
-from charts.dimensions import plausible
+from charts.dimensions import Role, plausible
 from charts.layout.fields import FieldKind
 from charts.layout.looks import look
 from charts.plausible_ranges import half_of_a_girth
 from charts.quantities import canonical
-from charts.schema import Basis, Dimension
+from charts.schema import Basis, Definition, Dimension
 from charts.size_labels import LabelKind
 
 _GIRTHS: Final = frozenset({Dimension.CHEST, Dimension.WAIST, Dimension.HIP})
@@ -52,12 +52,20 @@ def _longer_than_round(columns: Sequence[Column], around: Surroundings) -> list[
     """
     if not may_be_grown(columns, around):
         return list(columns)
-    lengths = [figures for one in columns if is_a_garments_length(one) and (figures := _in_cm(one))]
+    lengths = [figures for one in columns if _is_long(one) and (figures := _in_cm(one))]
     chests = [one for one in columns if _narrow(one, lengths)]
     if not chests:
         return list(columns)
     widest = max(figure for one in chests for figure in _in_cm(one))
     return _asked(columns, chests[0], around, lambda one: _no_wider(one, widest))
+
+
+def _is_long(column: Column) -> bool:
+    """A length of the garment, or of a back, which nobody's chest is as narrow as."""
+    named = (Role.MEASURE, Dimension.BACK_LENGTH) in column.field.heading.candidates
+    back = named or column.field.heading.dimension is Dimension.BACK_LENGTH
+    doubled = column.definition is Definition.BACK_WAIST_SHOULDER_WAIST
+    return is_a_garments_length(column) or (back and not doubled)
 
 
 def _narrow(column: Column, lengths: Sequence[Sequence[Decimal]]) -> bool:
@@ -193,8 +201,13 @@ def _too_small_for_a_body(column: Column) -> bool:
 
 def _adults(columns: Sequence[Column], around: Surroundings) -> bool:
     """Letters for sizes or a band of grown-ups, and nothing of children."""
-    named = LabelKind.ALPHA in _labels(around) or band_around(around) in _SAID_GROWN
-    return named and may_be_grown(columns, around)
+    banded = band_around(around) in _SAID_GROWN and may_be_grown(columns, around)
+    return banded or letters_of_grown_ups(columns, around)
+
+
+def letters_of_grown_ups(columns: Sequence[Column], around: Surroundings) -> bool:
+    """Letters for sizes, and nothing of children."""
+    return LabelKind.ALPHA in _labels(around) and may_be_grown(columns, around)
 
 
 def may_be_grown(columns: Sequence[Column], around: Surroundings) -> bool:

@@ -38,6 +38,14 @@ def test_wide_halves_beside_a_length_without_a_language() -> None:
     assert asked(text) == {Dimension.CHEST, Dimension.WAIST}
 
 
+@pytest.mark.parametrize("length", ["Back length (cm)", "Longueur avant (cm)"])
+def test_a_length_of_the_back_or_the_front_tells_as_well(length: str) -> None:
+    text = f"Size | Chest (cm) | {length}\nXS | 60.5 | 73\nM | 65.5 | 75\nXXL | 73 | 78"
+    assert asked(text) == {Dimension.CHEST}
+    doubled = "Size | Chest (cm) | Waist over shoulder to waist (cm)\n1 | 70 | 82\n2 | 78 | 88"
+    assert asked(doubled) == set()
+
+
 @pytest.mark.parametrize(
     "text",
     [

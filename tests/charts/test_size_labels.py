@@ -20,8 +20,8 @@ def label(text: str) -> SizeLabel:
     [
         ("XS|xs|X-Small|X/Small|X Small|Extra Small|XSmall|x-small", "XS"),
         ("S|s|Small|SMALL|Klein|Pequeño|Mały", "S"),
-        ("M|m|Medium|Mittel|Mediano", "M"),
-        ("L|Large|Groß|Grande", "L"),
+        ("M|m|Medium|MD|Mittel|Mediano", "M"),
+        ("L|Large|LG|Groß|Grande", "L"),
         ("XL|X-Large|X Large|Extra Large|XLarge", "XL"),
         ("2XL|XXL|2X-Large|XX/Large|XX-Large|2 XL|Extra Extra Large", "2XL"),
         ("3XL|XXXL|3X-Large|XXX Large", "3XL"),

@@ -99,6 +99,11 @@ def test_every_band_word_names_its_band() -> None:
                     assert read_band(word) in {band, "kids", "unisex"}, (name, word)
 
 
+@pytest.mark.parametrize("heading", ["CZ", "UA (Наш)", "RUS", "РФ", "Міжнародний", "GB", "MX"])
+def test_a_country_over_a_column_names_sizes(heading: str) -> None:
+    assert read_heading(heading).role is Role.LABEL
+
+
 def test_every_length_word_names_its_length() -> None:
     for name in LANGUAGES:
         for length, words in vocabulary(name).get("lengths", {}).items():
