@@ -149,7 +149,7 @@ def _by_headings(lines: Sequence[Line]) -> LineTable | None:
     if _are_astray([row[0].text.strip() for row in rows[1:]]):
         return None  # asked here, for a way that goes astray still speaks against another
     used = lines.index(rows[-1][-1]) + 1
-    return LineTable(_cells(rows), used)
+    return LineTable(_cells(_once(rows)), used)
 
 
 def _first_value(lines: Sequence[Line]) -> int:
@@ -186,11 +186,20 @@ def _fits(lines: Sequence[Line], first_value: int) -> Iterator[tuple[int, int]]:
         while _is_row(lines[count * width : (count + 1) * width], width):
             count += 1
         left = lines[count * width :]
-        labels = [line.text.strip() for line in lines[width : count * width : width]]
-        apart = len(set(labels)) == count - 1 and not takes_turns(labels)
+        rows = [lines[at : at + width] for at in range(width, count * width, width)]
+        labels = [row[0].text.strip() for row in _once(rows)]
+        apart = len(set(labels)) == len(labels) and not takes_turns(labels)
         even = count > 2 and apart and not _has_value(left[:width])
         if even and not (_names_measure(lines[1:width]) and _names_measure(lines[width::width])):
             yield width, count
+
+
+def _once(rows: Sequence[Sequence[Line]]) -> list[Sequence[Line]]:
+    """The rows without those that repeat one of them in every cell, as a copy too long does."""
+    found: dict[tuple[str, ...], Sequence[Line]] = {}
+    for row in rows:
+        found.setdefault(tuple(line.text.strip() for line in row), row)
+    return list(found.values())
 
 
 def _are_astray(labels: Sequence[str]) -> bool:

@@ -25,7 +25,7 @@ from charts.readers.captured.said import (
 from charts.readers.captured.size_names import size_line
 from charts.readers.captured.value_runs import is_size
 from charts.readers.captured.values import is_glued, is_value
-from charts.size_labels import without_word_for_size
+from charts.size_labels import read_label, without_word_for_size
 
 _SENTENCE: Final = re.compile(
     r"\s*(?P<label>[^=:.]{1,20}?)\s*[=:]\s*(?P<value>[<>≤≥~]?\s*\d[^=:]*?)"
@@ -194,9 +194,10 @@ def _table(said: Sequence[Said], used: int) -> LineTable:
     spelled = {name.lower(): name for one in reversed(said) for name in one.names}
     names = list(dict.fromkeys(name.lower() for one in said for name in one.names))
     names = [spelled[name] for name in names]
-    head, labels = common_head([one.label for one in said])
-    heading = [LineCell(text, said[0].line) for text in (head, *names)]
-    rows = [heading] if any((head, *names)) else []
+    measure, labels = _measure_behind([one.label for one in said]) if "" in names else ("", [])
+    head, labels = common_head(labels or [one.label for one in said])
+    heads = (head, *(name or measure for name in names))
+    rows = [[LineCell(text, said[0].line) for text in heads]] if any(heads) else []
     for one, label in zip(said, labels, strict=True):
         places = one.lines or (one.line,) * len(one.pairs)
         values = {
@@ -207,6 +208,17 @@ def _table(said: Sequence[Said], used: int) -> LineTable:
         cells = [values.get(name.lower(), empty) for name in names]
         rows.append([LineCell(label, one.line), *cells])
     return LineTable(rows, used)
+
+
+def _measure_behind(labels: Sequence[str]) -> tuple[str, list[str]]:
+    """``XS width``, ``S width``: the measure that stands behind each size, and the sizes."""
+    words = [label.rsplit(maxsplit=1) for label in labels]
+    if any(len(split) < 2 or read_label(split[0]) is None for split in words):
+        return "", []
+    measures = {split[1].lower() for split in words}
+    if len(measures) > 1 or read_heading(words[0][1]).role is not Role.MEASURE:
+        return "", []
+    return words[0][1], [split[0] for split in words]
 
 
 def common_head(labels: Sequence[str]) -> tuple[str, list[str]]:

@@ -40,6 +40,8 @@ _SMALL: Final = ("CH", "XCH")
 _BEHIND_SMALL: Final = {"M", "G"}
 """``CH`` (chico) is a size before M and G only: elsewhere it is a chest, or a country."""
 _LETTERED: Final = frozenset({"S", "M", "L", "XL"})
+_FITS: Final = "TSPRL"
+"""Tall, short, petite, regular, long behind a number."""
 _TIMES: Final = re.compile(r"[1-9]X")
 _FOR_ALL: Final = ("O/S", "OS")
 """One size for all, among letters that name the others; a person may write it small as a word."""
@@ -240,8 +242,12 @@ def rises(labels: Sequence[str]) -> bool:
 
 
 def takes_turns(labels: Sequence[str]) -> bool:
-    """Whether figures and words change more than once: rows were cut at the wrong lines."""
-    figures = [is_value(label) for label in labels]
+    """Whether figures and words change more than once: rows were cut at the wrong lines.
+
+    ``6T`` below ``6`` is the same size for the tall, and no word.
+    """
+    numbers = set(filter(is_value, labels))
+    figures = [is_value(label) or label.rstrip(_FITS) in numbers for label in labels]
     return sum(a != b for a, b in pairwise(figures)) > 1
 
 

@@ -293,3 +293,17 @@ def test_ranges_that_go_up_and_down_in_the_first_column_are_no_sizes() -> None:
     sound = [*cells[:3], "1-2", "50-54", "48-50", "3-4", "55-59", "51-53", "5-6", "60-64", "54-56"]
     reading = read_pasted("\n\n".join(sound) + "\n")
     assert [size.label for size in reading.charts[0].sizes] == ["1-2", "3-4", "5-6"]
+
+
+def test_tall_sizes_between_the_others_and_a_row_that_comes_twice() -> None:
+    head = ["SIZE", "HEIGHT", "BUST", "WAIST"]
+    rows = [
+        ["4", "162 - 168 cm", "81 - 86 cm", "62 - 67 cm"],
+        ["6", "165 - 170 cm", "84 - 89 cm", "65 - 70 cm"],
+        ["6T", "170 - 175 cm", "84 - 89 cm", "65 - 70 cm"],
+        ["8", "168 - 173 cm", "87 - 92 cm", "68 - 73 cm"],
+        ["8T", "173 - 178 cm", "87 - 92 cm", "68 - 73 cm"],
+    ]
+    cells = [cell for row in (head, *rows, rows[0]) for cell in row]
+    sheet = paste("\n\n".join(cells))
+    assert [[cell for cell in row if cell] for row in sheet.rows()] == [head, *rows]

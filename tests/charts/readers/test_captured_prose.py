@@ -235,3 +235,14 @@ def test_a_code_of_the_country_stays_with_its_size() -> None:
 def test_the_beginning_of_a_range_is_no_size_with_a_dash_behind() -> None:
     assert paste("100 - 110 cm\n15 - 20 kg\n").rows() == [["100 - 110 cm"], ["15 - 20 kg"]]
     assert paste("38 - 84 cm\n40 - 88 cm\n").rows() == [["38", "84 cm"], ["40", "88 cm"]]
+
+
+def test_a_measure_behind_each_size_is_no_part_of_its_name() -> None:
+    lines = ["XS chest: 84 cm, waist: 70 cm", "MD chest: 92 cm, waist: 78 cm"]
+    lines.append("2X chest: 108 cm, waist: 94 cm")
+    assert paste("\n".join(lines)).rows() == [
+        ["", "chest", "waist"],
+        ["XS", "84 cm", "70 cm"],
+        ["MD", "92 cm", "78 cm"],
+        ["2X", "108 cm", "94 cm"],
+    ]
