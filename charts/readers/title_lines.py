@@ -40,12 +40,12 @@ def said_of_several(lines: Sequence[str]) -> int:
 
     ``All of these are measured flat``, ``Coats``, a table, ``Blazers``, a table.
     """
-    return len(lines) - 1 if lines and _names_a_part(lines[-1]) else 0
+    return len(lines) - 1 if lines and _names_the_next(lines[-1]) else 0
 
 
 def only_names(lines: Sequence[str]) -> bool:
     """Whether nothing but a name stands above a table."""
-    return len(lines) == 1 and _names_a_part(lines[0])
+    return len(lines) == 1 and _names_the_next(lines[0])
 
 
 def start_of_part(lines: Sequence[str]) -> int | None:
@@ -70,6 +70,11 @@ def _names_a_part(text: str) -> bool:
     """``Women``, ``2. Jackets``: no statement (``Sizes: S, M``), rule or line about units."""
     spoken = _LETTERS.search(text) is not None and ":" not in text
     return spoken and is_name(text) and not find_units(text)
+
+
+def _names_the_next(text: str) -> bool:
+    """The same of the line just before a table, which may end in a colon: ``Model 4 (short):``."""
+    return _names_a_part(text.removesuffix(":"))
 
 
 def _in_capitals(text: str) -> bool:

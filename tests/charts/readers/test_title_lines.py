@@ -56,4 +56,6 @@ def test_what_stands_over_the_name_of_a_table_holds_for_the_tables_that_only_hav
         flat, "Coats", "#", "Blazers", "#", "Women", "Measured on the body.", "#"
     )
     assert (coats[0], blazers[0]) == ((flat, "Coats"), (flat, "Blazers"))
+    _, long = read_page("Women's vests (4, 5)", "Model 4:", "#", "Model 5 (long):", "#")
+    assert long[0] == ("Women's vests (4, 5)", "Model 5 (long):")
     assert women[0] == ("Women", "Measured on the body.")
