@@ -17,6 +17,7 @@ from charts.columns.basis import with_basis
 from charts.columns.borrowed_corners import titles_below
 from charts.columns.bounds import bounded
 from charts.columns.corner_sizes import corner_sizes_asked
+from charts.columns.doubled_backs import doubled_backs
 from charts.columns.girths_told import girths_told
 from charts.columns.leftovers import say_blanks, with_tolerances, without_doubles
 from charts.columns.lines import Line, lines_of
@@ -29,6 +30,7 @@ from charts.columns.past_the_sizes import past_the_sizes_asked
 from charts.columns.positions import positions_told
 from charts.columns.repeats import without_repeats
 from charts.columns.rows import rows_in_another_unit
+from charts.columns.short_heights import heights_doubted
 from charts.columns.short_rows import short_rows_asked
 from charts.columns.sides import with_sides
 from charts.columns.sides_of_rows import of_side, sides_of_rows
@@ -55,11 +57,13 @@ def charts_of(around: Surroundings) -> list[Chart]:
     """Every chart that one table holds, without the checks of whole charts."""
     named = told_by_height(columns_of(around), around)
     named = girths_told(positions_told(beside_nameless(named, around), around), around)
-    named = weighed_in_grams(backs_doubted(named, around))
+    named = doubled_backs(backs_doubted(named, around), around)
+    named = weighed_in_grams(named)
     named = columns_behind_asked(with_sides(named, around), around)
     named = bands_below_asked(corner_sizes_asked(named, around), around)
     named = pairs_asked(named, around)
-    columns = with_basis(with_units(with_ages(named, around), around), around)
+    columns = heights_doubted(with_units(with_ages(named, around), around), around)
+    columns = with_basis(columns, around)
     columns = taken_for_garments(suspected(columns, around), around)
     columns = [with_abouts(column) for column in with_months(columns, around)]
     each = rows_in_another_unit([filled(column, around) for column in columns], around)

@@ -35,7 +35,7 @@ def backs_doubted(columns: Sequence[Column], around: Surroundings) -> list[Colum
     """
     doubtful = [_too_long(one) or says_too_little(one, columns, around) for one in columns]
     return [
-        _asked(one, around) if doubt and not _answered(one, around) else one
+        _asked(one, around) if doubt and not answered(one, around) else one
         for one, doubt in zip(columns, doubtful, strict=True)
     ]
 
@@ -52,7 +52,7 @@ def _too_long(column: Column) -> bool:
     return bool(figures) and min(figures) > _LEAST_CM and _MOST_CM < max(figures) < 3 * _LEAST_CM
 
 
-def _answered(column: Column, around: Surroundings) -> bool:
+def answered(column: Column, around: Surroundings) -> bool:
     """Whether a person has said what the column measures, or from where to where."""
     return any(
         column.heading in act.headings and (act.dimension is not None or act.definition is not None)
@@ -72,6 +72,13 @@ def _asked(column: Column, around: Surroundings) -> Column:
     )
     if of_body is Basis.BODY:
         readings = (Dimension.BACK_LENGTH, Dimension.OTHER)
+    return taken_for_the_first(column, readings, around)
+
+
+def taken_for_the_first(
+    column: Column, readings: Sequence[Dimension], around: Surroundings
+) -> Column:
+    """The column as the first of several measures, with the question which of them it is."""
     ident = around.log.add(
         "heading-two-readings",
         column.place,

@@ -61,6 +61,10 @@ _TIMES_TWO: Final = re.compile(
     r"\b(?:x ?2|2 ?x|(?:times|mal|par|maal|per|por|razy|krat) (?:2|two))\b"
 )
 """Done to the figures, or what the reader is to do with them."""
+_MULTIPLIED: Final = re.compile(
+    r"\b(?:multipl\w*|vermenigvuldig\w*|moltiplic\w*|ganget|pomnozon\w*|vynasob\w*) \w{1,4} "
+    r"(?:2|two|zwei|deux|due|dos|dois|duas|twee|tva|to|dwa|dva)\b"
+)
 _GIRTHS: Final = frozenset(
     {Dimension.CHEST, Dimension.WAIST, Dimension.HIP, Dimension.UNDERBUST, Dimension.NECK}
 )
@@ -114,6 +118,13 @@ def _of_flat(words: str) -> Whose:
     if done is not None and not _DENIES.search(words[: done.start()].rpartition("|")[2]):
         return Whose(Basis.FINISHED)
     return Whose(open=True) if _TIMES_TWO.search(words) else Whose(Basis.FLAT)
+
+
+def says_doubled(text: str) -> bool:
+    """Whether ``text`` says of a measure that twice as much of it is given: "waist to back x 2"."""
+    words = _in_parts(text)
+    done = _DOUBLED.search(words) or _TIMES_TWO.search(words) or _MULTIPLIED.search(words)
+    return done is not None and not _DENIES.search(words[: done.start()].rpartition("|")[2])
 
 
 def perhaps_the_garments(text: str) -> bool:
