@@ -40,6 +40,7 @@ from charts.layout.find import find_tables
 from charts.layout.joined_rows import ranges_joined
 from charts.layout.lists import laid_out
 from charts.layout.repeated_heads import heads_told_once
+from charts.layout.section_units import units_named
 from charts.layout.spans_lost import spans_restored
 from charts.layout.spans_slipped import spans_set_right
 from charts.layout.unit_rows import units_spread
@@ -154,7 +155,7 @@ def _read_sheet(
     if left_out(sheet, answering):
         return SheetReading(sheet)
     laid = laid_out(heads_told_once(sheet))
-    whole = ranges_joined(spans_set_right(spans_restored(units_spread(laid))))
+    whole = ranges_joined(spans_set_right(spans_restored(units_spread(units_named(laid)))))
     plain, dates = answered_sheet(*without_dates(whole), answering)
     tables = answered_tables(plain, find_tables(plain).tables, answering)
     charts: list[Chart] = []

@@ -15,8 +15,10 @@ from charts.findings import FindingLog
 from charts.layout.fields import FieldKind, Table
 from charts.layout.looks import look
 from charts.readers.captured.brackets import ONE, SERIES
+from charts.readers.captured.lines import Line
+from charts.readers.captured.said import taken_apart
 from charts.readers.captured.supplies import is_supply
-from charts.readers.captured.value_runs import figures_among, named_values
+from charts.readers.captured.value_runs import figures_among, is_size, named_values
 from charts.readers.captured.values import is_glued
 from charts.schema import Chart
 from charts.sheet import Addressing, Sheet
@@ -142,7 +144,13 @@ def _figures(text: str) -> int:
     if found is not None and (not found.name or len(found.parts) > 1):
         return len(found.parts)
     among = figures_among(text)
-    return among if among >= _FEWEST_AMONG else _in_brackets(text)
+    return among if among >= _FEWEST_AMONG else _of_a_size(text) or _in_brackets(text)
+
+
+def _of_a_size(text: str) -> int:
+    """The figures of a line that begins with a size: ``• Small - 5'0" to 5'4" tall``."""
+    said = taken_apart(Line(text, 1))
+    return len(said.pairs) if said is not None and is_size(said.label) else 0
 
 
 def _in_brackets(text: str) -> int:

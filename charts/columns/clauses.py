@@ -19,7 +19,7 @@ from charts.headings.whose import Whose, whose
 from charts.schema import Basis
 from charts.vocabulary import unaccented, vocabulary
 
-_SENTENCE: Final = re.compile(r"[;!?|\n]+|\.(?=\s|$)")
+_SENTENCE: Final = re.compile(r"[;!?|\n。！？；]+|\.(?=\s|$)")
 _COMMA: Final = re.compile(r",(?!\d)\s*")
 _SUBJECT: Final = re.compile(r"[:=]|\s[-–—]\s")
 _WORD: Final = re.compile(r"[^\W_]+")

@@ -12,6 +12,7 @@ from charts.headings.clause_words import listed, plain_words
 from charts.headings.parts import Hit, hits_of
 from charts.headings.reading import Role
 from charts.schema import Dimension
+from charts.vocabulary import SPACELESS
 
 _REFERENCE: Final = re.compile(
     r"[(\[]\s*([A-Z]|\d{1,2})\s*[)\]]|^\s*([A-Z]|\d{1,2})\s*(?:[.):]|//|\s(?=[^\W\d_]{3}))"
@@ -23,6 +24,7 @@ _OF_THE_BODY: Final = frozenset({Dimension.HEIGHT, Dimension.WEIGHT, Dimension.A
 _SIDES: Final = ("garment", "genitive", "body", "body_genitive", "half")
 """Lists of words that say whose a measure is, and name none: ``Body height`` is not meant by
 "body measurements"."""
+_SPACELESS: Final = re.compile(f"[{SPACELESS}]+$")
 _ENDING: Final = 3
 """Letters by which two forms of a word may differ (common practice, no source)."""
 
@@ -97,7 +99,12 @@ def name_words(heading: str) -> tuple[str, ...]:
 
 def _is_whole(heading: str, words: Sequence[str]) -> bool:
     own = name_words(heading)
-    return bool(own) and all(any(_same(one, word) for word in words) for one in own)
+    return bool(own) and all(any(_is_in(one, word) for word in words) for one in own)
+
+
+def _is_in(part: str, word: str) -> bool:
+    """Whether a word of a text is a word of a heading, or holds it where no blanks part words."""
+    return _same(part, word) or (len(part) > 1 and part in word and bool(_SPACELESS.match(part)))
 
 
 def _by_some_words(words: Sequence[str], headings: Sequence[str]) -> frozenset[str]:

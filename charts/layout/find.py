@@ -189,7 +189,7 @@ def _take_run(search: _Search, view: View) -> None:
     if together is not None:
         _continue(search, together, view)
         return
-    if alone.labelled and alone.valued:
+    if alone.labelled and alone.valued and not (only_sizes(view) and not headed(view)):
         _add(search, alone)
     elif not alone.valued or only_sizes(view):
         search.pending = view.rows

@@ -24,7 +24,9 @@ from charts.schema import Dimension, Kind
 
 _MOST_HEADS: Final = 3
 _BRACKETED: Final = re.compile(r"[(\[]([^()\[\]]*\d[^()\[\]]*)[)\]]\s*$")
-_CODE: Final = re.compile(r"[^\W\d_]{1,3}[ -]?\d{1,3}[^\W\d_]?|\d?[^\W\d_]{1,4}[ /-][^\W\d_]{1,2}")
+_CODE: Final = re.compile(
+    r"[^\W\d_]{1,3}[ -]?\d{1,3}[^\W\d_]?|\d?[^\W\d_]{1,4}[ /-][^\W\d_]{1,2}|\d{1,2}[^\W\d_]{1,3}"
+)
 _NO_HEADING: Final = HeadingReading(Role.UNKNOWN)
 
 

@@ -21,6 +21,7 @@ from charts.schema import Dimension
         "Altura de la cintura",
         "Højde til talje",
         "Schouderhoogte",
+        "Cervicale height (inches)",
     ],
 )
 def test_the_height_of_a_place_is_not_the_rider_s(text: str) -> None:

@@ -6,6 +6,7 @@ import pytest
 
 from charts.columns.marks import marked_parts, marks_on
 from charts.columns.named_in import named_in
+from charts.findings import Level
 from charts.importer import FileReading, read_bytes
 from charts.schema import Basis
 
@@ -193,3 +194,14 @@ def test_marks_are_found_behind_names_and_before_notes() -> None:
         ("**", "body"),
     )
     assert marked_parts("3 * 4 cm") == (("", "3 * 4 cm"),)
+
+
+def test_a_sentence_without_blanks_speaks_of_the_column_that_it_holds() -> None:
+    text = (
+        "尺码,身高,胸围,衣长,胸宽\nS,155-165cm,82-86cm,66cm,52cm\nM,160-170cm,86-90cm,68cm,54cm\n"
+    )
+    reading = read_bytes(f"{text}\n手工测量。胸宽为平铺测量。\n".encode(), "a.csv")
+    first = {one.heading: one.basis for one in reading.charts[0].sizes[0].ranges}
+    assert first["胸宽"] is Basis.FLAT
+    assert first["胸围"] is not Basis.FLAT
+    assert not [one for one in reading.findings if one.level is Level.QUESTION]

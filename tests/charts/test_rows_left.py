@@ -50,3 +50,29 @@ def test_sentences_parted_by_bars_beside_a_chart_of_tabs_are_asked_about() -> No
 def test_numbers_of_pages_and_names_of_sizes_above_a_chart_are_no_rows_left() -> None:
     assert _asked(f"Page 1 of 2\n{_BARS}Page 2 of 2\n") == []
     assert _asked(f"Sizes 0-12, since 2019\n{_BARS}Allow 2-3 cm of ease.\n") == []
+
+
+_LISTED = """Ladies chest protectors
+
+- Small - 30”-33”
+- Medium - 33”-36”
+- Large - 36” -38”
+
+Sizes refer to the chest measured over the clothes you ride in.
+
+Shin guards
+
+• Small - 5'0" to 5'4"
+• Medium - 5'5" to 5'8" {0}
+• Large - 5'9" and above
+"""
+
+
+def test_a_list_of_sizes_that_came_into_no_chart_is_asked_about() -> None:
+    assert _asked(_LISTED.format("any build")) == ["text-order"]
+
+
+def test_a_word_for_the_height_behind_one_of_its_figures_names_no_other_measure() -> None:
+    reading = read_bytes(_LISTED.format("tall").encode(), "sizes.txt")
+    assert [len(chart.sizes) for chart in reading.charts] == [3, 3]
+    assert "text-order" not in questions(reading)

@@ -12,6 +12,7 @@ from functools import lru_cache
 from typing import Final
 
 from charts.dimensions import Role, read_heading
+from charts.notation import Reading, read_cell
 from charts.readers.captured.lines import Line
 from charts.readers.captured.value_runs import is_size, named_values, sized_values
 from charts.readers.captured.values import is_glued, is_value, without_limit
@@ -148,11 +149,17 @@ def _all_in_brackets(text: str, number: int) -> Said | None:
     return Said(found["label"], tuple(pairs), number) if _all_measures(pairs) else None
 
 
+def _with_a_filler(part: str) -> bool:
+    """``5'5" to 5'8" tall``: a word that every value of its kind may have behind it is no name."""
+    last = part.rsplit(maxsplit=1)
+    return len(last) > 1 and is_value(last[0]) and read_cell(part).reading is Reading.READ
+
+
 def pair_of(part: str) -> tuple[str, str] | None:
     """``Chest: 86-91 cm`` or ``86-91 cm chest`` as a name and its value; None for neither."""
     if _SEVERAL.search(part):
         return None
-    if is_value(part):
+    if is_value(part) or _with_a_filler(part):
         return "", part
     first = _NAME_FIRST.fullmatch(part)
     if first is not None and is_value(first["value"]):

@@ -19,6 +19,19 @@ def test_codes_in_the_crossings_of_height_and_chest_name_the_sizes() -> None:
     assert questions(reading) == []
 
 
+def test_codes_may_begin_with_their_number() -> None:
+    reading = table(
+        """
+        Tour de poitrine / Stature (en cm) | 156-164 | 164-172 | 172-180
+        84-88 | 1C | 1M | -
+        88-92 | 2C | 2M | 2XL
+        """
+    )
+    found = values(reading)
+    assert (found["2C chest"], found["2XL height"]) == ((88, 92), (172, 180))
+    assert (len(found), questions(reading)) == (10, [])
+
+
 def test_words_for_lengths_over_a_grid_stand_for_their_heights() -> None:
     reading = table(
         """
