@@ -25,6 +25,7 @@ from charts.columns.meaning import Column
 from charts.columns.names_of_their_own import own_names_asked
 from charts.columns.slipped import slipped
 from charts.columns.small_bodies import as_tall_as_inches
+from charts.columns.too_long_for_garments import too_long_asked
 from charts.columns.units import needs_unit
 from charts.columns.weights_beside import other_mass
 from charts.columns.words import Surroundings, family_of
@@ -49,7 +50,7 @@ def suspected(columns: Sequence[Column], around: Surroundings) -> list[Column]:
     swapped = units_exchanged(columns, around)
     if columns and swapped == columns and slipped(around.table.fields):
         return _slipped_headings(columns, around)
-    swapped = headings_exchanged(swapped, around)
+    swapped = too_long_asked(headings_exchanged(swapped, around), around)
     found = [
         column
         if column.doubted or _half_beside_halves(column, swapped)
