@@ -30,7 +30,7 @@ _LEAST_CM: Final = {
     **dict.fromkeys(
         (Dimension.CHEST, Dimension.UNDERBUST, Dimension.WAIST, Dimension.HIP), _GIRTH_CM
     ),
-    Dimension.HEIGHT: ((0, 44), (Decimal("0.25"), None)),
+    Dimension.HEIGHT: ((0, 44), (Decimal("0.25"), 50), (1, 60), (2, None)),
     Dimension.BACK_LENGTH: _BACK_CM,
     Dimension.SHOULDER_BREADTH: _SHOULDERS_CM,
 }

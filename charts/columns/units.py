@@ -5,7 +5,6 @@ A unit that stands in the cell beats all of it and is handled where the cell is 
 
 from __future__ import annotations
 
-import re
 from collections.abc import Mapping, Sequence
 from dataclasses import replace
 from decimal import Decimal
@@ -19,7 +18,7 @@ from charts.columns.lengths_beside import refuted_by_girths
 from charts.columns.likely_units import likeliest
 from charts.columns.meaning import Column
 from charts.columns.scale import said_at_large
-from charts.columns.unit_switch import without_switched_units
+from charts.columns.unit_switch import of_system, without_switched_units
 from charts.columns.words import Surroundings, family_of, of_family
 from charts.dimensions import plausible
 from charts.findings import Candidate
@@ -33,10 +32,6 @@ _TRIED: Final[dict[Family, tuple[Unit, ...]]] = {
     Family.MASS: (Unit.KG, Unit.LB),
     Family.AGE: (Unit.YEARS,),
 }
-_SYSTEMS: Final = (
-    (re.compile(r"\bm[eé]tri(?:c|sch|que|co|ca|sk|czn)", re.IGNORECASE), (Unit.CM, Unit.KG)),
-    (re.compile(r"\bimp[eé]ri(?:al|ale|aux)\b|\bzöllig", re.IGNORECASE), (Unit.IN, Unit.LB)),
-)
 _IMPERIAL: Final = frozenset({Unit.IN, Unit.LB, Unit.FT, Unit.ST})
 _RATIOS: Final = tuple(map(Decimal, ("2.54", "2.2", "10", "25.4", "100")))
 """Inches and cm, pounds and kg, mm and cm, mm and inches, cm and metres."""
@@ -47,7 +42,7 @@ _TOLD: Final = frozenset({UnitFrom.PERSON, UnitFrom.HABIT})  # of one column, wh
 
 def with_units(columns: Sequence[Column], around: Surroundings) -> list[Column]:
     """The columns with their units resolved and the source of each unit recorded."""
-    said = without_switched_units([_said(column, around) for column in columns])
+    said = without_switched_units([_said(column, around) for column in columns], around)
     in_cells = {
         family: _units_in_cells(said, family)
         for family in {family_of(column.dimension) for column in said}
@@ -82,13 +77,13 @@ def _said(column: Column, around: Surroundings) -> Column:
     family = family_of(column.dimension)
     if family is Family.AGE:
         return replace(column, unit=Unit.YEARS, unit_from=UnitFrom.HEADING)
-    own = of_family((column.unit,), family) or _of_system(column.heading, family)
+    own = of_family((column.unit,), family) or of_system(column.heading, family)
     if own:
         said = column.field.unit_said or UnitFrom.HEADING
         return replace(column, unit=own[0], unit_from=said)
     column = replace(column, unit=None)
     for words in (*around.words, *around.far):
-        units = of_family(said_at_large(words.text), family) or _of_system(words.text, family)
+        units = of_family(said_at_large(words.text), family) or of_system(words.text, family)
         if len(set(units)) == 1 and _can_be(column, units[0]):
             return replace(column, unit=units[0], unit_from=words.kind)
         if len(units) == 2 and _prints_both(column, units):
@@ -136,12 +131,6 @@ def _prints_both(column: Column, units: tuple[Unit, ...]) -> bool:
     cells = [cell[0] for cell in column.field.cells if cell]
     both = sum(read_cell(at.text, expected).also is not None for at in cells)
     return 2 * both > len(cells)
-
-
-def _of_system(text: str, family: Family) -> tuple[Unit, ...]:
-    """The unit that a word for a whole system means: metric, imperial."""
-    found = [units for pattern, units in _SYSTEMS if pattern.search(text)]
-    return of_family(found[0], family) if len(found) == 1 else ()
 
 
 def needs_unit(column: Column) -> bool:

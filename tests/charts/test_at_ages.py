@@ -20,6 +20,12 @@ def test_girths_of_babies_are_whole_in_inches_and_in_centimetres() -> None:
     assert questions(across) == []
 
 
+def test_babies_are_as_tall_in_inches_as_in_centimetres() -> None:
+    text = "Age | Height (in)\n0-3 M | 21-24\n3-6 M | 24-26\n6-12 M | 26-29\n1 YR | 29-31"
+    assert values(table(text))["3-6 M height"] == (60.96, 66.04)
+    assert "impossible" not in questions(table(text))
+
+
 def test_a_unit_printed_at_one_measure_holds_for_the_small_girths_beside_it() -> None:
     text = "Talla | 0 mes | 6 mes | 12 mes\nContorno cadera | 49 | 54 | 58\n"
     reading = table(text + "Estatura (cm) | 59 | 69 | 86")
