@@ -2,7 +2,7 @@
 
 ``Size | Women | 36 | 38 | Men | 48 | 50`` over ``Chest | | 84-88 | 88-92 | | 94-98 | 98-102``: what
 is a row of its own where sizes stand below each other. What stands in front of the first band is
-for all, unless a band brings names of its own.
+for all, unless a band brings names of its own. A band may have several tables side by side.
 """
 
 from __future__ import annotations
@@ -14,6 +14,7 @@ from typing import Final
 from charts.dimensions import read_band
 from charts.layout.forms import framed
 from charts.layout.looks import look
+from charts.layout.side_by_side import parted
 from charts.layout.view import At, View
 
 _NARROWEST: Final = 4
@@ -44,8 +45,13 @@ def parts_of_bands(view: View) -> list[BandPart]:
         _part(view, front, names, own)
         for (_, names), (_, own) in zip(groups[::2], groups[1::2], strict=True)
     ]
+    parts = [one for part in parts for one in (_beside_each_other(part) if not front else [part])]
     told = all(any(map(_names_people, part.names)) for part in parts)
     return parts if told and all(framed(part.view).complete for part in parts) else []
+
+
+def _beside_each_other(part: BandPart) -> list[BandPart]:
+    return [BandPart(part.names, view) for view in parted(part.view)]
 
 
 def _is_lone(view: View, column: int) -> bool:

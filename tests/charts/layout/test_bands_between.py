@@ -41,6 +41,20 @@ def test_the_same_letters_may_stand_behind_every_band() -> None:
     assert values(reading)["men S chest"] == (94, 98)
 
 
+def test_tables_side_by_side_under_one_band_keep_their_own_sizes() -> None:
+    text = (
+        "Women's sizes | Size | Hip (cm) | Size | Chest (cm) | Men's sizes | Size | Chest (cm)\n"
+        "| 24 | 84-88 | Small | 84-86 | | Small | 94-98\n"
+        "| 25 | 88-92 | Medium | 90-92 | | Medium | 98-102\n"
+        "| 26 | 92-96 | | | | |"
+    )
+    found = values(table(text))
+    assert {key for key in found if "chest" in key} == {
+        f"{band} {size} chest" for band in ("women", "men") for size in ("Small", "Medium")
+    }
+    assert found["women 26 hip"] == (92, 96)
+
+
 def test_a_band_in_front_of_a_second_heading_of_sizes_is_that_tables() -> None:
     text = "EU | Women | 36 | 38 | Men | 48 | 50 | Kids | EU | 140 | 152\n"
     text += "Chest (cm) | | 84-88 | 88-92 | | 94-98 | 98-102 | | Chest (cm) | 68-72 | 72-76"
