@@ -108,7 +108,8 @@ def _by_line(column: Column, dimension: Dimension, unit: Unit) -> dict[int, Deci
         if quantity is None or FAMILY[own] is not family_of(dimension):
             continue
         ends = [end.value for end in (quantity.low, quantity.high, quantity.value) if end]
-        found[line] = canonical(sum(ends, Decimal(0)) / len(ends), own)
+        if ends:  # a tolerance alone has none
+            found[line] = canonical(sum(ends, Decimal(0)) / len(ends), own)
     return found
 
 
