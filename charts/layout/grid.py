@@ -162,7 +162,8 @@ def _named(inner: Sequence[Look]) -> bool:
 def _coded(inner: Sequence[Look]) -> bool:
     """Codes of the maker's own, P1 to P9, each of them for one place of the grid."""
     codes = {one.text for one in inner}
-    return len(codes) == len(inner) and all(_CODE.fullmatch(code) for code in codes)
+    measured = any(one.value for one in inner)  # 37cm is no code
+    return not measured and len(codes) == len(inner) and all(map(_CODE.fullmatch, codes))
 
 
 def _share(looks: Sequence[Look], *, wordy: bool) -> float:
