@@ -8,7 +8,8 @@ from __future__ import annotations
 
 from charts.columns.fitting import all_masses, fits, no_height, printed_figures, telling
 from charts.columns.words import Surroundings
-from charts.layout.fields import Field, FieldKind
+from charts.layout.fields import Field, FieldKind, Table
+from charts.remembered import remembered
 from charts.schema import Dimension
 
 
@@ -18,10 +19,16 @@ def heights_beside_masses(one: Field, around: Surroundings) -> bool:
     given = {field.heading.dimension for field in values}
     if one.printed_heading.strip() or Dimension.HEIGHT in given:
         return False
-    if not any(_weighs(field) for field in values) or not _tall(one):
+    if not _weighed(around.table) or not _tall(one):
         return False
     alike = [field for field in values if not field.printed_heading.strip() and _tall(field)]
     return alike == [one] and not no_height(one, around)
+
+
+@remembered
+def _weighed(table: Table) -> bool:
+    """Whether a column of the table gives masses: asked again for each of its columns."""
+    return any(map(_weighs, table.of(FieldKind.VALUES)))
 
 
 def _weighs(field: Field) -> bool:
