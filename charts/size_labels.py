@@ -74,7 +74,14 @@ def _read(text: str) -> SizeLabel | None:
         return _with_bracket(plain, match[1], match[2])
     if _UNMEASURED.search(plain):
         return None
-    return _known(plain) or _doubtful(plain)
+    return _known(plain) or _before_colon(plain) or _doubtful(plain)
+
+
+def _before_colon(plain: str) -> SizeLabel | None:
+    """``M:``: the name of a size with the colon that only says that its figures follow."""
+    name = plain.removesuffix(":").rstrip()
+    inner = (letters_label(name) or numbers_label(name)) if name != plain else None
+    return inner and replace(inner, text=plain)
 
 
 def _known(plain: str) -> SizeLabel | None:

@@ -39,6 +39,13 @@ def test_one_normal_form_for_every_spelling_of_a_letter_size(texts: str, normal:
 
 
 @pytest.mark.parametrize(
+    ("text", "normal"), [("M:", "M"), ("L:", "L"), ("2XL :", "2XL"), ("38:", "38")]
+)
+def test_a_colon_behind_a_size_only_says_that_figures_follow(text: str, normal: str) -> None:
+    assert (label(text).normal, label(text).doubtful, label(text).length) == (normal, None, None)
+
+
+@pytest.mark.parametrize(
     ("text", "kind", "normal"),
     [
         ("PP", LabelKind.ALPHA, "PP"),

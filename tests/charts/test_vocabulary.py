@@ -104,6 +104,11 @@ def test_a_country_over_a_column_names_sizes(heading: str) -> None:
     assert read_heading(heading).role is Role.LABEL
 
 
+@pytest.mark.parametrize("heading", ["Size Number", "Gown Size Number", "Size No."])
+def test_the_number_of_a_size_names_it(heading: str) -> None:
+    assert read_heading(heading).role is Role.LABEL
+
+
 def test_every_length_word_names_its_length() -> None:
     for name in LANGUAGES:
         for length, words in vocabulary(name).get("lengths", {}).items():

@@ -25,6 +25,7 @@ from charts.readers.captured.said import (
 from charts.readers.captured.size_names import size_line
 from charts.readers.captured.value_runs import is_size
 from charts.readers.captured.values import is_glued, is_value
+from charts.schema import Basis, Dimension
 from charts.size_labels import read_label, without_word_for_size
 
 _SENTENCE: Final = re.compile(
@@ -37,6 +38,8 @@ _STROKE: Final = re.compile(r"\s*/\s*")
 _STROKE_APART: Final = re.compile(r"\s+/\s+")
 _METRIC: Final = re.compile(r"\d\s*(?:cm|mm)\b", re.IGNORECASE)
 _INCHES: Final = re.compile(r"[\d½¼¾⅛⅜⅝⅞]\s*(?:[\"”″]|''|in(?:ch(?:es)?)?\b)", re.IGNORECASE)
+_MADE: Final = frozenset({Basis.FINISHED, Basis.FLAT})
+_NEVER_MADE: Final = frozenset({Dimension.HEIGHT, Dimension.WEIGHT, Dimension.AGE})
 _PAIRS_ENOUGH: Final = 3  # one line alone makes a row with so many names
 
 
@@ -136,7 +139,7 @@ def _by_strokes(said: Said) -> list[Said]:
 
     Every value needs as many parts as there are measures, in the same units: 32 in / 81 cm is one.
     """
-    names = _STROKE.split(said.label.rstrip(" :"))
+    names = _made_alike(_STROKE.split(said.label.rstrip(" :")))
     values = [_STROKE_APART.split(value) for _, value in said.pairs]
     measures = {read_heading(name).dimension for name in names}
     if len(names) < 2 or None in measures or len(measures) < len(names):
@@ -151,6 +154,24 @@ def _by_strokes(said: Said) -> list[Said]:
         )
         for at, name in enumerate(names)
     ]
+
+
+def _made_alike(names: Sequence[str]) -> list[str]:
+    """``Finished bust / back length``: the first word says of all that the garment is measured.
+
+    A measure with a word of its own for whose it is, or of a person, keeps its name.
+    """
+    word, _, rest = names[0].partition(" ")
+    made = read_heading(names[0]).basis
+    if made not in _MADE or not rest or read_heading(rest).basis is made:
+        return list(names)
+    found = [names[0]]
+    for name in names[1:]:
+        own, carried = read_heading(name), read_heading(f"{word} {name}")
+        same = carried.dimension is own.dimension and carried.basis is made
+        alone = own.basis is not Basis.UNKNOWN or own.dimension in _NEVER_MADE
+        found.append(f"{word} {name}" if same and not alone else name)
+    return found
 
 
 def _alike(parts: Sequence[str]) -> bool:

@@ -9,7 +9,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Sequence
-from functools import lru_cache
+from functools import cache, lru_cache
 from typing import Final, NamedTuple
 
 from charts.dimensions import Role, read_heading
@@ -20,6 +20,7 @@ from charts.readers.captured.size_names import may_measure
 from charts.readers.captured.value_runs import is_size, rises, values_in
 from charts.readers.captured.values import is_blank, is_value, without_limit
 from charts.size_labels import read_label
+from charts.vocabulary import tables
 
 _LABEL: Final = re.compile(r"(?P<label>[^|;\t]{1,60}?)\s*(?::+|=)\s+(?P<parts>\S.*)")
 _PART_ENDS: Final = (re.compile(r",\s+"), re.compile(r"\s*;\s*"), re.compile(r"\s*\|\s*"))
@@ -179,7 +180,7 @@ def _names_shared(said: Sequence[_Said], used: int) -> LineTable | None:
     """Sizes over each other, with the same names behind each and a cell to every name."""
     if len(said) < _FEWEST:
         return None
-    firsts, names = _first_words(said), _bare_names(said)
+    firsts, names = _first_words(said) - _roughly(), _bare_names(said)
     said = [one._replace(parts=_rejoined(one.parts, firsts, names)) for one in said]
     if len({len(one.parts) for one in said}) > 1:
         return None
@@ -197,6 +198,12 @@ def _names_shared(said: Sequence[_Said], used: int) -> LineTable | None:
     return _table(labels, said, named, used, head=head)
 
 
+@cache
+def _roughly() -> frozenset[str]:
+    """The words that say that a figure is none exactly, in all languages."""
+    return frozenset(word.lower() for _, words in tables("cell", "circa") for word in words)
+
+
 def _bare_names(said: Sequence[_Said]) -> set[Words]:
     """Parts that all lines have and that are names without a cell."""
     same = set(said[0].parts).intersection(*(one.parts for one in said))
@@ -211,7 +218,8 @@ def _is_bare_name(text: str) -> bool:
 def _rejoined(parts: Sequence[Words], firsts: set[str], names: set[Words]) -> tuple[Words, ...]:
     """The parts, with those that no other line begins so put behind the one before.
 
-    What follows a name without a cell belongs to it: ``Chest, cm 84-88``, ``Size, US 4``.
+    What follows a name without a cell belongs to it: ``Chest, cm 84-88``, ``Size, US 4``; and
+    no name is "roughly", which says a figure again: ``Chest 38-43 cm, roughly 15-17 inches``.
     """
     found: list[Words] = []
     for part in parts:

@@ -11,11 +11,12 @@ from charts.vocabulary import tables
 
 _LIMITS: Final = (
     r"up to|upto|less than(?: or equal to)?|more than|greater than|under|over|below|above|from"
-    r"|to|and|or|max(?:imum)?\.?|min(?:imum)?\.?|about|approx\.?|circa|ca\.?|env(?:iron)?\.?"
+    r"|to|and up|and|or|max(?:imum)?\.?|min(?:imum)?\.?|about|approx(?:imately)?\.?|roughly"
+    r"|around|circa|ca\.?|env(?:iron)?\.?"
     r"|bis(?: zu)?|ab|unter|über|von|mind(?:estens)?\.?|höchstens|und"
     r"|jusqu['’]à|moins de|plus de|à partir de|de|al|et|hasta|desde|menos de|más de"
     r"|até|acima de|abaixo de|fino a|da|oltre|sotto|tot|vanaf|van|en|til|till|fra|från|op til"
-    r"|upp till|do|od|ponad|poniżej|powyżej|от|до|and above|and up|or taller"
+    r"|upp till|do|od|ponad|poniżej|powyżej|от|до|or taller"
     r"|mehr als|weniger als|över|mer än|mindre än|mere end|mindre end|meer dan|minder dan"
     r"|più di|meno di|mais de|přes|nad"
 )

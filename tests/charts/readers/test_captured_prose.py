@@ -159,7 +159,7 @@ def test_a_list_of_two_measures_by_a_stroke_is_a_row_for_each() -> None:
         ["", "Small", "Medium"],
         ["To Fit Bust:", "34” (86 cm)", "38” (96.5 cm)"],
         ["Finished Bust", "36” (91.4 cm)", "40” (101.6 cm)"],
-        ["Back Length", "21” (53.3 cm)", "21 ½” (54.6 cm)"],
+        ["Finished Back Length", "21” (53.3 cm)", "21 ½” (54.6 cm)"],
     ]
     reading = read_pasted(_TWO_LISTS)
     chests = [
@@ -174,6 +174,26 @@ def test_a_list_of_two_measures_by_a_stroke_is_a_row_for_each() -> None:
         ("Medium", "body", Decimal("96.5"), "line 6"),
         ("Medium", "finished", Decimal("101.6"), "line 11"),
     ]
+
+
+def test_of_two_measures_by_a_stroke_the_first_word_says_for_both_what_is_measured() -> None:
+    reading = read_pasted(_TWO_LISTS)
+    backs = {
+        one.basis.value
+        for size in reading.charts[0].sizes
+        for one in size.ranges
+        if one.dimension is Dimension.BACK_LENGTH
+    }
+    assert backs == {"finished"}
+    for name in ("Body Waist", "Height"):
+        names = [row[0] for row in paste(_TWO_LISTS.replace("Back Length", name)).rows()]
+        assert name in names
+
+
+def test_an_end_left_open_with_a_second_unit_in_brackets_goes_on_with_its_list() -> None:
+    small = "• Small – 40 to 45 cm (16 to 17 ½ inches)"
+    text = f"Back length\n\n{small}\n\n• Large – 46 and up (18 inches and up)\n"
+    assert paste(text).rows()[-1] == ["Large", "46 and up (18 inches and up)"]
 
 
 @pytest.mark.parametrize("value", ["34 in / 86 cm", "34-36 in", "34 in / 20 in / 60 in"])

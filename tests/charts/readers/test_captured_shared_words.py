@@ -103,6 +103,21 @@ def test_a_size_that_comes_twice_needs_other_names_that_tell_it_apart() -> None:
     assert rows(f"Größe: S 46, M 48, M 50\n{chest}")[1] == ["Größe", "46", "48", "50"]
 
 
+def test_roughly_names_no_column_and_says_a_figure_again() -> None:
+    text = (
+        "- Small: torso 37 to 42 centimetres, roughly 15 to 17 inches.\n"
+        "- Large: torso 42 to 49 centimetres, roughly 17 to 19 inches.\n"
+    )
+    assert rows(text) == [
+        ["", "torso"],
+        ["Small", "37 to 42 centimetres, roughly 15 to 17 inches"],
+        ["Large", "42 to 49 centimetres, roughly 17 to 19 inches"],
+    ]
+    reading = read_pasted(text)
+    assert values(reading) == {"Small back_length": (37, 42), "Large back_length": (42, 49)}
+    assert not questions(reading)
+
+
 def test_lines_without_common_words_are_no_table() -> None:
     assert not rows("Care: wash at 30, dry flat\nNote: ask us, call 12\n")
 
