@@ -7,7 +7,9 @@ from dataclasses import replace
 from decimal import Decimal
 
 from charts.findings import FindingLog
+from charts.headings.garment_lengths import garments_by_name
 from charts.schema import Basis, Chart, Dimension, Range, Size
+from charts.vocabulary import normal
 
 Key = tuple[str | None, str | None, Dimension]
 Figures = tuple[Decimal | None, Decimal | None, Decimal | None]
@@ -24,6 +26,7 @@ def told_apart(charts: Sequence[Chart], log: FindingLog) -> tuple[Chart, ...]:
             alike = _same_words(first, charts[other]) or (
                 other == number + 1 and _left_unnamed(first, charts[other])
             )
+            alike = alike and not _for_other_garments(first, charts[other])
             if alike and _contradict(first, charts[other]):
                 ident = log.add("label-repeated", charts[other].place, case="chart", key="file")
                 found[number] = _asked(found[number], ident)
@@ -38,6 +41,18 @@ def _same_words(first: Chart, second: Chart) -> bool:
     models = [chart.model.text if chart.model else None for chart in (first, second)]
     same = (first.band, first.title) == (second.band, second.title)
     return same and models[0] == models[1] and not named
+
+
+def _for_other_garments(first: Chart, second: Chart) -> bool:
+    """Whether the headings of their second names tell: ``Dress size`` in one, ``Pant size``."""
+    one, other = _garments(first), _garments(second)
+    return bool(one and other) and one.isdisjoint(other)
+
+
+def _garments(chart: Chart) -> set[str]:
+    """The garments after which the second names of the sizes are called."""
+    headings = {also.heading for size in chart.sizes for also in size.also}
+    return {word for one in headings for word in normal(one).split()} & garments_by_name()
 
 
 def _left_unnamed(first: Chart, second: Chart) -> bool:

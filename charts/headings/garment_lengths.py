@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
+from functools import cache
 
-from charts.vocabulary import vocabulary
+from charts.vocabulary import normal, vocabulary
 
 
 def garment_lengths(languages: Sequence[str]) -> Iterator[tuple[str, str]]:
@@ -13,3 +14,10 @@ def garment_lengths(languages: Sequence[str]) -> Iterator[tuple[str, str]]:
         if row["language"] in languages:
             for form in row["forms"]:
                 yield from ((row["language"], form.format(one)) for one in row["garments"])
+
+
+@cache
+def garments_by_name() -> frozenset[str]:
+    """The words for garments that are sold beside each other, of all languages."""
+    rows = vocabulary("garment_lengths")["words"]
+    return frozenset(normal(one) for row in rows for one in row["garments"])

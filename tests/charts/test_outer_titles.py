@@ -113,3 +113,13 @@ def test_whose_measures_follow_ends_no_name_but_where_names_are_for_different_pe
     assert [one.band for one in read_bytes(both.encode(), "a.csv").charts] == ["men", "men"]
     third = f"Women's jackets\n{_BODY}\n{both}"
     assert read_bytes(third.encode(), "a.csv").charts[2].band is None
+
+
+@pytest.mark.parametrize(
+    ("second", "asked"), [("Pant Size", []), ("Dress Size", ["label-repeated"])]
+)
+def test_the_garments_of_second_names_tell_two_tables_apart(second: str, asked: list[str]) -> None:
+    first = "Size,Dress Size,Waist (cm)\nS,8,66-70\nM,10,70-74\nL,12,74-78\n"
+    other = f"Size,{second},Waist (cm)\nS,8,72-76\nM,10,76-80\nL,12,80-84\n"
+    reading = read_bytes(f"{first},,\n{other}".encode(), "chart.csv")
+    assert questions(reading) == asked
