@@ -21,6 +21,7 @@ from charts.readers.captured.cells import cell_table, streamed_table
 from charts.readers.captured.choosing import choosing_table
 from charts.readers.captured.clauses import clauses_table
 from charts.readers.captured.crossed import crossed_table
+from charts.readers.captured.gapped_heads import gapped_head_table
 from charts.readers.captured.glued import glued_table
 from charts.readers.captured.glued_ranges import glued_ranges_table
 from charts.readers.captured.glued_rows import glued_rows_table
@@ -138,6 +139,7 @@ _FINDERS: Final[tuple[Callable[[Sequence[Line]], LineTable | None], ...]] = (
     run_below_sizes,
     streamed_table,
     _arranged_rows,
+    gapped_head_table,
 )
 _BY_COUNTING: Final = (run_table, block_table, cell_table, run_below_sizes, streamed_table)
 """What has nothing but the order of lines to tell the cells by."""
