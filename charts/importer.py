@@ -19,6 +19,7 @@ from charts.checks.lost_in_layout import say_lost_in_layout
 from charts.checks.measures_in_names import say_measures_in_names
 from charts.checks.not_understood import understood
 from charts.checks.one_person import people_left_out
+from charts.checks.people_unheard import people_unheard_asked
 from charts.checks.printed import compared_with_page
 from charts.checks.whole import checked
 from charts.columns.band_scope import names_of_source, names_of_tables
@@ -179,6 +180,7 @@ def _read_sheet(
         say_left_over(plain, tables, charts, log)
         say_left_cells(plain, tables, log)
         say_measures_in_names(plain, tables, charts, log)
+    charts = people_unheard_asked(charts, plain, tables, log)
     charts = compared_with_page(charts, (plain,), name, log)
     return SheetReading(sheet, plain, tables, tuple(charts))
 

@@ -14,6 +14,7 @@ from charts.layout.fields import Field, FieldKind, Table
 _PLAIN: Final[tuple[Mapping[str, str], ...]] = (
     {"f": "women", "m": "men"},
     {"w": "women", "m": "men"},
+    {"nữ": "women", "nam": "men"},  # words, but of other things elsewhere in Vietnamese
 )
 _UNDER_A_WORD: Final[tuple[Mapping[str, str], ...]] = (
     *_PLAIN,

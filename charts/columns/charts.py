@@ -42,7 +42,7 @@ from charts.columns.two_in_a_cell import pairs_asked
 from charts.columns.units import with_units
 from charts.columns.values import Filled, filled
 from charts.columns.words import Surroundings, notes_of, title_of
-from charts.dimensions import Role
+from charts.dimensions import Role, read_band
 from charts.findings import listed
 from charts.headings.bands import CHILDREN, names_adults
 from charts.layout.fields import FieldKind
@@ -124,7 +124,9 @@ def _chart(
         title=title_of(around.table),
         sizes=tuple(sizes),
         model=Said(model, "column") if model else None,
-        band=band or (None if _beside_others(columns, read) else _band_of_all(around, lines)),
+        band=band
+        or read_band(model or "")
+        or (None if _beside_others(columns, read) else _band_of_all(around, lines)),
         notes=notes_of(around.table),
     )
 

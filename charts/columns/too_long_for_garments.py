@@ -18,6 +18,7 @@ from charts.dimensions import Role, read_heading
 from charts.schema import Dimension
 
 _TALL: Final = (Role.MEASURE, Dimension.HEIGHT)
+_A_LENGTH: Final = (Role.MEASURE, Dimension.OTHER)
 _LONGEST_CM: Final = Decimal(150)
 _SHORTEST_CM: Final = Decimal(20)
 """No garment is longer or shorter (common practice, no source)."""
@@ -40,8 +41,9 @@ def _no_garments(column: Column, columns: Sequence[Column]) -> bool:
     figures = in_canonical_by_line(column)
     if len(figures) < _FEWEST or _SHORTEST_CM < max(figures.values()) <= _LONGEST_CM:
         return False
-    if _TALL not in read_heading(column.field.printed_heading).candidates:
-        return False
+    meant = set(read_heading(column.field.printed_heading).candidates)
+    if _TALL not in meant or meant - {_TALL, _A_LENGTH}:
+        return False  # "Height v-neck" is that of a place
     if max(figures.values()) <= _SHORTEST_CM:
         return True
     girths = girths_beside(column, columns)

@@ -9,7 +9,7 @@ from typing import Final
 
 from charts.cell_text import clean
 from charts.headings.parts import Hit, hits_of
-from charts.vocabulary import normal, spellings, tables
+from charts.vocabulary import SPACELESS, normal, spellings, tables
 
 BANDS: Final = ("women", "men", "girls", "boys", "kids", "baby", "unisex")
 _LONGEST: Final = 200
@@ -20,6 +20,7 @@ _INNER: Final = re.compile(
 _TURKISH: Final = re.compile(r"[ğĞıİşŞ]")
 _HEIGHT_IN_TURKISH: Final = re.compile(r"\bboy\b", re.IGNORECASE)
 _WORD: Final = re.compile(r"[^\W\d_]+(?:['’][^\W\d_]+)*['’]?")
+_BLANKLESS: Final = re.compile(f"[{SPACELESS}]+")
 CHILDREN: Final = frozenset({"girls", "boys", "kids", "baby"})
 _MASCULINE: Final = frozenset({"boys", "kids"})
 """A masculine that means all children until girls stand beside it: niños, bambini."""
@@ -99,10 +100,26 @@ def _band_in(words: str) -> str | None:
 
 
 def _in_compounds(words: str) -> Iterator[str]:
-    """The bands of compounds: Kinderweste, damstorlekar, Jugend-Sicherheitsweste."""
+    """The bands of compounds: Kinderweste, damstorlekar, Jugend-Sicherheitsweste, 女装牛仔裤."""
     for pattern, of_stem in _compounds():
         for found in pattern.finditer(words):
             yield of_stem[found[1]]
+    if not words.isascii():
+        yield from (_spaceless()[1][found[0]] for found in _spaceless()[0].finditer(words))
+
+
+@cache
+def _spaceless() -> tuple[re.Pattern[str], dict[str, str]]:
+    """What begins a word of a script without blanks, of two letters at least, and its band."""
+    of_word = {
+        spelling: band
+        for band in BANDS
+        for _, lists in tables("bands", band)
+        for word in lists
+        for spelling in spellings(word)
+        if len(spelling) > 1 and _BLANKLESS.fullmatch(spelling)
+    }
+    return re.compile(rf"(?<![{SPACELESS}])(?:{_any(of_word)})"), of_word
 
 
 @cache

@@ -1,0 +1,82 @@
+"""A word for whom a chart is, in a name of the sheet that no chart has taken: nobody may be told.
+
+The name of a garment can stand below its figures, or a heading behind them. Where it is the only
+one that names anybody, a chart without a band may be theirs.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Iterator, Sequence
+from dataclasses import replace
+from itertools import chain
+from typing import Final
+
+from charts.columns.words import is_sentence
+from charts.dimensions import read_band
+from charts.findings import FindingLog, listed
+from charts.headings.bands import bands_named
+from charts.layout.fields import FieldKind, Table
+from charts.schema import Chart, Range
+from charts.sheet import Sheet
+
+_LONGEST: Final = 60
+"""Characters beyond which a text says something and names nothing (common practice, no source)."""
+_FOR_ALL: Final = "unisex"
+Place = tuple[int, int]
+
+
+def people_unheard_asked(
+    charts: Sequence[Chart], sheet: Sheet, tables: Sequence[Table], log: FindingLog
+) -> list[Chart]:
+    """The charts of a sheet, with one question where names around them are all of one band.
+
+    Beside a chart for somebody only one that has no title may be theirs as well.
+    """
+    banded = any(chart.band is not None for chart in charts)
+    unheard = [one for one in charts if one.band is None and not (banded and one.title)]
+    if not unheard:
+        return list(charts)
+    named = list(_names(sheet, frozenset(_inside(tables))))
+    if len({band for _, band in named}) != 1 or named[0][1] == _FOR_ALL:
+        return list(charts)
+    place, _ = named[0]
+    ident = log.add(
+        "columns-shifted",
+        sheet.place(*place),
+        key=f"people {sheet.name}",
+        case="people",
+        heading=sheet.text(*place).strip(),
+    )
+    return [_asking(chart, ident) if chart in unheard else chart for chart in charts]
+
+
+def _inside(tables: Iterable[Table]) -> Iterator[Place]:
+    """The places of headings and cells: a size may be a child's beside those of others."""
+    for table in tables:
+        for field in (one for one in table.fields if one.kind is not FieldKind.NOTE):
+            yield from (at.origin for at in (*field.heads, *chain(*field.cells)))
+
+
+def _names(sheet: Sheet, inside: frozenset[Place]) -> Iterator[tuple[Place, str]]:
+    """The texts around the tables of a sheet that name for whom something is, and whom."""
+    for place, cell in sheet.cells.items():
+        if (cell.shared_from or place) in inside:
+            continue
+        text = cell.text.strip()
+        if len(text) > _LONGEST or is_sentence(text) or any(map(str.isdigit, text)):
+            continue
+        band = read_band(text) or " ".join(sorted(bands_named(text)))
+        if band:
+            yield place, band
+
+
+def _asking(chart: Chart, ident: str) -> Chart:
+    sizes = tuple(
+        replace(size, ranges=tuple(_with(one, ident) for one in size.ranges))
+        for size in chart.sizes
+    )
+    return replace(chart, sizes=sizes)
+
+
+def _with(one: Range, ident: str) -> Range:
+    return replace(one, findings=listed(*one.findings, ident))
