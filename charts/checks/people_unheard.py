@@ -28,26 +28,27 @@ Place = tuple[int, int]
 def people_unheard_asked(
     charts: Sequence[Chart], sheet: Sheet, tables: Sequence[Table], log: FindingLog
 ) -> list[Chart]:
-    """The charts of a sheet, with one question where names around them are all of one band.
+    """The charts of a sheet without a band, with one question where a name around them has one.
 
-    Beside a chart for somebody only one that has no title may be theirs as well.
+    Names of different people are those of other pages, but one that names several is a title.
     """
-    banded = any(chart.band is not None for chart in charts)
-    unheard = [one for one in charts if one.band is None and not (banded and one.title)]
-    if not unheard:
+    nobodys = [one for one in charts if one.band is None]
+    named = list(_names(sheet, frozenset(_inside(tables)))) if nobodys else []
+    several = [place for place, bands in named if " " in bands]
+    if not several and len({bands for _, bands in named}) == 1 and named[0][1] != _FOR_ALL:
+        several = [place for place, _ in named]
+        # Beside a chart for somebody only one without a title may be theirs as well.
+        nobodys = [one for one in nobodys if not one.title or len(nobodys) == len(charts)]
+    if not several or not nobodys:
         return list(charts)
-    named = list(_names(sheet, frozenset(_inside(tables))))
-    if len({band for _, band in named}) != 1 or named[0][1] == _FOR_ALL:
-        return list(charts)
-    place, _ = named[0]
     ident = log.add(
         "columns-shifted",
-        sheet.place(*place),
+        sheet.place(*several[0]),
         key=f"people {sheet.name}",
         case="people",
-        heading=sheet.text(*place).strip(),
+        heading=sheet.text(*several[0]).strip(),
     )
-    return [_asking(chart, ident) if chart in unheard else chart for chart in charts]
+    return [_asking(one, ident) if one in nobodys else one for one in charts]
 
 
 def _inside(tables: Iterable[Table]) -> Iterator[Place]:

@@ -41,6 +41,17 @@ def test_what_names_somebody_else_or_nobody_is_not(text: str) -> None:
     assert asked(text) == []
 
 
+def test_one_name_of_several_leaves_open_whose_a_chart_is_beside_that_of_others() -> None:
+    text = f"WOMEN / GIRLS SIZE CHARTS\n\nCHILD SIZES\n{_ROWS}\nADULT SIZES\n{_ROWS}"
+    reading = read_bytes(text.encode(), "a.csv")
+    (one,) = [one for one in reading.findings if one.values.get("case") == "people"]
+    bear = {
+        chart.band: {one.id in value.findings for size in chart.sizes for value in size.ranges}
+        for chart in reading.charts
+    }
+    assert bear == {"kids": {False}, None: {True}}
+
+
 def test_a_chart_of_its_own_title_is_not_for_those_of_another() -> None:
     text = f"Zorbo\n{_ROWS}\nWomen's jackets\n{_ROWS.replace('46', '44')}"
     assert asked(text) == []
