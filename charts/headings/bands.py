@@ -119,7 +119,7 @@ def _spaceless() -> tuple[re.Pattern[str], dict[str, str]]:
         for spelling in spellings(word)
         if len(spelling) > 1 and _BLANKLESS.fullmatch(spelling)
     }
-    return re.compile(rf"(?<![{SPACELESS}])(?:{_any(of_word)})"), of_word
+    return re.compile(rf"(?<![{SPACELESS}])(?:{_any(of_word) or '(?!)'})"), of_word
 
 
 @cache
