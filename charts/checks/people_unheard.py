@@ -37,8 +37,10 @@ def people_unheard_asked(
     several = [place for place, bands in named if " " in bands]
     if not several and len({bands for _, bands in named}) == 1 and named[0][1] != _FOR_ALL:
         several = [place for place, _ in named]
-        # Beside a chart for somebody only one without a title may be theirs as well.
-        nobodys = [one for one in nobodys if not one.title or len(nobodys) == len(charts)]
+        # Beside a chart for somebody the others may be for anybody.
+        nobodys = nobodys if len(nobodys) == len(charts) else []
+    shifted = {one.id for one in log.findings if one.code == "columns-shifted"}
+    nobodys = [one for one in nobodys if not _asked(one, shifted)]
     if not several or not nobodys:
         return list(charts)
     ident = log.add(
@@ -49,6 +51,12 @@ def people_unheard_asked(
         heading=sheet.text(*several[0]).strip(),
     )
     return [_asking(one, ident) if one in nobodys else one for one in charts]
+
+
+def _asked(chart: Chart, idents: set[str]) -> bool:
+    """Whether all its values are asked about already for words that may stand elsewhere."""
+    values = [one for size in chart.sizes for one in size.ranges]
+    return all(idents.intersection(one.findings) for one in values)
 
 
 def _inside(tables: Iterable[Table]) -> Iterator[Place]:

@@ -83,6 +83,12 @@ def charts_of(around: Surroundings) -> list[Chart]:
     return charts
 
 
+def _of_model(model: str | None, lines: Sequence[Line]) -> str | None:
+    """For whom a model's name says it is, where other names say it of others: no "Lady Zorbo"."""
+    bands = {read_band(line.group) for line in lines if line.group} - {None}
+    return read_band(model) if model and len(bands) > 1 else None
+
+
 def _for_all(read: Sequence[Filled]) -> list[Filled]:
     """Columns that only name people share the chart of those that measure: nobody knows them.
 
@@ -125,7 +131,7 @@ def _chart(
         sizes=tuple(sizes),
         model=Said(model, "column") if model else None,
         band=band
-        or read_band(model or "")
+        or _of_model(model, lines)
         or (None if _beside_others(columns, read) else _band_of_all(around, lines)),
         notes=notes_of(around.table),
     )
