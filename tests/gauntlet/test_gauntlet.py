@@ -10,6 +10,9 @@ from judging import Verdict
 from score import HERE, expectations, total, verdicts
 from workbooks import WORKBOOKS
 
+pytestmark = pytest.mark.timeout(600)
+"""Some thirteen hundred tables are read for the first of these tests: minutes on a slow machine."""
+
 
 @pytest.fixture(scope="module")
 def done() -> Sequence[Verdict]:
