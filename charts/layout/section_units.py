@@ -23,10 +23,12 @@ def units_named(sheet: Sheet) -> Sheet:
     """The sheet with the measure of such a section before the unit of each of its rows."""
     cells: dict[tuple[int, int], Cell] = {}
     for row in sheet.filled_rows:
-        name = _section(sheet, row)
-        for place in _units_below(sheet, row, name[0]) if name is not None else ():
+        if (section := _section(sheet, row)) is None:
+            continue
+        column, name = section
+        for place in _units_below(sheet, row, column):
             unit = sheet.cells[place]
-            cells[place] = replace(unit, text=f"{name[1]} {unit.text}") if name else unit
+            cells[place] = replace(unit, text=f"{name} {unit.text}")
     return replace(sheet, cells=dict(sheet.cells) | cells) if cells else sheet
 
 
