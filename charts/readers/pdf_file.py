@@ -10,6 +10,7 @@ from __future__ import annotations
 import io
 import threading
 from collections.abc import Sequence
+from importlib import import_module
 from itertools import islice
 from typing import Any, Final
 
@@ -34,6 +35,12 @@ BROKEN: Final = (
     ValueError,
 )
 """What pdfminer raises on damaged pages besides its own errors."""
+
+
+def load_libraries() -> None:
+    """Load what reads PDF files: a second or two on a machine that never did."""
+    for name in ("pdfminer", "pdfplumber", "pypdfium2"):
+        import_module(name)
 
 
 def clean_copy(data: bytes) -> bytes:
@@ -92,7 +99,10 @@ def works_of(clean: bytes) -> list[int | None]:
 
 
 def texts_of(clean: bytes, pages: Sequence[int], patience: Patience) -> dict[int, str]:
-    """The plain text of some pages, counted from 0, of as many as there is patience for."""
+    """The plain text of some pages, counted from 0, of as many as there is patience for.
+
+    The first is always read.
+    """
     import pypdfium2
 
     found: dict[int, str] = {}
@@ -100,7 +110,7 @@ def texts_of(clean: bytes, pages: Sequence[int], patience: Patience) -> dict[int
         document = pypdfium2.PdfDocument(clean)
         try:
             for number in pages:
-                if patience.is_over:
+                if found and patience.is_over:
                     break
                 found[number] = _text_of(document, number)
         finally:

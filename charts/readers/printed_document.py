@@ -15,7 +15,14 @@ from charts.findings import FindingLog
 from charts.measure_words import speaks_of_measures
 from charts.patience import Patience
 from charts.readers.captured.values import is_value
-from charts.readers.pdf_file import BROKEN, MOST_WORK, clean_copy, texts_of, works_of
+from charts.readers.pdf_file import (
+    BROKEN,
+    MOST_WORK,
+    clean_copy,
+    load_libraries,
+    texts_of,
+    works_of,
+)
 from charts.readers.print_continued import with_headings
 from charts.readers.print_page import Piece, sheet_of
 from charts.readers.printed_page import pieces_from
@@ -38,6 +45,7 @@ def _claims(source: Source) -> Claim:
 
 
 def _open(source: Source, log: FindingLog) -> tuple[Sheet, ...]:
+    load_libraries()  # seconds on a machine's first day, and none of them the file's
     for name in ("pdfminer", "pdfplumber"):  # what is wrong with a file is told by findings
         logging.getLogger(name).setLevel(logging.CRITICAL)
     patience = Patience(_LONGEST_S)
@@ -83,7 +91,10 @@ def _values(text: str) -> int:
 def _pieces(
     clean: bytes, chosen: Sequence[int], patience: Patience
 ) -> Iterator[tuple[int, list[Piece] | None]]:
-    """What stands on each chosen page, None where it cannot be read, while there is patience."""
+    """What stands on each chosen page, None where it cannot be read, while there is patience.
+
+    The first is always read.
+    """
     import pdfplumber
     from pdfminer.psexceptions import PSException
     from pdfplumber.utils.exceptions import PdfminerException
@@ -95,7 +106,7 @@ def _pieces(
     except broken as problem:
         raise UnusableSourceError("truncated") from problem
     for page in pages:
-        if patience.is_over:
+        if page is not pages[0] and patience.is_over:
             return
         try:
             yield page.page_number - 1, pieces_from(page)

@@ -7,6 +7,8 @@ from collections.abc import Sequence
 import pytest
 
 from charts.importer import read_bytes
+from charts.patience import Patience
+from charts.readers import printed_document
 from tests.charts.read_text import questions, values
 from tests.charts.readers.paper import Page, paper, table, width_of
 from tests.charts.readers.reading import read, rows_of
@@ -54,6 +56,30 @@ def centred(page: Page, top: float, texts: Sequence[tuple[float, str]]) -> Page:
 def test_rows_and_columns_are_found_whatever_is_ruled(across: bool, down: bool) -> None:
     page = rules(table(Page(), ROWS, columns=COLUMNS), across=across, down=down)
     assert printed(page) == as_lists(ROWS)
+
+
+def test_the_first_page_is_read_however_slow_the_machine_is(
+    monkeypatch: pytest.MonkeyPatch,
+) -> None:
+    monkeypatch.setattr(printed_document, "_LONGEST_S", 0.0)
+    assert printed(table(Page(), ROWS, columns=COLUMNS)) == as_lists(ROWS)
+
+
+def test_no_page_waits_for_the_libraries_to_load(monkeypatch: pytest.MonkeyPatch) -> None:
+    done: list[str] = []
+
+    class Noted(Patience):
+        def __init__(self, seconds: float) -> None:
+            done.append("patience")
+            super().__init__(seconds)
+
+    def load() -> None:
+        done.append("libraries")
+
+    monkeypatch.setattr(printed_document, "load_libraries", load)
+    monkeypatch.setattr(printed_document, "Patience", Noted)
+    assert printed(table(Page(), ROWS, columns=COLUMNS)) == as_lists(ROWS)
+    assert done == ["libraries", "patience"]
 
 
 def test_shaded_rows_are_rows() -> None:
