@@ -48,7 +48,7 @@ def _one_slip_away(words: str) -> tuple[str, ...]:
     from rapidfuzz.distance import OSA
 
     slips = 2 if len(words) >= _TWO_SLIPS else 1
-    known = _known_measures()
+    known = _measures_about(len(words), slips)
     hits = process.extract(words, known, scorer=OSA.distance, score_cutoff=slips, limit=_NEAR_COUNT)
     near = [phrase for phrase, _, _ in hits if len(words) >= _SHORT or phrase[0] == words[0]]
     return tuple(dict.fromkeys(entries()[phrase].spelled for phrase in near))
@@ -92,11 +92,13 @@ def _known_headings() -> tuple[str, ...]:
 
 
 @cache
-def _known_measures() -> tuple[str, ...]:
+def _measures_about(letters: int, slips: int) -> tuple[str, ...]:
+    """The names of measures that so few slips could make a word of so many letters of."""
     return tuple(
         phrase
         for phrase, entry in entries().items()
-        if any(
+        if abs(len(phrase) - letters) <= slips
+        and any(
             one.role is Role.MEASURE and one.dimension is not Dimension.OTHER
             for one in entry.columns
         )

@@ -128,4 +128,4 @@ def _separated(text: str, separator: str) -> LineSheet:
     return sheet
 
 
-READER: Final = Reader("pasted text", _claims, _open)
+READER: Final = Reader("pasted text", _claims, _open, is_slow_to_claim=True)

@@ -37,13 +37,13 @@ _ENDINGS: Final = frozenset((
 
 @cache
 def readers() -> tuple[Reader, ...]:
-    """Every reader of this package, in the order of the modules' names."""
+    """Every reader of this package by its module's name; those that are slow to claim last."""
     found = []
     for module in pkgutil.iter_modules(charts.readers.__path__):
         reader = getattr(import_module(f"charts.readers.{module.name}"), "READER", None)
         if isinstance(reader, Reader):
             found.append(reader)
-    return tuple(found)
+    return tuple(sorted(found, key=lambda reader: reader.is_slow_to_claim))
 
 
 def open_bytes(data: bytes, name: str, log: FindingLog) -> tuple[Sheet, ...]:

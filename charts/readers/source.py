@@ -125,10 +125,12 @@ class Reader:
 
     ``open`` raises UnusableSourceError when nothing can be read; what is wrong with a part of
     the source goes to the log. ``unpack`` gives the files inside a source that holds some, one
-    after the other, so that they never stand in memory together.
+    after the other, so that they never stand in memory together. ``is_slow_to_claim``: it looks at
+    the lines one by one, so it is asked only where no other reader is certain.
     """
 
     kind: str
     claims: Callable[[Source], Claim]
     open: Callable[[Source, FindingLog], tuple[Sheet, ...]]
     unpack: Callable[[Source, FindingLog], Iterator[InnerFile]] | None = None
+    is_slow_to_claim: bool = False

@@ -44,6 +44,12 @@ def test_every_kind_of_source_has_a_reader_of_its_own() -> None:
     }
 
 
+def test_lines_are_not_gone_through_where_another_reader_is_certain() -> None:
+    slow = [reader for reader in readers() if reader.is_slow_to_claim]
+    assert [reader.kind for reader in slow] == ["pasted text"]
+    assert [*readers()][-1:] == slow
+
+
 @pytest.mark.parametrize("name", ["a.xlsx", "a.xls", "a.csv", "a.html", "a", "a.PDF"])
 def test_a_web_page_is_a_web_page_under_any_name(name: str) -> None:
     assert read(TABLE, name).rows() == [["Size", "Chest"], ["S", "86-91"]]
