@@ -1,12 +1,13 @@
-"""The values a question bears on, and the print around them that a confirmation speaks of."""
+"""The values a question bears on, how they carry it, and the print around them."""
 
 from __future__ import annotations
 
 from collections.abc import Iterator
+from dataclasses import replace
 
-from charts.findings import Finding
+from charts.findings import Finding, listed
 from charts.places import rectangle_of, sheet_of
-from charts.schema import Chart, FileReading, Range
+from charts.schema import Chart, FileReading, Range, Size
 
 
 def values_of(finding: Finding, reading: FileReading) -> Iterator[tuple[Chart, Range]]:
@@ -21,6 +22,17 @@ def ranges_of(chart: Chart) -> Iterator[Range]:
     """Every value of a chart, size by size."""
     for size in chart.sizes:
         yield from size.ranges
+
+
+def chart_asking(chart: Chart, ident: str) -> Chart:
+    """A chart with one more finding on every value of it."""
+    return replace(chart, sizes=tuple(size_asking(size, ident) for size in chart.sizes))
+
+
+def size_asking(size: Size, ident: str) -> Size:
+    """A size with one more finding on every value of it."""
+    ranges = (replace(one, findings=listed(*one.findings, ident)) for one in size.ranges)
+    return replace(size, ranges=tuple(ranges))
 
 
 def printed_around(finding: Finding, reading: FileReading) -> tuple[str, ...]:

@@ -10,7 +10,7 @@ from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import replace
 from typing import Final, NamedTuple
 
-from charts.asked_values import ranges_of
+from charts.asked_values import chart_asking, ranges_of, size_asking
 from charts.columns.agreement import agreement_of, say_apart
 from charts.columns.pairs import beside
 from charts.dimensions import find_units
@@ -159,7 +159,7 @@ def _joined(one: Chart, other: Chart, pages: dict[str, bool], log: FindingLog) -
     more = [size for size in other.sizes if (size.label, size.length) not in known]
     if more and hidden:
         ident = _ask(other, log)
-        more = [_asking(size, ident) for size in more]
+        more = [size_asking(size, ident) for size in more]
     return replace(one, sizes=(*sizes, *more))
 
 
@@ -219,14 +219,8 @@ def _stranger(
     known = any(asked & set(one.findings) for one in ranges_of(chart))
     if known or not any(_same_words(one, chart) for one in shown):
         return chart
-    ident = _ask(chart, log)
-    return replace(chart, sizes=tuple(_asking(size, ident) for size in chart.sizes))
+    return chart_asking(chart, _ask(chart, log))
 
 
 def _ask(chart: Chart, log: FindingLog) -> str:
     return log.add("label-repeated", chart.place, key=f"hidden {chart.place}", case="hidden")
-
-
-def _asking(size: Size, ident: str) -> Size:
-    ranges = tuple(replace(one, findings=listed(*one.findings, ident)) for one in size.ranges)
-    return replace(size, ranges=ranges)

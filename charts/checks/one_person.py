@@ -8,11 +8,11 @@ from __future__ import annotations
 
 import re
 from collections.abc import Sequence
-from dataclasses import replace
 from typing import Final
 
-from charts.findings import FindingLog, listed
-from charts.schema import Chart, Dimension, Kind, Size
+from charts.asked_values import chart_asking
+from charts.findings import FindingLog
+from charts.schema import Chart, Dimension, Kind
 from charts.vocabulary import unaccented
 
 _PERSON: Final = re.compile(
@@ -73,9 +73,4 @@ def _ids(chart: Chart) -> list[str]:
 def _asked(chart: Chart, log: FindingLog) -> Chart:
     text = chart.sizes[0].label or ""
     ident = log.add("label-repeated", chart.place, key=chart.place, case="person", text=text)
-    return replace(chart, sizes=tuple(_with(size, ident) for size in chart.sizes))
-
-
-def _with(size: Size, ident: str) -> Size:
-    ranges = (replace(one, findings=listed(*one.findings, ident)) for one in size.ranges)
-    return replace(size, ranges=tuple(ranges))
+    return chart_asking(chart, ident)

@@ -7,16 +7,16 @@ one that names anybody, a chart without a band may be theirs.
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Sequence
-from dataclasses import replace
 from itertools import chain
 from typing import Final
 
+from charts.asked_values import chart_asking, ranges_of
 from charts.columns.words import is_sentence
 from charts.dimensions import read_band
-from charts.findings import FindingLog, listed
+from charts.findings import FindingLog
 from charts.headings.bands import bands_named
 from charts.layout.fields import FieldKind, Table
-from charts.schema import Chart, Range
+from charts.schema import Chart
 from charts.sheet import Sheet
 
 _LONGEST: Final = 60
@@ -50,13 +50,12 @@ def people_unheard_asked(
         case="people",
         heading=sheet.text(*several[0]).strip(),
     )
-    return [_asking(one, ident) if one in nobodys else one for one in charts]
+    return [chart_asking(one, ident) if one in nobodys else one for one in charts]
 
 
 def _asked(chart: Chart, idents: set[str]) -> bool:
     """Whether all its values are asked about already for words that may stand elsewhere."""
-    values = [one for size in chart.sizes for one in size.ranges]
-    return all(idents.intersection(one.findings) for one in values)
+    return all(idents.intersection(one.findings) for one in ranges_of(chart))
 
 
 def _inside(tables: Iterable[Table]) -> Iterator[Place]:
@@ -77,15 +76,3 @@ def _names(sheet: Sheet, inside: frozenset[Place]) -> Iterator[tuple[Place, str]
         band = read_band(text) or " ".join(sorted(bands_named(text)))
         if band:
             yield place, band
-
-
-def _asking(chart: Chart, ident: str) -> Chart:
-    sizes = tuple(
-        replace(size, ranges=tuple(_with(one, ident) for one in size.ranges))
-        for size in chart.sizes
-    )
-    return replace(chart, sizes=sizes)
-
-
-def _with(one: Range, ident: str) -> Range:
-    return replace(one, findings=listed(*one.findings, ident))

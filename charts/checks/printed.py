@@ -6,10 +6,10 @@ So is a table whose rows and columns were put together from a text that has none
 from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
-from dataclasses import replace
 
-from charts.findings import FindingLog, listed
-from charts.schema import Chart, Size
+from charts.asked_values import chart_asking
+from charts.findings import FindingLog
+from charts.schema import Chart
 from charts.sheet import Addressing, Sheet
 
 
@@ -26,9 +26,4 @@ def compared_with_page(
         return list(charts)
     case = "" if printed else "lines"
     ident = log.add("text-order", name, key="file", name=name, case=case)
-    return [replace(one, sizes=tuple(_asked(size, ident) for size in one.sizes)) for one in charts]
-
-
-def _asked(size: Size, ident: str) -> Size:
-    ranges = (replace(one, findings=listed(*one.findings, ident)) for one in size.ranges)
-    return replace(size, ranges=tuple(ranges))
+    return [chart_asking(one, ident) for one in charts]
