@@ -21,6 +21,7 @@ from charts.checks.not_understood import understood
 from charts.checks.one_person import people_left_out
 from charts.checks.people_unheard import people_unheard_asked
 from charts.checks.printed import compared_with_page
+from charts.checks.titles_behind import titles_behind_asked
 from charts.checks.whole import checked
 from charts.columns.band_scope import names_of_source, names_of_tables
 from charts.columns.charts import charts_of
@@ -181,6 +182,7 @@ def _read_sheet(
         say_left_cells(plain, tables, log)
         say_measures_in_names(plain, tables, charts, log)
     charts = people_unheard_asked(charts, plain, tables, log)
+    charts = titles_behind_asked(charts, plain, tables, log)
     charts = compared_with_page(charts, (plain,), name, log)
     return SheetReading(sheet, plain, tables, tuple(charts))
 
