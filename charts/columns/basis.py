@@ -19,6 +19,7 @@ from charts.columns.meaning import Column
 from charts.columns.perhaps_lengths import may_be_a_length
 from charts.columns.said_basis import Said, opposed, said_around, table_of_the_body
 from charts.columns.sides import beside_sides, side_over
+from charts.columns.twice_a_width import twice_a_width
 from charts.columns.words import Surroundings
 from charts.headings.ease import speaks_of_ease
 from charts.headings.over_clothes import over_clothes
@@ -56,6 +57,7 @@ def with_basis(columns: Sequence[Column], around: Surroundings) -> list[Column]:
     if _of_a_garment(columns):
         columns = [_in_doubt(column, around) for column in columns]
     beside_a_body = table_of_the_body(around)
+    doubled = twice_a_width(columns)
     found = []
     flat = ""
     for column in columns:
@@ -73,6 +75,7 @@ def with_basis(columns: Sequence[Column], around: Surroundings) -> list[Column]:
             continue
         flat = said.words if said.basis is Basis.FLAT else flat
         resolved = _resolved(column, said, beside=beside, toleranced=toleranced)
+        resolved = _of_a_width(resolved, column, said, doubled)
         if _left_open(column, said, outright, around):
             likely = _of_tolerances(_of_a_pattern(resolved, around), toleranced=toleranced)
             found.append(_asked(likely, around, said.words))
@@ -87,6 +90,14 @@ def with_basis(columns: Sequence[Column], around: Surroundings) -> list[Column]:
             found.append(resolved)
     found = flat_refuted(found, flat, around) if flat else found
     return headings_refuted(found, [one for one in found if not _answered(one, around)], around)
+
+
+def _of_a_width(resolved: Column, column: Column, said: Said, doubled: Set[int]) -> Column:
+    """A girth of twice a width, no longer the body's for its sound or for what is beside it."""
+    unsaid = _outright(column) is Basis.UNKNOWN and said.basis is not Basis.BODY
+    if resolved.basis is not Basis.BODY or not unsaid or column.number not in doubled:
+        return resolved
+    return replace(resolved, basis=Basis.UNKNOWN, garment_sign=True)
 
 
 def _said_outright(columns: Sequence[Column], around: Surroundings) -> list[Column]:
