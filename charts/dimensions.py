@@ -149,8 +149,12 @@ def _across(found: Meant, hits: Sequence[Hit]) -> bool:
     """Whether one of the words is for a width, alone or within a phrase: ``body width``."""
     if not found.meanings:
         return False
-    words = {word for hit in hits for word in hit.phrase.split()}
-    named = (hit.entry for word in words for hit in parts_of(word).hits)
+    return any(_is_a_width(word) for hit in hits for word in hit.phrase.split())
+
+
+@lru_cache(maxsize=4096)
+def _is_a_width(word: str) -> bool:
+    named = (hit.entry for hit in parts_of(word).hits)
     return any("garment" in entry.parts for entry in named if entry is not None)
 
 

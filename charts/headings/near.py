@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from functools import cache, lru_cache
 from typing import Final
 
@@ -91,15 +91,17 @@ def _known_headings() -> tuple[str, ...]:
     )
 
 
-@cache
-def _measures_about(letters: int, slips: int) -> tuple[str, ...]:
+def _measures_about(letters: int, slips: int) -> list[str]:
     """The names of measures that so few slips could make a word of so many letters of."""
-    return tuple(
-        phrase
-        for phrase, entry in entries().items()
-        if abs(len(phrase) - letters) <= slips
-        and any(
-            one.role is Role.MEASURE and one.dimension is not Dimension.OTHER
-            for one in entry.columns
-        )
-    )
+    lengths = range(letters - slips, letters + slips + 1)
+    return [phrase for length in lengths for phrase in _measures_by_length().get(length, ())]
+
+
+@cache
+def _measures_by_length() -> Mapping[int, Sequence[str]]:
+    found: dict[int, list[str]] = {}
+    for phrase, entry in entries().items():
+        named = {one.dimension for one in entry.columns if one.role is Role.MEASURE}
+        if named - {Dimension.OTHER}:
+            found.setdefault(len(phrase), []).append(phrase)
+    return found

@@ -12,7 +12,15 @@ from charts.headings.pointers import without_pointers
 from charts.headings.reading import Role
 from charts.headings.short import written_out
 from charts.headings.ways import with_known_ways
-from charts.headings.words import LONGEST_PHRASE, Entry, as_printed, bare_letters, entries, glued
+from charts.headings.words import (
+    LONGEST_PHRASE,
+    Entry,
+    as_printed,
+    bare_letters,
+    entries,
+    glued,
+    longest_from,
+)
 from charts.quantities import Unit
 from charts.unit_words import named_units
 from charts.vocabulary import SPACELESS, normal
@@ -89,7 +97,8 @@ def hits_of(words: str, *, only_bands: bool = False) -> list[Hit]:
     rest = [piece for word in words.split() for piece in _apart(word)]
     found: list[Hit] = []
     while rest:
-        for count in range(min(LONGEST_PHRASE, len(rest)), 0, -1):
+        longest = min(LONGEST_PHRASE, len(rest), longest_from().get(rest[0], 1))
+        for count in range(longest, 0, -1):
             phrase = " ".join(rest[:count])
             entry = entries().get(phrase)
             if entry is not None and only_bands and not entry.bands and not _measures(entry, count):

@@ -6,7 +6,7 @@ They are made whole only where everything they could stand for is the same colum
 from __future__ import annotations
 
 import re
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from functools import cache, lru_cache
 from typing import Final
 
@@ -39,8 +39,9 @@ def written_out(text: str) -> str | None:
     cut = [token for token in tokens if token.endswith(".") and not token[:-1].isdecimal()]
     if not cut or names_a_file(text):
         return None
-    alike = _phrases().get(tokens[0][0], ())
-    found = [phrase for phrase, words in alike if _stands_for(tokens, words)]
+    kept = [token for token in tokens if token not in _LEFT_OUT]
+    alike = _phrases().get((tokens[0][0], len(kept)), ())
+    found = [phrase for phrase, words in alike if _stands_for(kept, words)]
     found = [phrase for phrase in found if not _is_further(entries()[phrase])] or found
     meant = {_columns(entries()[phrase]) for phrase in found}
     return min(found, key=len) if len(meant) == 1 else None
@@ -48,13 +49,9 @@ def written_out(text: str) -> str | None:
 
 def _stands_for(tokens: Sequence[str], words: Sequence[str]) -> bool:
     """Whether each token is a word or the beginning of one, in their order."""
-    rest = [word for word in words if word not in _LEFT_OUT]
-    kept = [token for token in tokens if token not in _LEFT_OUT]
-    if len(rest) != len(kept):
-        return False
     return all(
         word.startswith(token[:-1]) if token.endswith(".") else word == token
-        for token, word in zip(kept, rest, strict=True)
+        for token, word in zip(tokens, words, strict=True)
     )
 
 
@@ -63,12 +60,13 @@ def _is_further(entry: Entry) -> bool:
 
 
 @cache
-def _phrases() -> dict[str, tuple[tuple[str, tuple[str, ...]], ...]]:
-    """The phrases with their words, by their first letter."""
-    found: dict[str, list[tuple[str, tuple[str, ...]]]] = {}
+def _phrases() -> Mapping[tuple[str, int], Sequence[tuple[str, Sequence[str]]]]:
+    """The phrases with the words that are not left out, by first letter and number of words."""
+    found: dict[tuple[str, int], list[tuple[str, Sequence[str]]]] = {}
     for phrase, words in _named():
-        found.setdefault(phrase[0], []).append((phrase, words))
-    return {letter: tuple(pairs) for letter, pairs in found.items()}
+        kept = [word for word in words if word not in _LEFT_OUT]
+        found.setdefault((phrase[0], len(kept)), []).append((phrase, kept))
+    return found
 
 
 def _named() -> Iterator[tuple[str, tuple[str, ...]]]:

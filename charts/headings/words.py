@@ -154,6 +154,17 @@ def as_printed(text: str) -> str:
 
 
 @cache
+def longest_from() -> Mapping[str, int]:
+    """How many words the longest phrase has that begins with a word."""
+    found: dict[str, int] = {}
+    for phrase in entries():
+        words = phrase.split()
+        if words:
+            found[words[0]] = max(found.get(words[0], 1), len(words))
+    return found
+
+
+@cache
 def glued() -> Mapping[str, str]:
     """Phrases of columns by their bare letters: "brust umfang" and "Rueckenlänge" are found so."""
     return {

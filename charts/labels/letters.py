@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from functools import lru_cache
 from typing import Final, NamedTuple
 
 from charts.labels.reading import ADULT, CHILD, YOUTH, LabelKind, SizeLabel, order_of
@@ -37,6 +38,7 @@ class Letters(NamedTuple):
     doubtful: str | None = None
 
 
+@lru_cache(maxsize=16384)
 def letters_label(text: str) -> SizeLabel | None:
     """The label by letters that ``text`` is, with who wears it and its length; or None."""
     if text in _UNITS_OF_SPEECH:
@@ -81,6 +83,7 @@ def _apart(text: str) -> tuple[str, float, str | None]:
     return re.sub(r" {2,}", " ", rest), rank, length
 
 
+@lru_cache(maxsize=16384)
 def _letters(folded: str) -> Letters | None:
     """One size: s, xs, 2xl, x-small, xx/large, extra extra large, klein, gg."""
     if folded in foreign_letters():

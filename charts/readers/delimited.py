@@ -12,6 +12,7 @@ import re
 from collections import Counter
 from collections.abc import Sequence
 from dataclasses import dataclass
+from functools import lru_cache
 from itertools import pairwise
 from typing import Final, Literal
 
@@ -80,6 +81,7 @@ def parsed_rows(text: str, separator: str) -> list[Row]:
     return rows
 
 
+@lru_cache(maxsize=2)  # asked by two readers when they claim a text, and when one opens it
 def separator_of(text: str) -> str | None:
     """The separator that gives the most even rows; None when none does."""
     said = _SEP_LINE.match(text)
