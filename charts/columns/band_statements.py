@@ -32,7 +32,9 @@ _NOT: Final = re.compile(
 )
 _BIDS: Final = re.compile(
     r"\b(?:siz(?:e|es|ing) (?:up|down|smaller|larger|bigger)|should|(?:choose|order) (?:one|a)"
-    r"|(?:go|run)(?:es|s)? (?:up|down|small|large|true)|wears?|wearing|also|looking for|only in"
+    r"|(?:go|run)(?:es|s)? (?:up|down|small|large|true)|wears|wearing|also|looking for|only in"
+    r"|wear (?:an?|the|one|two|it|them|this|these|their|your|under|over|with|size [\dXSML]+|\d+"
+    r"|X*[SML])"
     r"|(?:misst|wie|wo|sollte|muss|kann|hur|mäter|tar|bör|ska|hvordan|sådan|måler|skal) man"
     r"|man (?:misst|sollte|muss|kann|mäter|tar|bör|ska|måler|tager|skal)"
     r"|back to (?!school)|next page|on request"
