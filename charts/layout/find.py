@@ -207,6 +207,8 @@ def _with_rows_above(search: _Search, view: View, alone: Frame) -> Frame | None:
         waits = rows is search.pending
         if not rows or (not waits and _reaches_beyond(view, rows)):
             continue
+        if not waits and search.pending and _fully_headed(view, search.pending[-1]):
+            break
         together = framed(view.with_rows((*rows, *view.rows)))
         if not together.complete:
             continue
@@ -216,6 +218,16 @@ def _with_rows_above(search: _Search, view: View, alone: Frame) -> Frame | None:
         if named_above(alone, together, rows, before, search.titles):
             return together
     return None
+
+
+def _fully_headed(view: View, row: int) -> bool:
+    """Whether each column of the run has another word in a row above: ``UK | EU | US``.
+
+    That row heads the run, whether it can be understood or not; no other headings hold for it.
+    """
+    over = {column: cell.text for column, cell in view.sheet.row(row)}
+    used = {at.column for n in range(view.height) for at in view.row(n) if at is not None}
+    return used <= set(over) and len(set(over.values())) == len(over) > 1
 
 
 def _reaches_beyond(view: View, rows: tuple[int, ...]) -> bool:

@@ -60,13 +60,38 @@ def named_above(
     who wears its sizes. ``titles`` stand between the two.
     """
     own, above = _naming(alone), _naming(together)
-    if own is None or above is None or not together.complete or not above.heads:
+    if own is None or above is None or not together.complete:
         return False
-    named = {at.row for at in above.heads} <= set(rows) and _heads_sizes(above.heading)
-    if not named or not _only_measures(own):
+    parted = any(at.row > min(rows) for at in titles)
+    if before is None and not parted and _names_again(own, above, rows):
+        return True
+    if not _only_measures(own):
+        return False
+    if before is None and not above.heads and _sure_names(above, rows):
+        return True
+    if not above.heads or not _over(above.heads, rows) or not _heads_sizes(above.heading):
         return False
     known = before is None or _repeats(own) or _measured_in(before, own)
     return known or measured_under_sizes(own, above, titles)
+
+
+def _over(heads: Collection[At], rows: Collection[int]) -> bool:
+    return {at.row for at in heads} <= set(rows)
+
+
+def _sure_names(field: Field, rows: Collection[int]) -> bool:
+    """Whether names that are no figures stand in ``rows``: ``| S | M``, behind a blank corner."""
+    cells = [at for cell in field.cells for at in cell]
+    return _over(cells, rows) and all(look(at.text).sure_label for at in cells)
+
+
+def _names_again(own: Field, above: Field, rows: Collection[int]) -> bool:
+    """``EU size | 44 | 46`` over ``INT size | S | M``, which a blank row parts: two names each."""
+    if len(rows) > 1 or not above.heads or not _over(above.heads, rows):
+        return False
+    words = all(one.heads and _heads_sizes(one.heading) for one in (own, above))
+    columns = [[at.column for cell in one.cells for at in cell] for one in (own, above)]
+    return words and columns[0] == columns[1]
 
 
 def _heads_sizes(heading: HeadingReading) -> bool:

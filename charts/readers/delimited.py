@@ -17,6 +17,7 @@ from itertools import pairwise
 from typing import Final, Literal
 
 from charts.findings import FindingLog
+from charts.readers.captured.marks import is_drawn
 from charts.readers.captured.values import is_value
 from charts.readers.plain_text import tidy
 from charts.readers.source import (
@@ -285,6 +286,7 @@ def _cells(rows: Sequence[Row]) -> dict[tuple[int, int], Cell]:
     cells = {
         (number, column): Cell(shown)
         for number, row in enumerate(rows)
+        if not is_drawn(row.fields)
         for column, field in enumerate(row.fields)
         if (shown := tidy(field))
     }

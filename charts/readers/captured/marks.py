@@ -19,6 +19,8 @@ _FRAME: Final = str.maketrans(
 _LONE_BULLET: Final = re.compile(r"^[ \t]*[•▪◦●○·*‣–-][ \t]*$(?=\r?\n[^\n]{30})", re.MULTILINE)
 """The sign of a list on a line of its own, before a line too long to be a cell."""
 _DRAWN: Final = re.compile(r"[│┃║]")
+_STROKES: Final = frozenset("-=_+:|")
+_STROKE: Final = ("---", "===", "___")
 
 
 def without_marks(text: str) -> str:
@@ -29,6 +31,12 @@ def without_marks(text: str) -> str:
     if ">" not in text or "<" in text:
         return text
     return "\n".join(_unquoted(text.split("\n")))
+
+
+def is_drawn(fields: Sequence[str]) -> bool:
+    """Whether a row is a line of the box around the cells, ``+-----+----+``, and holds none."""
+    drawn = [text for field in fields if (text := field.strip())]
+    return all(_STROKES.issuperset(one) and any(map(one.count, _STROKE)) for one in drawn)
 
 
 def _unquoted(lines: Sequence[str]) -> Iterator[str]:

@@ -35,6 +35,7 @@ _FEWEST_ALONE: Final = 3
 _MOST_WORDS: Final = 12
 _SIGNS: Final = " <>≤≥~±(\"'"
 _INCHES: Final = '"”″’′'
+_JOINTS: Final = " :="
 
 Words = tuple[str, ...]
 
@@ -253,7 +254,7 @@ def _shared(cells: Sequence[Words]) -> int:
 
 
 def _split(cells: Sequence[Words], count: int) -> _Column:
-    name = " ".join(cells[0][:count])
+    name = " ".join(cells[0][:count]).rstrip(_JOINTS)  # "S: 84" says S of 84
     return _Column(name, tuple(" ".join(words[count:]) for words in cells))
 
 

@@ -26,6 +26,7 @@ from charts.readers.captured.glued import glued_table
 from charts.readers.captured.glued_ranges import glued_ranges_table
 from charts.readers.captured.glued_rows import glued_rows_table
 from charts.readers.captured.gutters import gutter_table
+from charts.readers.captured.heads_apart import heads_apart
 from charts.readers.captured.labels_last import labels_last_table
 from charts.readers.captured.lines import Line, LineTable, narrowed
 from charts.readers.captured.listed import listed_table
@@ -219,6 +220,7 @@ def laid_out(lines: Sequence[Line]) -> LineSheet:
                 sheet.glued.append(line.number)
             at += 1
             continue
+        _head(sheet, lines[:at], table)
         strayed = table.inferred or (sheet.ends_in_size and is_cell_a_line(table))
         for row in table.rows:
             sheet.add_row([(cell.text, cell.line) for cell in row], row[-1].line)
@@ -233,6 +235,23 @@ def laid_out(lines: Sequence[Line]) -> LineSheet:
             sheet.lossy.append(lossy)
         at += table.used
     return sheet
+
+
+def _head(sheet: LineSheet, before: Sequence[Line], table: LineTable) -> None:
+    """Part the last line above a table into its headings where a blank line stands between."""
+    found = heads_apart(before, table)
+    if found is None or sheet.rows < (back := found[1] + 1):
+        return
+    row, number = sheet.rows - back, before[-back].number
+    if row in sheet.row_widths or sheet.line_of_row[row] != number:
+        return
+    for column, text in enumerate(found[0]):
+        if text:
+            sheet.cells[row, column] = Cell(text)
+            sheet.line_of_cell[row, column] = number
+        else:
+            sheet.cells.pop((row, column), None)
+    sheet.row_widths[row] = len(found[0])
 
 
 def _parted_table(lines: Sequence[Line], first: bool) -> LineTable | None:

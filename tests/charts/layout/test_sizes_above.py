@@ -156,3 +156,30 @@ chest | 22 | 23 | 25""")
         "3-4 years",
         "5-6 years",
     }
+
+
+@pytest.mark.parametrize("sizes", ["S | M | L", "2XL | 3XL | 4XL", "2-3 yrs | 4-5 yrs | 6-7 yrs"])
+@pytest.mark.parametrize("height", ["164-170 | 170-176 | 176-182", "164 | 170 | 176"])
+def test_a_blank_row_below_the_sizes_does_not_make_the_heights_names(
+    sizes: str, height: str
+) -> None:
+    reading = table(f" | {sizes}\n\nHeight (cm) | {height}\nChest (cm) | 84-92 | 92-100 | 100-108")
+    labels = sizes.split(" | ")
+    assert [one.label for one in reading.charts[0].sizes] == labels
+    assert values(reading)[f"{labels[0]} chest"] == (84, 92)
+
+
+def test_two_names_that_a_blank_row_parts_are_names_of_the_same_sizes() -> None:
+    rows = "INT size | S | M | L\nChest (cm) | 84-92 | 92-100 | 100-108"
+    parted, close = (table(f"EU size | 44 | 48 | 52\n{gap}{rows}") for gap in ("\n", ""))
+    assert values(parted) == values(close)
+    assert [size.also for size in parted.charts[0].sizes] == [
+        size.also for size in close.charts[0].sizes
+    ]
+
+
+def test_a_row_of_words_over_each_column_leaves_no_room_for_other_headings() -> None:
+    gloves = "Gloves\nSize | Hand girth (mm) | Hand length (mm)\n8 | 203 | 182\n9 | 229 | 192\n"
+    reading = table(f"{gloves}\nFootwear\nUK | EU | US\n\n7 | 41 | 8\n8 | 42 | 9\n9 | 43 | 10")
+    unasked = {value.published for value in ranges(reading) if not value.findings}
+    assert unasked == {"203", "182", "229", "192"}

@@ -40,6 +40,16 @@ def test_sizes_with_a_figure_each_stand_behind_the_measures(sizes: tuple[str, ..
     assert not questions(reading)
 
 
+@pytest.mark.parametrize("joint", [": ", " = ", " : "])
+def test_the_joint_between_a_size_and_its_figure_is_no_part_of_the_name(joint: str) -> None:
+    chest = f"Chest (cm): S{joint}86-90; M{joint}91-95; L{joint}96-100"
+    assert rows(f"{chest}\nHip (cm): S{joint}90-94; M{joint}95-99; L{joint}100-104\n") == [
+        ["", "S", "M", "L"],
+        ["Chest (cm)", "86-90", "91-95", "96-100"],
+        ["Hip (cm)", "90-94", "95-99", "100-104"],
+    ]
+
+
 def test_ages_with_their_words_are_sizes_too() -> None:
     chest = "Contorno pecho: 2 años 53, 3 años 55, 4 años 57\n"
     text = f"{chest}Estatura: 2 años 91, 3 años 97, 4 años 103\n"

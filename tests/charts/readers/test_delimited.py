@@ -25,6 +25,13 @@ def test_the_separator_is_the_one_that_gives_even_rows(separator: str) -> None:
     assert found.place(2, 1) == "B3"
 
 
+def test_the_lines_of_a_drawn_box_are_no_cells() -> None:
+    rule = "+------+------------+------------+"
+    text = f"{rule}\n| | S | M |\n{rule}\n| Chest (cm) | 86-91 | 92-97 |\n{rule}\n"
+    assert read(text).rows() == [["", "", "S", "M"], ["", "Chest (cm)", "86-91", "92-97"]]
+    assert read("Size;Chest\nS;86-91\nM;---\n").rows()[2] == ["M", "---"]
+
+
 def test_a_decimal_comma_separates_nothing() -> None:
     text = "Größe;Brust;Rücken\nS;84,5-88,5;39,5\nM;88,5-92,5;41,0\n"
     assert read(text).rows()[1] == ["S", "84,5-88,5", "39,5"]
