@@ -57,7 +57,7 @@ def likeliest(
         half = bool(shares[unit]) and min(shares[unit]) >= _PART
         equal = sum(shares[unit]) > best - _EQUAL or (unit is said and half)
         return (
-            not _too_long_in(unit, bare),
+            not _all_too_long(unit, bare),
             equal,
             unit is said or (said is None and imperial and unit in {Unit.IN, Unit.LB}),
         )
@@ -65,6 +65,20 @@ def likeliest(
     first = max(tried, key=rank)
     rest = sorted((one for one in tried if one is not first), key=lambda one: -sum(shares[one]))
     return first, [one for one in rest if _WHOLE in shares[one]] or rest[:1]
+
+
+def too_long_in(column: Column, unit: Unit) -> bool:
+    """Whether a measure without limits of its own would be longer in ``unit`` than anything worn.
+
+    ``Length 72`` beside a rider's ``1.68 m`` is in no metres. One figure alone may be a slip.
+    """
+    if column.dimension is not Dimension.OTHER or FAMILY[unit] is not Family.LENGTH:
+        return False
+    if column.nameless:
+        return False
+    most = _GARMENT_LENGTH_CM[1] if kind_of(column) == "garment_length" else LONGEST_CM
+    figures = _bare(column)
+    return 2 * sum(canonical(value, unit) > most for value in figures) > len(figures)
 
 
 def _suits(column: Column, unit: Unit) -> Decimal:
@@ -107,7 +121,7 @@ def _share(column: Column, limits: Limits | None) -> Decimal:
     return Decimal(sum(limits[0] <= one <= limits[1] for one in figures)) / len(figures)
 
 
-def _too_long_in(unit: Unit, bare: Sequence[Column]) -> bool:
+def _all_too_long(unit: Unit, bare: Sequence[Column]) -> bool:
     """Whether named lengths would be longer than anything on a person: 150 in of arm span.
 
     One figure alone may be a slip.

@@ -24,7 +24,7 @@ _BACKS: Final = frozenset(
 )
 _LENGTH: Final = (
     r"length|lange\b|longueur|lengte|lunghezza|\blargo\b|comprimento|dlugosc|delka|leng?de?\b"
-    r"|langd|衣[长長]|着丈|总长|總長|длина"
+    r"|langd|lungime|衣[长長]|着丈|总长|總長|длина"
 )
 _KINDS: Final = (
     (

@@ -15,7 +15,7 @@ from charts.columns.fitting import printed_figures
 from charts.columns.halves_in_unit import halves_in_unit
 from charts.columns.heights_in_feet import inches_of_heights_alone
 from charts.columns.lengths_beside import refuted_by_girths
-from charts.columns.likely_units import likeliest
+from charts.columns.likely_units import likeliest, too_long_in
 from charts.columns.meaning import Column
 from charts.columns.scale import said_at_large
 from charts.columns.unit_switch import of_system, without_switched_units
@@ -96,6 +96,8 @@ def _said(column: Column, around: Surroundings) -> Column:
 
 def _can_be(column: Column, unit: Unit) -> bool:
     """Whether the figures can be in ``unit``, those of a garment's width as halves too."""
+    if too_long_in(column, unit):
+        return False
     if suits(column, unit) or _only_unit(column, unit):
         return True
     wide = column.garment_sign or column.basis is Basis.FLAT
@@ -172,7 +174,7 @@ def _extended(
             (unit,) = units
             if unit is Unit.IN and inches_of_heights_alone(all_columns):
                 return column
-            if unit is not None and suits(column, unit):
+            if unit is not None and suits(column, unit) and not too_long_in(column, unit):
                 doubted = refuted_by_girths(column, unit, all_columns, around)
                 return doubted or _extend(column, unit, around)
     return column

@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 
 from charts.quantities import Unit
-from tests.charts.read_text import asked_at, ranges, table, values
+from tests.charts.read_text import asked_at, questions, ranges, table, values
 
 
 def units_of(text: str) -> set[Unit | None]:
@@ -89,3 +89,21 @@ def test_two_columns_of_one_name_are_no_two_units_where_their_figures_are_far_ap
     )
     reading = table(text)
     assert "units-disagree" not in {one.code for one in reading.findings}
+
+
+@pytest.mark.parametrize("height", ["1.60 m", "5'4\""])
+def test_no_garment_is_as_long_as_the_unit_of_a_height_would_make_it(height: str) -> None:
+    reading = table(f"Size | Height | Length\nS | {height} | 70\nM | 1.68 m | 72\nL | 1.75 m | 74")
+    lengths = [one for one in ranges(reading) if one.heading == "Length"]
+    assert [one.value for one in lengths] == [70, 72, 74]
+    assert {"C2", "C3", "C4"} <= set(asked_at(reading, "unit-missing"))
+
+
+def test_a_length_in_the_inches_of_the_girths_beside_it_is_not_asked_about() -> None:
+    reading = table("Size | Chest (in) | Length\nS | 36 | 27\nM | 38 | 28\nL | 40 | 60")
+    assert questions(reading) == []
+
+
+def test_a_length_too_long_for_the_inches_of_the_girths_beside_it_is() -> None:
+    reading = table("Size | Chest (in) | Length\nS | 36 | 70\nM | 38 | 72\nL | 40 | 74")
+    assert asked_at(reading, "unit-missing") == ["C2", "C3", "C4"]
