@@ -20,6 +20,8 @@ _LESS_BY: Final = (
     (Dimension.HEIGHT, Dimension.CHEST, Decimal("1.15"), Decimal(0)),
     (Dimension.HEIGHT, Dimension.WAIST, Decimal("1.15"), Decimal(0)),
     (Dimension.HEIGHT, Dimension.HIP, Decimal("1.1"), Decimal(0)),
+    (Dimension.HEIGHT, Dimension.ARM_LENGTH, Decimal("1.8"), Decimal(0)),
+    (Dimension.HEIGHT, Dimension.INSEAM, Decimal("1.9"), Decimal(0)),
     (Dimension.CHEST, Dimension.NECK, Decimal("1.5"), Decimal(0)),
     (Dimension.CHEST, Dimension.INSEAM, Decimal(1), Decimal(0)),
     (Dimension.HIP, Dimension.INSEAM, Decimal(1), Decimal(-8)),

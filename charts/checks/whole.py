@@ -13,6 +13,7 @@ from charts.checks.blocks import slipped_rows, turned_blocks
 from charts.checks.doubt import Column, Doubt, applied, columns
 from charts.checks.equal_girths import equal_girths
 from charts.checks.given_twice import given_twice
+from charts.checks.growth import out_of_growth
 from charts.checks.label_order import label_order
 from charts.checks.order import order
 from charts.checks.proportions import out_of_proportion
@@ -29,6 +30,7 @@ BLOCKS: Final[tuple[Check, ...]] = (
     slipped_rows,
     turned_blocks,
     out_of_proportion,
+    out_of_growth,
     equal_girths,
     given_twice,
 )
@@ -71,9 +73,13 @@ def checked(chart: Chart, log: FindingLog) -> Chart:
     unsure = frozenset(
         one.id for one in log.findings if one.code in _WHAT_IT_IS and one.id in asked
     )
-    sure = [column for column in read if not _asked_throughout(column, unsure)]
+    shifted = frozenset(one.id for one in log.findings if one.code == "columns-shifted") & asked
+    seen: dict[Check, list[Column]] = {
+        out_of_proportion: [one for one in read if not _asked_throughout(one, unsure)],
+        out_of_growth: [one for one in read if not _asked_throughout(one, shifted)],
+    }
     for check in BLOCKS:
-        blocks = _new(check(chart, sure if check is out_of_proportion else read), found)
+        blocks = _new(check(chart, seen.get(check, read)), found)
         found += [doubt for doubt in blocks if not _said(chart, doubt, log)]
     spoilt = {spot for doubt in found for spot in doubt.spots}
     rest = [column for column in read if not spoilt.intersection(column.spots)]

@@ -12,6 +12,7 @@ from decimal import Decimal
 from itertools import product
 from typing import Final
 
+from charts.columns.fitting import printed_figures
 from charts.columns.girths_beside import (
     in_canonical_by_line,
     known_shares,
@@ -39,6 +40,9 @@ _STRAYS: Final = 5
 _TALL_CM: Final = (Decimal(140), Decimal(205))
 _HEIGHT_OVER_GIRTH: Final = (Decimal("1.5"), Decimal("2.6"))
 """What is believed of heights whose heading is another's; a baby's is less."""
+_NO_METRES: Final = Decimal(3)
+_NO_INCHES: Final = Decimal(30)
+"""Between these a figure is nobody's height, in whichever unit (as the plausible ranges)."""
 _CM_IN_M: Final = Decimal(100)
 
 
@@ -78,7 +82,7 @@ def _partners(odd: Column, columns: Sequence[Column]) -> list[int]:
     beside = [
         (number, one)
         for number, one in enumerate(columns)
-        if one is not odd and one.band == odd.band and (alone or _too_short(odd, one))
+        if one is not odd and one.band == odd.band and (alone or _too_small_beside(odd, one))
     ]
     if not beside or not _whole(odd):
         return []
@@ -122,9 +126,14 @@ def _as(column: Column, dimension: Dimension, units: tuple[Unit, ...]) -> Iterat
 
 
 def _misfits(column: Column) -> bool:
-    """Whether figures are too large for a measure of anybody, or weights are like heights."""
+    """Whether figures are too large for a measure of anybody, or weights are like heights.
+
+    So are cells that print a unit of something else.
+    """
     if like_heights(column):
         return len(column.field.cells) >= _FEWEST
+    if _of_another_family(column):
+        return True
     figures = in_canonical_by_line(column)
     limits = _limits(column.dimension, column)
     if limits is None or not figures:
@@ -132,6 +141,25 @@ def _misfits(column: Column) -> bool:
     beyond = sum(one > limits[1] for one in figures.values())
     tall = all(_within(one, _TALL_CM) for one in figures.values())
     return beyond >= (1 if tall else _FEWEST)
+
+
+def _too_small_beside(column: Column, other: Column) -> bool:
+    """Whether heights are less than a girth beside them, or beside weights nobody's in any unit."""
+    if other.dimension is not Dimension.WEIGHT:
+        return _too_short(column, other)
+    if Dimension.HEIGHT not in _readings(column):
+        return False
+    figures = [value for value, own in printed_figures(column.field) if own is not Unit.FT]
+    return sum(_NO_METRES < value < _NO_INCHES for value in figures) >= _FEWEST
+
+
+def _of_another_family(column: Column) -> bool:
+    """Whether every cell prints a unit that measures no ``Sleeve``: ``47-52 kg``."""
+    if column.dimension not in _WITH_LIMITS:
+        return False
+    units = [own for _, own in printed_figures(column.field)]
+    other = [own is not None and FAMILY[own] is not family_of(column.dimension) for own in units]
+    return len(other) >= _FEWEST and all(other)
 
 
 def _too_short(column: Column, girth: Column) -> bool:

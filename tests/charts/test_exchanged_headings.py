@@ -33,6 +33,17 @@ EXCHANGED = {
         S | 50-62 | 162-170
         M | 62-78 | 170-176
         """,
+    "children's heights and weights": """
+        Size | Weight (kg) | Height (cm)
+        2-3 years | 87-99 | 12-15
+        4-5 years | 99-111 | 15-18
+        6-7 years | 111-123 | 18-23
+        """,
+    "cells with a unit that measures something else": """
+        Size | Weight | Sleeve
+        S | 22 | 57-67 kg
+        M | 23 | 67-77 kg
+        """,
     "sleeves and shoulders": """
         Size | Sleeve (cm) | Shoulder (cm)
         S | 44 | 85

@@ -27,6 +27,16 @@ EXCHANGED = {
         S | 74 | 89-93
         M | 79 | 94-98
         """,
+    "a sleeve as long as a child's hip is wide": """
+        Size | Height (cm) | Sleeve (cm)
+        110 | 108-112 | 63
+        122 | 118-122 | 68
+        """,
+    "an inside leg as long as a hip is wide": """
+        Size | Height (cm) | Inseam (cm)
+        S | 160-166 | 92
+        M | 168-174 | 97
+        """,
     "chest and waist of children": """
         Size | Chest (cm) | Waist (cm)
         104 | 54-55 | 57-58
