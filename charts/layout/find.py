@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 from dataclasses import dataclass, field, replace
-from itertools import pairwise
+from itertools import islice, pairwise
 from typing import Final
 
 from charts.layout.bands_between import parts_of_bands
@@ -193,6 +193,8 @@ def _take_run(search: _Search, view: View) -> None:
         _add(search, alone)
     elif not alone.valued or only_sizes(view):
         search.pending = view.rows
+        if _holds_figures(view):
+            search.over_unread = len(search.titles)
         _texts(search, view)
     else:
         search.over_unread = len(search.titles)
@@ -262,6 +264,10 @@ def _continue(search: _Search, together: Frame, view: View) -> None:
 
 def _add(search: _Search, frame: Frame) -> None:
     search.frames.append(frame)
+    if _is_parted_from_titles(search, frame):
+        # What stands above figures that made no table names them, and not what comes after.
+        search.loose += search.titles[: search.over_unread]
+        search.titles = search.titles[search.over_unread :]
     table = frame.table(tuple(search.titles), ())
     if search.tables and _under_one_name(search):
         above = search.tables[-1]
@@ -269,6 +275,19 @@ def _add(search: _Search, frame: Frame) -> None:
     search.tables.append(table)
     search.titles, search.over_unread = [], 0
     search.pending = ()
+
+
+def _is_parted_from_titles(search: _Search, frame: Frame) -> bool:
+    """Whether rows that made no table, and a title of its own, stand above a table."""
+    waiting = set(search.pending) & set(frame.view.rows)
+    return 0 < search.over_unread < len(search.titles) and not waiting
+
+
+def _holds_figures(view: View) -> bool:
+    """Whether half of the cells behind the first column have figures: rows that nobody reads."""
+    rows = (view.row(row) for row in range(view.height))
+    cells = [at for row in rows for at in islice(row, 1, None) if at is not None]
+    return 0 < len(cells) <= 2 * sum(any(map(str.isdigit, at.text)) for at in cells)
 
 
 def _under_one_name(search: _Search) -> bool:

@@ -17,6 +17,7 @@ from charts.findings import FindingLog
 from charts.readers.captured.bars import is_rule
 from charts.readers.captured.lines import numbered
 from charts.readers.captured.values import is_value
+from charts.readers.html_lines import sheet_of_words
 from charts.readers.html_tables import said_in_comment
 from charts.readers.markdown_blocks import (
     MOST_LINES_OF_BLOCK,
@@ -69,7 +70,8 @@ def _claims(source: Source) -> Claim:
 def _open(source: Source, log: FindingLog) -> tuple[Sheet, ...]:
     text = source.opened_text(log)
     lines = [line.text for line in numbered(text)]
-    sheets = sheets_of(with_word_tables(list(_outline(lines))))
+    outline = list(_outline(lines))
+    sheets = sheets_of(with_word_tables(outline)) or sheet_of_words(outline, source.name, log)
     if not sheets:
         log.add("no-table", source.name, name=source.name)
     return sheets

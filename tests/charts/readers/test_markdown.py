@@ -75,6 +75,13 @@ def test_markdown_without_a_chart_asks() -> None:
     assert read("# Vests\n\nAsk us.\n", "a.md").codes == ["no-table"]
 
 
+def test_lines_are_a_table_where_markdown_has_none() -> None:
+    text = "Vest sizes\nSize | Chest |\nS | 34 inch |\nM | 36 inch |\nL | 38 inch |\n"
+    found = read(text, "a.md")
+    assert rows_of(found.sheet)[-3:] == [["S", "34 inch"], ["M", "36 inch"], ["L", "38 inch"]]
+    assert found.codes == []
+
+
 def test_bars_without_a_rule_below_the_head_are_a_table() -> None:
     sheet = read(
         "# Vest\n\n| Size | S | M |\n| Chest (cm) | 86 | 92 |\n\nLaid flat.\n", "a.md"
