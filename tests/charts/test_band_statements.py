@@ -15,7 +15,8 @@ ABOVE = """Women: size down; Ladies please order one size smaller; Men should ch
     Mulheres: um tamanho abaixo; Damer: välj en storlek mindre; Damer: vælg en størrelse mindre;
     Kobiety: o rozmiar mniejszy; Ženy: o číslo menší; Also for women; Auch für Damen;
     Women wear one size smaller;
-    Women usually wear S; Women wear size 8; Size S = women's 8-10; So misst man richtig; Hur man mäter; Sådan måler man;
+    Women usually wear S; Women wear size 8; Size S = women's 8-10;
+    So misst man richtig; Hur man mäter; Sådan måler man;
     Ce tableau donne les; La fiche de l'atelier donne des mesures en cm"""
 BELOW = """Men's only in black; See men's chart; Siehe Herren; Also available: men's cut;
     Except men's sizes; Voir le guide homme; Ver tabla de hombre; Keep away from children;
