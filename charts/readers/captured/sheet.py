@@ -10,6 +10,7 @@ from typing import Final
 from charts.readers.captured.arranged import arranged_rows, arranged_table
 from charts.readers.captured.arranging.tables import is_cell_a_line, is_counted_out
 from charts.readers.captured.banded_columns import banded_column_table
+from charts.readers.captured.bar_opened import bar_opened_table
 from charts.readers.captured.bar_runs import bar_run_table
 from charts.readers.captured.bars import bar_ended_table, barred_table, separated_table
 from charts.readers.captured.blocks import block_table
@@ -124,6 +125,7 @@ _FINDERS: Final[tuple[Callable[[Sequence[Line]], LineTable | None], ...]] = (
     clauses_table,
     barred_table,
     bar_run_table,
+    bar_opened_table,
     labels_last_table,
     bar_ended_table,
     separated_table,
