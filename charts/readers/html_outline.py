@@ -147,7 +147,7 @@ class _Walk:
     def _aside(self, element: _Element, *, comment: bool) -> None:
         if comment and (words := said_in_comment(element.text)):
             self._flush()
-            self._add(Entry(Part.WORDS, words, hidden=bool(self._hidden)))
+            self._add(Entry(Part.WORDS, words, hidden=bool(self._hidden), announces=True))
         self._inline.add(element.tail, element.getparent(), linked=self._links > 0)
 
     def _flush(self) -> None:

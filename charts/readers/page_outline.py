@@ -60,6 +60,7 @@ class Entry:
 
     ``within`` are the parts of the page that it stands in, from the outermost, each of which holds
     a table. ``block`` is the same for lines of one paragraph, 0 where a reader knows none.
+    ``announces`` marks a comment in the source: it stands before what it names.
     """
 
     part: Part
@@ -69,6 +70,7 @@ class Entry:
     table: PageTable | None = None
     within: tuple[int, ...] = ()
     block: int = 0
+    announces: bool = False
 
     def speaks_of(self, table: Entry) -> bool:
         """Whether a table stands in the part of the page to which a sentence belongs."""
@@ -131,7 +133,8 @@ def sheets_of(entries: Sequence[Entry]) -> tuple[Sheet, ...]:
                 if unused and entry.level < SET_OFF:
                     sections[-1].words += ended.words  # no part of the page of its own
                 above = [*(ended.words if unused and entry.level == SET_OFF else names), *above]
-            sections.append(_Section(entry.level, [*above, entry]))
+            own = _announced(entries, at, spoken_for) if found else []
+            sections.append(_Section(entry.level, [*above, *own, entry]))
         elif entry.part is Part.WORDS and at >= spoken_for:
             sections[-1].words.append(entry)
         elif entry.table is not None:
@@ -142,6 +145,12 @@ def sheets_of(entries: Sequence[Entry]) -> tuple[Sheet, ...]:
             after = entries[at + 1 : spoken_for][:_MOST_WORDS]
             found.append(_sheet(entry, entry.table, before, after, len(found) + 1))
     return tuple(found)
+
+
+def _announced(entries: Sequence[Entry], at: int, start: int) -> list[Entry]:
+    """The comments right before a heading, behind what belongs to the table before it."""
+    own = takewhile(lambda one: one.announces, reversed(entries[start:at]))
+    return [one for one in [*own][::-1] if one.within == entries[at].within]
 
 
 def _sheet(
@@ -166,12 +175,17 @@ def _sheet(
 
 
 def _end_of_notes(entries: Sequence[Entry], start: int, *, in_parts: bool) -> int:
-    """Where the sentences after a table end; a title just before the next one is not among them."""
+    """Where the sentences after a table end; a title just before the next one is not among them.
+
+    Nor is a comment right before a heading, or before the next table.
+    """
     end, table = start, entries[start - 1]
     while end < len(entries) and entries[end].part is Part.WORDS:
         if not entries[end].speaks_of(table):
             return end
         end += 1
+    while start < end < len(entries) and entries[end - 1].announces:
+        end -= 1
     before_table = end < len(entries) and entries[end].part is Part.TABLE
     if not before_table or end == start:
         return end

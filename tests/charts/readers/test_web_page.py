@@ -395,3 +395,13 @@ def test_titles_with_a_year_are_no_sentences_of_sizes() -> None:
     titles = "<h1>Varn - guide des tailles 2027</h1><h2>Guide des tailles 2027</h2>"
     seen = read(page(f"{titles}<table>{CHART}</table>"), "a.html")
     assert [sheet.text(0, 0) for sheet in seen.sheets] == ["Size"]
+
+
+def test_a_comment_between_a_table_and_a_heading_names_what_is_below_the_heading() -> None:
+    body = (
+        f"<h2>Zolmar</h2><table>{CHART}</table><p>in cm</p>"
+        f"<!-- Men --><h2>Tarn</h2><table>{CHART}</table><!-- Women -->"
+    )
+    first, second = read(page(body), "a.html").sheets
+    assert (first.context[1:], first.notes) == (("Zolmar",), ("in cm",))
+    assert (second.context[1:], second.notes) == (("Men", "Tarn"), ("Women",))
