@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import pytest
+
 from charts.dimensions import Role, read_heading
 from charts.schema import Basis
 from tests.charts.read_text import asked_at, questions, ranges, table, values
@@ -74,3 +76,22 @@ def test_beside_a_height_of_its_own_a_nameless_length_is_none() -> None:
     reading = table("\n".join(("Size | Height (cm) | | Weight (kg)", *rows)))
     assert "heading-unknown" in questions(reading)
     assert values(reading)["M height"] == (167, 174)
+
+
+@pytest.mark.parametrize("heading", ["Zolmar", ""])
+def test_an_end_without_another_is_asked_about_with_the_unknown_column_beside_it(
+    heading: str,
+) -> None:
+    rows = "S | 45 | 55 | 84-88\nM | 55 | 65 | 88-92"
+    text = f"Size | {heading} | Max. weight (kg) | Chest (cm)\n{rows}"
+    assert {"C2", "C3"} <= set(asked_at(table(text), "heading-unknown"))
+
+
+def test_an_end_that_is_no_range_with_the_unknown_column_is_not() -> None:
+    text = "Size | Zolmar | Max. weight (kg)\nS | 5 | 55\nM | 6 | 65"
+    assert asked_at(table(text), "heading-unknown") == ["B2", "B3"]
+
+
+def test_two_ends_of_one_measure_are_not() -> None:
+    text = "Size | Zolmar | Max. chest (cm) | Min. chest (cm)\nS | 80 | 88 | 84\nM | 84 | 92 | 88"
+    assert asked_at(table(text), "heading-unknown") == ["B2", "B3"]
