@@ -152,10 +152,30 @@ def _combined(texts: tuple[str, ...]) -> HeadingReading:
     if not named:
         return joined
     merged = _merged(named)
+    if _broken(merged, joined, parts):
+        return with_unit_of(joined, parts)
     # "Back" over "length", "Chest" over "girth": one heading that was broken over two rows.
     if _vague(merged) and joined.role is Role.MEASURE and not _vague(joined):
         merged = replace(joined, unit=merged.unit or joined.unit, band=merged.band or joined.band)
     return with_unit_of(merged, parts)
+
+
+def _broken(
+    merged: HeadingReading, joined: HeadingReading, parts: Sequence[HeadingReading]
+) -> bool:
+    """Whether ``Tour`` over ``de`` over ``poitrine`` is one name that was broken at its blanks.
+
+    A part alone may be an end, "de" from, where the whole is a measure; or only the whole says
+    whose it is: ``To fit`` over ``chest``.
+    """
+    if joined.role is not Role.MEASURE or joined.dimension is None or joined.candidates:
+        return False
+    last = next((part for part in reversed(parts) if part.role is not Role.UNIT), joined)
+    if last.role in _ENDS and last.dimension is None:
+        return False  # "To fit" over "waist" over "from"
+    ends = any(part.role in _ENDS for part in parts)
+    whose = merged.dimension is joined.dimension and merged.basis is Basis.UNKNOWN
+    return ends or (whose and joined.basis is not Basis.UNKNOWN)
 
 
 def _without_places(texts: tuple[str, ...]) -> tuple[str, ...]:

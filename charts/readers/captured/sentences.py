@@ -16,7 +16,7 @@ from charts.dimensions import Role, find_units, read_heading
 from charts.readers.captured.lines import Line, LineCell, LineTable
 from charts.readers.captured.prose import common_head
 from charts.readers.captured.value_runs import is_size, rises
-from charts.readers.captured.values import OPEN_ENDED, is_value, without_limit
+from charts.readers.captured.values import OPEN_ENDED, is_blank, is_value, without_limit
 from charts.size_labels import LabelKind, read_label
 
 _NUMBER: Final = r"\d[\d.,½¼¾]*(?:\s\d/\d{1,2})?"
@@ -24,7 +24,7 @@ _UNIT: Final = (
     r"(?:\s*[\"”″]|\s*(?:cms?|mm|ins?|inch(?:es)?|kgs?|lbs?|zoll|pouces|years|jahre|ans)\b\.?)?"
 )
 _VALUE: Final = re.compile(
-    rf"{_NUMBER}{_UNIT}(?:\s*(?:-|–|—|\bto\b|\band\b|\bbis\b|\bà\b|\ba\b|\btot\b|\btill?\b)\s*"
+    rf"(?:[<>≤≥]=?\s?|[~≈]\s?)?{_NUMBER}{_UNIT}\+?(?:\s*(?:-|–|—|\bto\b|\band\b|\bbis\b|\bà\b|\ba\b|\btot\b|\btill?\b)\s*"
     rf"{_NUMBER}{_UNIT})?",
     re.IGNORECASE,
 )
@@ -32,6 +32,10 @@ _WORD: Final = re.compile(r"[^\W\d_]+(?:-[^\W\d_]+)*")
 _FROM: Final = ("", "from", "von", "de", "desde", "da", "van", "fra", "från", "od")
 _BULLET: Final = re.compile(r"(?:[•▪◦●○·*‣–—-]\s+)?")
 _FEWEST_NUMBERED: Final = 2
+_NAMED_SIZE: Final = re.compile(
+    r"(?=[^:]{0,24}\d)(?P<label>[^\s:=,;|][^:=,;|]{0,24}?)\s*[-–—:=]\s+(?=[^\W\d_]{2})"
+)
+_SIGNED_NAME: Final = re.compile(r"[\s/;,|·•–—-]*(?P<name>[^\W\d_][^:=]*?)\s*[:=]")
 _YEAR: Final = re.compile(r"(?:19|20)\d\d")
 _LONGEST_LINE: Final = 400
 _LONGEST_LABEL: Final = 28
@@ -61,10 +65,33 @@ def sentence_table(lines: Sequence[Line]) -> LineTable | None:
     if heads is None:
         return _numbered_table(same)
     labels, common = heads
-    names = [measure_among(words) for words in (common, *first.words[1:-1])]
+    names = [
+        _between_signs(words) or measure_among(words) for words in (common, *first.words[1:-1])
+    ]
     if any(name is None for name in names):
         return None
-    return _table(same, labels, [name or "" for name in names], (common, *first.words[1:-1]))
+    table = _table(same, labels, [name or "" for name in names], (common, *first.words[1:-1]))
+    return _with_odd_rows(table, lines, (common, *first.words[1:]))
+
+
+def _with_odd_rows(table: LineTable, lines: Sequence[Line], words: Sequence[str]) -> LineTable:
+    """The table with the lines below that say the same around a cell without a figure.
+
+    ``XXL - Bust: >115 / Waist: N/A``; or around figures, where what stands before the first word is
+    no name that is known: ``G3 - Bust: 109-117``.
+    """
+    around = r"\s*(.{1,20}?)\s*".join(map(re.escape, words))
+    same = re.compile(rf"(\S.{{0,{_LONGEST_LABEL - 1}}}?)\s*{around}")
+    rows = list(table.rows)
+    for line in lines[table.used :]:
+        found = same.fullmatch(" ".join(_BULLET.sub("", line.text.strip(), count=1).split()))
+        if found is None or not all(
+            is_value(cell) or is_blank(cell) for cell in found.groups()[1:]
+        ):
+            break
+        label = found[1].strip(" :;,-–—")
+        rows.append([LineCell(text, line.number) for text in (label, *found.groups()[1:])])
+    return LineTable(rows, table.used + len(rows) - len(table.rows))
 
 
 def _cut(line: Line) -> _Sentence | None:
@@ -78,13 +105,24 @@ def _words_and_values(text: str) -> tuple[tuple[str, ...], tuple[str, ...]] | No
     if len(text) > _LONGEST_LINE:
         return None
     text = _BULLET.sub("", text, count=1).rstrip(" ;")
+    label, text = _named_size(text)
     values = [found[0].strip().rstrip(".") for found in _VALUE.finditer(text)]
     words = [" ".join(piece.split()) for piece in _VALUE.split(text)]
+    words[0] = label + words[0]
     if not values or not words[0] or not all(is_value(value) for value in values):
         return None
     if any(_YEAR.fullmatch(value) for value in values):
         return None  # "Guide des tailles 2027" is a title, not a waist
     return tuple(words), tuple(values)
+
+
+def _named_size(text: str) -> tuple[str, str]:
+    """The name of a size that holds a figure, ``3XL - ``, ``M (34) - ``, and what follows it."""
+    found = _NAMED_SIZE.match(text)
+    label = read_label(found["label"]) if found is not None else None
+    if found is None or label is None or label.doubtful is not None:
+        return "", text
+    return found[0], text[found.end() :]
 
 
 def _without_common_end(heads: Sequence[str]) -> tuple[list[str], str] | None:
@@ -100,6 +138,14 @@ def _without_common_end(heads: Sequence[str]) -> tuple[list[str], str] | None:
     if not common or not distinct or any(len(label) > _LONGEST_LABEL for label in labels):
         return None
     return labels, " ".join(split[0][len(split[0]) - common :])
+
+
+def _between_signs(words: str) -> str | None:
+    """The whole of ``/ Sleeve length (cm):`` where it is the name of a measure; else None."""
+    found = _SIGNED_NAME.fullmatch(words)
+    heading = read_heading(found["name"]) if found is not None else None
+    whole = heading is not None and heading.role is Role.MEASURE and not heading.candidates
+    return found["name"] if found is not None and whole else None
 
 
 def measure_among(words: str) -> str | None:

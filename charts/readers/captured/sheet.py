@@ -32,7 +32,7 @@ from charts.readers.captured.labels_last import labels_last_table
 from charts.readers.captured.lines import Line, LineTable, narrowed
 from charts.readers.captured.listed import listed_table
 from charts.readers.captured.listed_across import listed_across_table
-from charts.readers.captured.losses import lossy_line
+from charts.readers.captured.losses import goes_on, lossy_line
 from charts.readers.captured.prose import prose_table
 from charts.readers.captured.row_groups import begins_group, row_group_table
 from charts.readers.captured.run_on import run_on_table
@@ -209,6 +209,7 @@ def laid_out(lines: Sequence[Line]) -> LineSheet:
     narrow = narrowed(lines)
     parted = parted_at_units(narrow)
     at = 0
+    last: LineTable | None = None  # ends right above
     while at < len(lines):
         line = lines[at]
         ahead = slice(at, at + _LINES_AHEAD)
@@ -220,7 +221,9 @@ def laid_out(lines: Sequence[Line]) -> LineSheet:
             sheet.add_row([(_GLUED_TITLE.sub(" ", line.text), line.number)], line.number)
             if is_glued(line.text):
                 sheet.glued.append(line.number)
-            at += 1
+            elif last is not None and goes_on(line, last):
+                sheet.lossy.append(line.number)
+            at, last = at + 1, None
             continue
         _head(sheet, lines[:at], table)
         strayed = table.inferred or (sheet.ends_in_size and is_cell_a_line(table))
@@ -235,7 +238,7 @@ def laid_out(lines: Sequence[Line]) -> LineSheet:
         sheet.inferred = sheet.inferred or strayed
         if not table.lost and not table.rivals and (lossy := lossy_line(lines[at:], table)):
             sheet.lossy.append(lossy)
-        at += table.used
+        at, last = at + table.used, table
     return sheet
 
 

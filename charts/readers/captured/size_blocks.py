@@ -25,6 +25,7 @@ _PARTS: Final = re.compile(
 )
 _COLON: Final = re.compile(r"(?P<name>[^\d:=][^:=]*?)\s*[:=]\s*(?P<value>\S.*)")
 _RANGE: Final = re.compile(r"\d\D*?(?:[-–—~]|\b(?:to|bis|à|a|al|tot|til|till|do|až|até)\b)\D*?\d")
+_SHORT_NAME: Final = re.compile(r"(?P<word>\S.*?)\s*[:=]?\s+(?P<size>[A-Z]{1,4})")
 _LONGEST_NAME: Final = 50
 _LONGEST_ODD: Final = 20
 """What stands for a figure behind the name of a measure: ``Waist: on request``."""
@@ -70,7 +71,7 @@ def _blocks(lines: Sequence[Line]) -> tuple[list[_Block], int]:
     """The blocks at the beginning, and the number of the last line of the last one."""
     blocks: list[_Block] = []
     at = last = 0
-    while at < len(lines) and (size := size_line(lines[at].text)) is not None:
+    while at < len(lines) and (size := _size_at(lines[at].text, blocks)) is not None:
         block = _Block(size, lines[at].number)
         at += 1
         known = {name for one in blocks for name in one.names}
@@ -84,6 +85,20 @@ def _blocks(lines: Sequence[Line]) -> tuple[list[_Block], int]:
         blocks.append(block)
         last = lines[at - 1].number
     return blocks, last
+
+
+def _size_at(text: str, blocks: Sequence[_Block]) -> SizeLine | None:
+    """The size that a line names, by itself or behind the word of the sizes before it.
+
+    ``Size CM`` below ``Size CS`` is a child's medium; alone it would say in what all is measured.
+    """
+    found = size_line(text)
+    if found is not None or not blocks or not (word := blocks[0].size.word):
+        return found
+    name = _SHORT_NAME.fullmatch(text.strip().rstrip(":"))
+    if name is None or name["word"].lower() != word.lower():
+        return None
+    return SizeLine(word, name["size"], blocks[0].size.joint)
 
 
 def _told(
@@ -158,8 +173,8 @@ def _follows(blocks: Sequence[_Block], block: _Block) -> bool:
     if not blocks:
         return True
     alike = block.size.is_like(blocks[0].size) or block.size.for_all
-    new = block.size.size not in {one.size.size for one in blocks}
-    return alike and new and bool(block.names & blocks[0].names)
+    again = block.size.size == blocks[0].size.size  # the list of other people begins
+    return alike and not again and bool(block.names & blocks[0].names)
 
 
 def _go_together(blocks: Sequence[_Block]) -> bool:

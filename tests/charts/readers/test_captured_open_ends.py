@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from charts.importer import read_bytes
+from charts.importer import read_bytes, read_pasted
 from charts.schema import FileReading
 from tests.charts.read_text import questions, ranges, values
 
@@ -52,3 +52,19 @@ def test_the_weight_of_a_parcel_is_nobodys() -> None:
     found = values(cell_a_line(*lines))
     assert found["MD chest"] == (93.98, 104.14)
     assert not [key for key in found if "weight" in key or "height" in key]
+
+
+def test_the_signs_of_open_ends_stay_with_their_figures_in_sentences() -> None:
+    reading = read_pasted(
+        "XS - Bust (cm): ≤87 / Waist (cm): < 72\n"
+        "S - Bust (cm): 88-92 / Waist (cm): 72-77\n"
+        "M - Bust (cm): 93+ / Waist (cm): >77\n"
+    )
+    assert values(reading) == {
+        "XS chest": (None, 87),
+        "XS waist": (None, 72),
+        "S chest": (88, 92),
+        "S waist": (72, 77),
+        "M chest": (93, None),
+        "M waist": (77, None),
+    }

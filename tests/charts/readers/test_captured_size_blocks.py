@@ -242,3 +242,21 @@ def test_numbers_of_several_countries_before_the_measure_name_the_size(joint: st
     reading = read_pasted("\n".join(lines))
     assert values(reading) == {"S chest": (83, 87), "M chest": (87, 91), "L chest": (91, 95)}
     assert questions(reading) == []
+
+
+def test_a_size_that_is_named_twice_is_asked_about() -> None:
+    reading = _read(_blocks("Size S", "Size M", "Size M", "Size XL"))
+    assert [one.label for one in reading.charts[0].sizes] == ["S", "M", "M", "XL"]
+    assert questions(reading) == ["label-repeated"]
+
+
+def test_the_list_of_other_people_begins_with_its_first_size() -> None:
+    sizes = "Size S", "Size M", "Size L"
+    reading = _read(f"{_blocks(*sizes)}\n\n{_blocks(*sizes)}")
+    assert [[one.label for one in chart.sizes] for chart in reading.charts] == [["S", "M", "L"]] * 2
+
+
+def test_a_name_of_a_size_that_is_a_unit_too_cuts_no_list() -> None:
+    reading = _read(f"Children\n{_blocks('Size CS', 'Size CM', 'Size CL')}")
+    assert [chart.band for chart in reading.charts] == ["kids"]
+    assert [one.label for one in reading.charts[0].sizes] == ["CS", "CM", "CL"]
