@@ -21,6 +21,8 @@ _LENGTH_UNITS = (Unit.CM, Unit.IN, Unit.MM, Unit.M)
 _MASS_UNITS = (Unit.KG, Unit.LB)
 _GARMENT_LENGTH_CM = (Decimal(20), Decimal(110))
 """What a vest or a coat is long (common practice, no source); a person is taller."""
+_STRAYS = 5
+"""Of so many figures one may have come from another column."""
 _GIRTHS = frozenset({Dimension.CHEST, Dimension.HIP})
 _ROUND_THE_BODY = frozenset({Dimension.CHEST, Dimension.WAIST, Dimension.HIP})
 _GARMENTS = frozenset({Basis.FINISHED, Basis.FLAT})
@@ -44,13 +46,15 @@ def fits(
 ) -> bool:
     """Whether every figure of a column can be one of ``dimension``, in its unit or in any.
 
-    ``limits`` is what is plausible at all, or the usual values that tell false friends apart.
+    ``limits`` is what is plausible at all, or the usual values that tell false friends apart. A
+    cell among many that prints a unit of something else is a stray, and no reading's.
     """
-    figures = printed_figures(one)
+    printed = printed_figures(one)
+    figures = [each for each in printed if not (each[1] and _of_other_kind(each[1], dimension))]
     units = _MASS_UNITS if dimension is Dimension.WEIGHT else _LENGTH_UNITS
     said = unit or next(iter(of_family((one.heading.unit,), FAMILY[units[0]])), None)
     definition = one.heading.definition
-    if not figures or any(own and _of_other_kind(own, dimension) for _, own in figures):
+    if not figures or _STRAYS * (len(printed) - len(figures)) > len(printed):
         return False
     for trial in (said,) if said else units:
         if all(

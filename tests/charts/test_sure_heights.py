@@ -83,3 +83,13 @@ def test_a_product_in_russian_is_the_garment() -> None:
         "Размеры вещи\n\nРазмер | Грудь (см) | Талия (см)\nS | 98-100 | 90-92\nM | 102-104 | 94-96"
     )
     assert {one.basis.value for one in ranges(table(text))} == {"finished"}
+
+
+def test_a_weight_that_strayed_among_heights_makes_no_garment_of_them() -> None:
+    rows = "".join(
+        f"{size} | {low} a {low + 8} cm\n"
+        for size, low in zip("SMLX", (158, 166, 173, 180), strict=True)
+    )
+    reading = table(f"Talla | Altura\nXS | 40 a 50 kg\n{rows}")
+    assert {one.dimension for one in ranges(reading)} == {Dimension.HEIGHT}
+    assert questions(reading) == ["units-disagree"]
