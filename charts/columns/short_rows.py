@@ -6,7 +6,7 @@ figures are. A blank cell is printed as a cell and moves nothing.
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence, Set
 from dataclasses import replace
 
 from charts.columns.values import Filled
@@ -16,7 +16,10 @@ from charts.layout.fields import FieldKind, Table
 
 
 def short_rows(table: Table) -> frozenset[int]:
-    """The rows of the source that end before the last column of values, where most do not."""
+    """The rows of the source that end before the last column of values, where most do not.
+
+    A column of prices counts as well that every longer row fills.
+    """
     widths = table.sheet.row_widths
     places = {
         (at.row, at.column)
@@ -26,8 +29,19 @@ def short_rows(table: Table) -> frozenset[int]:
     }
     rows = {row for row, _ in places}
     last = max((column for _, column in places), default=0)
+    last = max((last, *_filled_behind(table, rows)))
     short = frozenset(row for row in rows if widths.get(row, last + 1) <= last)
     return short if 2 * len(short) <= len(rows) else frozenset()
+
+
+def _filled_behind(table: Table, rows: Set[int]) -> Iterator[int]:
+    """The columns that are left out of the chart and have a cell in every row that reaches them."""
+    widths = table.sheet.row_widths
+    for field in table.of(FieldKind.SKIPPED):
+        cells = {at.row: at.column for cell in field.cells for at in cell}
+        column = max(cells.values(), default=0)
+        if all(row in cells or widths.get(row, column + 1) <= column for row in rows):
+            yield column
 
 
 def short_rows_asked(columns: Sequence[Filled], around: Surroundings) -> list[Filled]:

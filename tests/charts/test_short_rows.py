@@ -89,3 +89,16 @@ def test_cells_that_reach_down_from_above_are_counted() -> None:
 def test_where_sizes_run_across_the_measure_with_a_lost_cell_is_asked() -> None:
     rows = [("", "S", "M", "L"), ("Chest (cm)", "84-88", "94-98"), ("Waist (cm)", "68", "73", "78")]
     assert asked_at(delimited(rows), "columns-shifted") == ["B2", "C2"]
+
+
+def test_a_price_behind_the_measures_shows_that_a_cell_is_lost() -> None:
+    priced = [(*row, price) for row, price in zip(ROWS, ("42.00", "46.50", "58.00"), strict=True)]
+    short = ("L", "94-98", "78-82", "58.00")
+    assert questions(delimited([(*HEADS, "Price"), *priced])) == []
+    reading = delimited([(*HEADS, "Price"), *priced[:-1], short])
+    assert {"B4", "C4"} <= set(asked_at(reading, "columns-shifted"))
+
+
+def test_a_blank_price_is_a_cell() -> None:
+    rows = [(*row, price) for row, price in zip(ROWS, ("42.00", "", "58.00"), strict=True)]
+    assert questions(delimited([(*HEADS, "Price"), *rows])) == []
