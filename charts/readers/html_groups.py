@@ -62,7 +62,8 @@ def _boxes(element: _Element) -> PageTable | None:
         return _broken(children)
     groups = [(one, texts) for one in children if (texts := _texts(one)) is not None]
     lone = [one for one in children if not len(one) and text_of(one).text]
-    if len(groups) < 2 or len(groups) + len(lone) < len(children):
+    filled = sum(bool(text_of(one).text) for one in children)  # an empty box only keeps distance
+    if len(groups) < 2 or len(groups) + len(lone) < filled:
         return _flat(element, children) if len(lone) == len(children) else None
     places = [children.index(one) for one, _ in groups]
     between = [one for one in lone if places[0] < children.index(one) < places[-1]]

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import pytest
+
 from charts.findings import Level
 from charts.importer import read_bytes
 from tests.charts.readers.reading import read
@@ -45,3 +47,16 @@ def test_sizes_over_their_figures_in_paragraphs() -> None:
         ["Size", "S", "M", "L"],
         ["Chest", "84 - 90", "90 - 96", "96 - 102 cm"],
     ]
+
+
+@pytest.mark.parametrize(
+    "empty", ["<p></p>", "<div class='clear'></div>", "<p>\N{NO-BREAK SPACE}</p>", "<hr>"]
+)
+def test_an_empty_box_between_rows_of_boxes_only_keeps_distance(empty: str) -> None:
+    rows = [("Size", "Chest (cm)", "Waist (cm)"), ("8", "80-84", "62-66"), ("10", "84-88", "66-70")]
+    boxes = ("".join(f"<div class='c'>{one}</div>" for one in row) for row in rows)
+    lines = "".join(f"<div class='r'>{cells}</div>" for cells in boxes)
+    reading = read_bytes(f"<body><p>Ladies</p>{empty}{lines}{empty}</body>".encode(), "a.html")
+    assert [chart.band for chart in reading.charts] == ["women"]
+    assert [one.label for one in reading.charts[0].sizes] == ["8", "10"]
+    assert not [one for one in reading.findings if one.level is Level.QUESTION]
