@@ -17,7 +17,7 @@ from charts.resource_files import resources
 MAIN: Final = ("en", "de", "fr", "nl", "it", "es", "pt", "sv", "da", "pl", "cs")
 FURTHER: Final = (
     "fi", "is", "et", "lv", "lt", "sk", "hu", "ro", "sl", "sr", "mk", "bg", "uk", "ru", "el", "tr",
-    "ca", "vi", "ja", "zh", "ko", "th", "ar", "fa", "id",
+    "ca", "vi", "ja", "zh", "ko", "th", "ar", "fa", "he", "id",
 )  # fmt: skip
 """Languages whose words never change what a word of the main ones means."""
 LANGUAGES: Final = MAIN + FURTHER
