@@ -26,6 +26,7 @@ from charts.checks.whole import checked
 from charts.columns.band_scope import names_of_source, names_of_tables
 from charts.columns.charts import charts_of
 from charts.columns.dates import without_dates
+from charts.columns.named_in_pairs import named_in_pairs
 from charts.columns.other_tables import far_words, outer_words
 from charts.columns.words import (
     SourceNames,
@@ -138,7 +139,7 @@ def _read(
     without = [one.sheet for one in found if one.laid and one.sheet.cells and not one.charts]
     if not found or any(one.laid for one in found):
         _say_nothing_found(charts, without, name, log)
-    charts = twins_joined(charts, sheets, log)
+    charts = twins_joined(named_in_pairs(charts, log), sheets, log)
     apart = strangers_asked(told_apart(charts, log), sheets, log)
     forget()
     return understood(grouped(FileReading(name, apart, log.findings)), sheets), found
