@@ -7,7 +7,7 @@ only the form does, it is asked about.
 from __future__ import annotations
 
 import re
-from collections.abc import Sequence
+from collections.abc import Sequence, Set
 from typing import Final
 
 from charts.asked_values import chart_asking
@@ -20,37 +20,53 @@ _PERSON: Final = re.compile(
     r"|nasz[ae]?) (?:foto)?model\w*|model(?:'?s)? (?:facts?|info\w*|is|wears?|wearing|height|weight"
     r"|size|stats|measure\w*|details|tragt|draagt|porte|indossa|lleva|viste|veste|bar|baerer|nosi)"
     r"|models?:|mannequin|fotomodel\w*|modella|wears|wearing|worn by|tragt|draagt"
-    r"|(?:the|this|our) (?:picture|photo))"
+    r"|(?:the|this|our) (?:picture|photo)"
+    r"|(?:manken\w*|modelin|modelk[aio]|modelce|modell(?:en|ens))\b"
+    r"|model (?:olculeri|bilgileri)|medidas d[aoe]l? model[oa]\b)"
+    r"|模特|モデル|모델|рост модели|параметры модели|на модели|модель носит|модель одета"
 )
 """Words for the person in a picture (common words, from general knowledge)."""
 _OF_A_PERSON: Final = frozenset(Dimension) - {Dimension.OTHER, Dimension.BACK_LENGTH}
+_WHOLE: Final = frozenset({Dimension.HEIGHT, Dimension.WEIGHT})
+"""What a person has and no garment."""
 
 
 def people_left_out(charts: Sequence[Chart], log: FindingLog) -> list[Chart]:
     """The charts without those of one person, and with a question on what may be one."""
-    found = [chart for chart in charts if _of_one(chart)]
+    lone = [chart for chart in charts if _of_one_size(chart)]
+    others = {size.label for chart in charts if chart not in lone for size in chart.sizes}
+    found = [chart for chart in lone if _of_one(chart, others)]
     labels = {chart.sizes[0].label for chart in found}
     sizes = [size.label for chart in charts if chart not in found for size in chart.sizes]
+    asked = len(sizes) > 1 and (len(labels) == 1 or labels <= others)
     kept: list[Chart] = []
     for chart in charts:
         if chart not in found:
             kept.append(chart)
         elif _named(chart):
             _drop(chart, charts, log)
-        elif len(sizes) > 1 and len(labels) == 1:
-            kept.append(_asked(chart, log))
         else:
-            kept.append(chart)
+            kept.append(_asked(chart, log) if asked else chart)
     return kept
 
 
-def _of_one(chart: Chart) -> bool:
-    """One size, and one figure for the whole of a person, with others."""
+def _of_one_size(chart: Chart) -> bool:
     ranges = [one for size in chart.sizes for one in size.ranges]
-    measured = {one.dimension for one in ranges}
     single = all(one.kind is Kind.SINGLE for one in ranges)
-    whole = Dimension.HEIGHT in measured and measured <= _OF_A_PERSON
-    return len(chart.sizes) == 1 and single and whole and len(ranges) > 1
+    return len(chart.sizes) == 1 and single and len(ranges) > 1
+
+
+def _of_one(chart: Chart, others: Set[str | None]) -> bool:
+    """One size, and one figure for the whole of a person, with others.
+
+    Beside charts that have the size among others, a weight tells as well, and girths alone do.
+    """
+    measured = {one.dimension for one in chart.sizes[0].ranges}
+    if Dimension.HEIGHT in measured and measured <= _OF_A_PERSON:
+        return True
+    if chart.sizes[0].label not in others:
+        return False
+    return bool(measured & _WHOLE) or (len(measured) > 1 and measured <= _OF_A_PERSON)
 
 
 def _named(chart: Chart) -> bool:

@@ -27,7 +27,9 @@ def dimensions(reading: FileReading) -> list[set[str]]:
     ]
 
 
-@pytest.mark.parametrize("title", ["Model's facts", "Unser Model trägt", "Notre mannequin"])
+@pytest.mark.parametrize(
+    "title", ["Model's facts", "Unser Model trägt", "Notre mannequin", "Model Ölçüleri", "Manken"]
+)
 def test_a_person_that_words_name_is_left_out(title: str) -> None:
     reading = read(title, FACTS.format("176 cm", WEIGHT))
     assert dimensions(reading) == [{"chest"}]
@@ -38,6 +40,26 @@ def test_what_may_be_a_person_is_asked_about() -> None:
     reading = read("Details", FACTS.format("176 cm", WEIGHT))
     assert dimensions(reading) == [{"chest"}, {"height", "weight"}]
     assert questions(reading) == ["label-repeated"]
+
+
+@pytest.mark.parametrize(
+    "facts",
+    [
+        "<tr><td>Zorbo</td><td>176 cm</td></tr><tr><td>Weight</td><td>66 kg</td></tr>",
+        "<tr><td>Bust</td><td>85 cm</td></tr><tr><td>Waist</td><td>64 cm</td></tr>",
+    ],
+)
+def test_so_is_one_who_has_a_size_of_a_chart_and_no_height(facts: str) -> None:
+    reading = read("Details", f"<table><tr><td>Size</td><td>M</td></tr>{facts}</table>")
+    assert "label-repeated" in questions(reading)
+    other = read("Details", f"<table><tr><td>Size</td><td>5XL</td></tr>{facts}</table>")
+    assert "label-repeated" not in questions(other)
+
+
+def test_two_persons_in_two_sizes_are_asked_about_as_well() -> None:
+    second = FACTS.format("184 cm", WEIGHT).replace("<td>M<", "<td>S<")
+    reading = read("Details", FACTS.format("176 cm", WEIGHT) + f"<h3>More</h3>{second}")
+    assert questions(reading) == ["label-repeated", "label-repeated"]
 
 
 def test_a_size_with_ranges_is_a_chart() -> None:
