@@ -122,7 +122,7 @@ def _from_the_corner(column: Column, family: Family, around: Surroundings) -> Co
     """``Body measurements (cm)`` in the corner, over the sizes: it speaks of all the figures."""
     for field in around.table.of(FieldKind.LABEL):
         units = of_family((field.heading.unit, field.heading.second_unit), family)
-        if len(units) == 1 and suits(column, units[0]):
+        if len(units) == 1 and _can_be(column, units[0]):
             return replace(column, unit=units[0], unit_from=UnitFrom.HEADING)
     return column
 

@@ -15,6 +15,7 @@ from charts.layout.fields import Field, FieldKind
 from charts.layout.groups_filled import groups_filled
 from charts.layout.headless import headless, headless_inside
 from charts.layout.kinds import Content
+from charts.layout.letters_among_words import letters_among_words
 from charts.layout.looks import look
 from charts.layout.measured_names import measured_names
 from charts.layout.numbers_beside_letters import numbers_beside_letters
@@ -287,5 +288,6 @@ _CHOICES: Final = (
     _running,
     _key_dimension,
     headless_inside,
+    letters_among_words,
 )
 """What may name the sizes where no column surely does, the surest first."""
