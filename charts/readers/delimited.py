@@ -55,6 +55,9 @@ _QUOTED: Final = re.compile(r'(?:^|(?<=[;,|]))"((?:[^"\n]|""){3,400})"(?=([;,|])
 _TORN_RANGE: Final = re.compile(r"(?<!\d)\d{2,3}, \d\s?[-–]\s?\d{2,3}, \d(?!\d)")
 """A range whose decimal commas a scan has torn off: ``143, 0-154, 9``; no cell is ``0-154``."""
 
+_TORN_BRACKET: Final = re.compile(r"[(\[]\d[\d.]*(?:, ?\d[\d.]*)*, \d[\d.]*[)\]]")
+"""Figures of several sizes in brackets, ``86 (91, 97)``: no cell is ``97)``."""
+
 
 @dataclass(frozen=True, slots=True)
 class Row:
@@ -95,7 +98,8 @@ def separator_of(text: str) -> str | None:
     best, separator = max(
         scored, key=lambda pair: (*_told_by_signs(sample, *pair), pair[0]), default=(0.0, "")
     )
-    if separator == "," and (_parted_by_blanks(sample) or len(_TORN_RANGE.findall(sample)) > 1):
+    torn = (len(one.findall(sample)) > 1 for one in (_TORN_RANGE, _TORN_BRACKET))
+    if separator == "," and (_parted_by_blanks(sample) or any(torn)):
         return None
     return separator if best > _LEAST_SCORE else None
 

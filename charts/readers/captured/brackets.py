@@ -51,6 +51,15 @@ _ROW: Final = re.compile(
     r"\s*[.;]?(?=\s|\Z|,\s*[^\W\d_])",
     re.IGNORECASE,
 )
+_ROW_NAMED_BEHIND: Final = re.compile(
+    rf"\s*(?P<title>(?!))?(?P<about>{ABOUT})?(?P<first>{SERIES})(?P<unit>{UNIT})"
+    rf"(?:\s*(?:/|(?P<open>\[))\s*(?P<second>{SERIES})(?P<other>{UNIT})(?(open)\s*\]))?"
+    r"\s+(?:(?:of|de|di|da|do|du|d'|av|af|an)\s+)?"
+    r"(?P<name>[^\W\d_][^\d:()]{2,60}?(?:\s*\([^\d()]{2,80}\))?)\s*[.;]?\Z",
+    re.IGNORECASE,
+)
+"""``86 (91) 97 cm of chest (finished)``: the unit is printed, or it could be anything."""
+_BEHIND: Final = re.compile(r"\s*\(.*")
 _INCHES: Final = re.compile(r"(?:[\"”“″]|in(?:ch(?:es)?)?)\s*\Z", re.IGNORECASE)
 _ONE_UNIT: Final = re.compile(rf"{_VALUE}{UNIT}", re.IGNORECASE)
 _END_OF_BRACKET: Final = re.compile(rf"\s*[\d½¼¾ (),.]+{UNIT}\s*\]", re.IGNORECASE)
@@ -96,10 +105,18 @@ def _sizes_first(lines: Sequence[Line]) -> tuple[int, list[LineCell] | None]:
     if not word or len(word) > _LONGEST_WORD or read_heading(word).role is not Role.LABEL:
         return 1, sizes
     below = next((at for at, line in enumerate(lines) if at and line.text.strip()), 0)
-    bare = _sizes(lines[below]) if 0 < below <= _FEWEST else None
+    bare = _sizes(lines[below]) or _plain(lines[below]) if 0 < below <= _FEWEST else None
     if bare is None or bare[0].text:
         return 1, None
     return below + 1, [LineCell(word, lines[0].number), *bare[1:]]
+
+
+def _plain(line: Line) -> list[LineCell] | None:
+    """Sizes below their word that are listed with commas and no brackets: ``S, M, L.``."""
+    if len(line.text) > _LONGEST_WORD * 2 or "," not in line.text:
+        return None
+    labels = bracketed_labels(line.text.strip().rstrip("."))
+    return [LineCell(text, line.number) for text in ("", *labels)] if labels else None
 
 
 def _closes(before: Line, line: Line) -> bool:
@@ -192,6 +209,10 @@ def _rows(text: str) -> list[re.Match[str]]:
     found: list[re.Match[str]] = []
     end = 0
     text = text.strip()
+    behind = _ROW_NAMED_BEHIND.match(text) if len(text) <= _LONGEST_LINE else None
+    if behind is not None:
+        name = read_heading(_BEHIND.sub("", behind["name"]))
+        return [behind] if name.role is Role.MEASURE else []
     while end < len(text) <= _LONGEST_LINE:
         one = _ROW.match(text, end)
         if one is None:

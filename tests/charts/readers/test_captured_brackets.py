@@ -242,3 +242,31 @@ def test_a_word_for_rounding_holds_for_every_figure_of_its_row(word: str) -> Non
     reading = read_pasted(f"Size\nS (M) L\nChest: {word} 80 (84) 88 cm\n")
     read = [(one.value, one.circa) for size in reading.charts[0].sizes for one in size.ranges]
     assert read == [(Decimal(80), True), (Decimal(84), True), (Decimal(88), True)]
+
+
+@pytest.mark.parametrize(
+    "measure",
+    [
+        "83,5 (93, 103) cm de contorno de peito",
+        "83,5 (93, 103) cm de contorno de peito (zorbo da peça)",
+        "83,5 (93, 103) cm chest.",
+    ],
+)
+def test_the_name_may_stand_behind_and_plain_sizes_below_their_word(measure: str) -> None:
+    text = f"FIO\n\n10 (12, 13) novelos, cor 13 (50g/95m).\n\nTAMANHOS\n\nS, M, L.\n\n{measure}\n"
+    (chart,) = read_bytes(text.encode(), "pattern.txt").charts
+    found = {
+        size.label: [(one.dimension, one.value) for one in size.ranges] for size in chart.sizes
+    }
+    chest = Dimension.CHEST
+    assert found == {
+        "S": [(chest, Decimal("83.5"))],
+        "M": [(chest, Decimal(93))],
+        "L": [(chest, Decimal(103))],
+    }
+
+
+@pytest.mark.parametrize("behind", ["of the zorbo", "", "from the chest to the end: all"])
+def test_what_is_no_measure_behind_the_figures_names_nothing(behind: str) -> None:
+    text = f"FIO: 10 (12, 13) novelos\n\nTAMANHOS\n\nS, M, L.\n\n83,5 (93, 103) cm {behind}\n"
+    assert not read_bytes(text.encode(), "pattern.txt").charts

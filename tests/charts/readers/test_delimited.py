@@ -58,6 +58,12 @@ def test_decimal_commas_that_a_scan_tore_off_separate_nothing() -> None:
     assert separator_of("Size, Chest\nS, 86-90\nM, 90-94\n") == ","
 
 
+def test_commas_between_the_sizes_of_a_bracket_separate_nothing() -> None:
+    text = "FIO\n10 (12, 13) zorbos, cor 3 (50g/95m).\n\nMEDIDAS\n83,5 (93, 103) cm de peito\n"
+    assert separator_of(text) is None
+    assert separator_of('Size,"Chest (86, 90)"\nS,86-90\nM,90-94\n') == ","
+
+
 def test_several_tables_with_blank_lines_between_keep_their_places() -> None:
     found = read("Men\nSize,Chest\nS,36-38\n\nWomen\nSize,Chest\nS,34-35\n").sheet
     assert found.filled_rows == (0, 1, 2, 4, 5, 6)
