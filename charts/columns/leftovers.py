@@ -30,8 +30,9 @@ def without_doubles(columns: Sequence[Filled], around: Surroundings) -> list[Fil
     """One column per dimension, definition, basis and band; a second one is asked about."""
     found: list[Filled] = []
     for one in columns:
-        first = next((other for other in found if _same(other.column, one.column)), None)
-        if first is None or one.column.dimension is Dimension.OTHER:
+        first = next((each for each in found if _same(each.column, one.column)), None)
+        other = one.column.dimension is Dimension.OTHER
+        if first is None or other or _row_by_row(first, one, around):
             found.append(one)
         elif (told := told_by_range(first, one)) is not None:
             found[found.index(first)] = told
@@ -65,6 +66,13 @@ def _same(first: Column, second: Column) -> bool:
     )
 
 
+def _row_by_row(first: Filled, second: Filled, around: Surroundings) -> bool:
+    """Two names of one measure in a column of names, no size having both: ``bust``, ``chest``."""
+    heads = [one.column.field.heads[-1:] for one in (first, second)]
+    named = all(heads) and heads[0][0].column == heads[1][0].column
+    return named and not around.table.turned and first.ranges.keys().isdisjoint(second.ranges)
+
+
 def _all_doubted(one: Filled) -> bool:
     """Whether no figure was stored and each is asked about: it is no second of its measure."""
     values = one.ranges.values()
@@ -88,6 +96,8 @@ def say_blanks(columns: Sequence[Filled], around: Surroundings) -> None:
         for line in range(1, len(field.cells)):
             above = field.cells[line - 1]
             blank = not field.cells[line] and above and _line_filled(columns, line)
+            if blank and any(_measured_instead(one, other, line, around) for other in columns):
+                continue
             if blank and _row_below(above[0], around) in short:
                 continue  # asked as a whole
             if blank and not around.answers.emptied(_next_place(above[0], around)):
@@ -99,6 +109,12 @@ def say_blanks(columns: Sequence[Filled], around: Surroundings) -> None:
 
 def _line_filled(columns: Sequence[Filled], line: int) -> bool:
     return any(one.column.field.cells[line] for one in columns)
+
+
+def _measured_instead(one: Filled, other: Filled, line: int, around: Surroundings) -> bool:
+    """Whether a size has the measure under its other name."""
+    same = _same(one.column, other.column) and line in other.ranges
+    return same and other is not one and _row_by_row(one, other, around)
 
 
 def _ask_blank(one: Filled, above: At, around: Surroundings) -> None:

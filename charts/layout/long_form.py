@@ -41,7 +41,7 @@ def widened(frame: Frame) -> Frame | None:
         return None
     if len(values) > 1 and _sizes_above(names[0], values):
         return None
-    keys = [one for one in frame.fields if one.kind in _KEYS]
+    keys = [one for one in frame.fields if _names_rows(one)]
     rows = _keys_of_rows(keys, frame.lines)
     order = list(dict.fromkeys(rows))
     if len(order) == len(rows) and len(order) > 1 and not _one_dimension(names[0]):
@@ -50,6 +50,12 @@ def widened(frame: Frame) -> Frame | None:
     fields = [_thinned(one, rows, order) for one in keys]
     fields += [_field(one, len(order)) for one in wide]
     return replace(frame, fields=tuple(fields), score=frame.score + 10, lines=len(order))
+
+
+def _names_rows(one: Field) -> bool:
+    """Whether a column tells the sizes apart; letters for whom, M and F, do so under their word."""
+    lettered = one.kind is FieldKind.NOTE and one.heading.role is Role.BAND
+    return one.kind in _KEYS or (lettered and one.heading.band is None)
 
 
 def _values(frame: Frame) -> list[Field]:
