@@ -10,6 +10,8 @@ from typing import Final
 from charts.vocabulary import unaccented, vocabulary
 
 _LONGEST: Final = 30
+_MONTHS: Final = 12
+_DAYS: Final = 31
 _NAMED: Final = re.compile(
     r"(?P<day>\d{1,2})\.?[ -]?(?P<name>[a-z]{3,10})\.?(?:[ -]?\d{2,4})?"
     r"|(?P<first>[a-z]{3,10})\.?[ -]?(?P<number>\d{1,2})"
@@ -41,5 +43,7 @@ def month_and_day(text: str) -> tuple[int, int] | None:
     if match := _NUMBERED.fullmatch(folded):
         if match["year"]:
             return int(match["month"]), int(match["day"])
-        return int(match["one"]), int(match["two"])
+        one, two = int(match["one"]), int(match["two"])
+        # "28/30/32" are three figures to choose from: no month has that number.
+        return (one, two) if min(one, two) <= _MONTHS and max(one, two) <= _DAYS else None
     return None

@@ -36,6 +36,11 @@ def test_a_date_is_asked_about_with_its_two_numbers_in_order(text: str) -> None:
     assert candidates(text) == ["[10, 12] (day-month)"]
 
 
+@pytest.mark.parametrize("text", ["28/30/32", "30/32/34", "14.40.26"])
+def test_three_figures_of_which_none_can_be_a_month_are_no_date(text: str) -> None:
+    assert told(text) != "ask was-a-date"
+
+
 def test_a_date_in_a_column_of_heights_keeps_both_orders() -> None:
     assert candidates("2024-05-04", Expected(Dimension.HEIGHT)) == [
         "64 in (month-day)",
