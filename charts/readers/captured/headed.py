@@ -25,6 +25,7 @@ from charts.readers.captured.heads import (
 from charts.readers.captured.lines import Line, LineCell, LineTable
 from charts.readers.captured.pieces import is_age, may_stand_in_cell, pieces
 from charts.readers.captured.rows import LIST_ITEM
+from charts.readers.captured.sizes_last import or_sizes_last
 from charts.readers.captured.value_runs import is_cell_value, is_size, values_in
 from charts.readers.captured.values import is_blank, is_value
 from charts.schema import Dimension
@@ -87,7 +88,7 @@ def headed_table(lines: Sequence[Line]) -> LineTable | None:
     cells = [[LineCell(head, filled[start - 1].number) for head in heads]]
     cells += [_laid(row, len(heads)) for row in rows if row.line <= last]
     used = next(at for at, line in enumerate(lines, start=1) if line.number == last)
-    return LineTable(cells, used, inferred=_is_counted(heads, fitting))
+    return or_sizes_last(LineTable(cells, used, inferred=_is_counted(heads, fitting)))
 
 
 def _rejoined(lines: Iterable[Line]) -> Iterator[Line]:

@@ -242,3 +242,16 @@ def test_heights_in_front_name_the_sizes() -> None:
     )
     assert values(reading)["110-116 chest"] == (58, 60)
     assert values(reading)["122-128 height"] == (122, 128)
+
+
+@pytest.mark.parametrize("last", ["Size", "Розмір"])
+def test_sizes_that_may_stand_behind_their_figures_are_asked_about(last: str) -> None:
+    heads = f"Chest girth Waist girth Hip girth {last}"
+    reading = read_pasted(f"{heads}\n84 72 88 42\n88 76 92 44\n92 80 96 46\n96 84 100 48\n")
+    assert "text-order" in questions(reading)
+    assert not reading.charts
+
+
+def test_letters_in_front_are_names_whatever_the_last_heading_ends_in() -> None:
+    reading = read_pasted("Chest girth Waist girth Hip size\nS 84 72 88\nM 88 76 92\nL 92 80 96\n")
+    assert values(reading)["S chest"] == 84

@@ -21,6 +21,7 @@ from charts.readers.captured.shared_out.columns import columns_of
 from charts.readers.captured.shared_out.fitting import Heads, shared_heads
 from charts.readers.captured.shared_out.named_bands import banded_names
 from charts.readers.captured.shared_out.tokens import Row, row_of
+from charts.readers.captured.sizes_last import or_sizes_last
 from charts.readers.captured.value_runs import is_size, rises
 from charts.readers.captured.values import is_value
 from charts.size_labels import LabelKind, read_label
@@ -66,7 +67,8 @@ def shared_table(lines: Sequence[Line]) -> LineTable | None:
     sure = heads.sure and len(full) == len(body.rows) and not body.cut
     sure = sure and all(one.of(row.parts[at]) for row in full for at, one in enumerate(columns))
     rows = [row for row in placed if row is not None]
-    return LineTable(_laid(lines[0], heads, rows, body.bands), body.used, inferred=not sure)
+    cells = _laid(lines[0], heads, rows, body.bands)
+    return or_sizes_last(LineTable(cells, body.used, inferred=not sure))
 
 
 def is_shared_row(line: Line) -> bool:
