@@ -11,6 +11,7 @@ from charts.cell_text import clean
 from charts.columns.band_letters import bands_of_letters, column_of_letters
 from charts.columns.band_scope import ends_bands
 from charts.columns.centred_words import filled_down, held_in_rows
+from charts.columns.lone_sizes import size_unnamed
 from charts.columns.lost_names import lost_names
 from charts.columns.named_lengths import name_lengths_again
 from charts.columns.words import Surroundings
@@ -72,6 +73,7 @@ def lines_of(around: Surroundings) -> list[Line]:
     if lengths:
         around.log.add("second-axis", table.area)
     lost = (*lost_names(key, labels, around), *held.findings, *named.findings)
+    lost = (*lost, *size_unnamed(key, table, around))
     lines = [
         replace(_line(number, key, lengths, others), findings=lost) for number in range(table.lines)
     ]

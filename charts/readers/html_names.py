@@ -13,6 +13,7 @@ from charts.dimensions import find_units, read_band
 from charts.readers.html_tables import is_table
 from charts.readers.html_text import text_of
 from charts.readers.plain_text import tidy
+from charts.size_labels import LabelKind, read_label
 
 if TYPE_CHECKING:
     from lxml.etree import _Element
@@ -28,6 +29,10 @@ _SAID_IN_DATA: Final = re.compile(
 _UNIT_WORDS: Final = frozenset({"cm", "inch", "inches", "zoll", "metric", "imperial"})
 """Words that name a unit in the id or the class of a box; "in" is a word of many other classes."""
 _MOST_TABS: Final = 12
+_SWITCHES: Final = frozenset(("a", "button"))
+_HERE: Final = re.compile(r"\s*(?:$|#|javascript:)", re.IGNORECASE)
+"""Where a link leads that only opens something on its own page."""
+_SURE_NAMES: Final = frozenset((LabelKind.ALPHA, LabelKind.AGE))
 _HEADINGS: Final = tuple(f"h{level}" for level in range(1, 7))
 
 
@@ -68,6 +73,8 @@ class TableNames:
             yield self._tab_of[element]
         if (words := self._linked.get(element.get("id") or "")) and element not in self._tab_of:
             yield words
+        if words := _name_of_switch(element):
+            yield words
         for ident in element.get("aria-labelledby", "").split():
             if ident in self._by_id and (words := text_of(self._by_id[ident]).text):
                 yield words
@@ -106,6 +113,24 @@ def _links_within(page: _Element) -> Iterator[tuple[str, str]]:
         short = target[:1] == "#" and len(target) > 1 and 0 < len(words) <= _LONGEST_NAME
         if short and _says_something(words):
             yield target[1:], words
+
+
+def _name_of_switch(box: _Element) -> str:
+    """The size or the people on a link or button of its own right above ``box``, which it opens.
+
+    Of several in a row none is the name of the one box below them.
+    """
+    switch = box.getprevious()
+    if switch is None or switch.tag not in _SWITCHES or (switch.tail or "").strip():
+        return ""
+    before = switch.getprevious()
+    leads_elsewhere = _HERE.match(switch.get("href") or "") is None
+    if leads_elsewhere or (before is not None and before.tag in _SWITCHES):
+        return ""
+    words = " ".join(text_of(switch).text.split())
+    label = read_label(words) if 0 < len(words) <= _LONGEST_NAME else None
+    named = read_band(words) is not None or (label is not None and label.kind in _SURE_NAMES)
+    return words if named and len(words) <= _LONGEST_NAME and _holds_table(box) else ""
 
 
 def _switches_all(labels: Sequence[str], panels: Sequence[_Element]) -> bool:

@@ -2,8 +2,10 @@
 
 from __future__ import annotations
 
+import pytest
+
 from charts.importer import read_bytes
-from tests.charts.read_text import questions, table, values
+from tests.charts.read_text import questions, ranges, table, values
 
 DUE: dict[str, object] = {
     "S chest": (84, 88),
@@ -52,6 +54,31 @@ def test_a_word_for_size_over_chests_of_lettered_sizes_is_a_chest_and_asked() ->
     reading = table("Size | Size\nS | 96-101 cm\nM | 101-106 cm\nL | 106-111 cm\nXL | 111-116 cm")
     assert values(reading)["S chest"] == (96, 101)
     assert questions(reading) == ["heading-two-readings"]
+
+
+@pytest.mark.parametrize(
+    "rows",
+    ["Height | 150-160 cm\nWeight | 40-50 kg", "Height | Weight\n150-160 cm | 40-50 kg"],
+    ids=["below", "beside"],
+)
+def test_a_height_is_a_measure_of_the_size_above_it(rows: str) -> None:
+    reading = table(f"Size S\n{rows}")
+    assert values(reading) == {"S height": (150, 160), "S weight": (40, 50)}
+    assert questions(reading) == []
+
+
+@pytest.mark.parametrize(
+    "rows",
+    [
+        "Height | 150-160 cm\nChest | 80-84 cm\nWeight | 40-50 kg",
+        "Height | Chest | Weight\n150-160 cm | 80-84 cm | 40-50 kg",
+        "Our vest\nHeight (cm) | 150-160\nChest (cm) | 80-84\nWaist (cm) | 60-64",
+    ],
+)
+def test_a_table_of_one_size_that_only_a_measure_names_is_asked_about(rows: str) -> None:
+    reading = table(rows)
+    assert questions(reading) == ["blank-inside"]
+    assert all(one.findings for one in ranges(reading))
 
 
 def test_a_lone_size_with_its_unit_is_no_block_and_no_fault() -> None:
