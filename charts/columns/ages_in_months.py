@@ -33,6 +33,9 @@ _GROWING_YEARS: Final = Decimal(14)
 _TALLEST_CM: Final = Decimal(125)
 """Whoever is taller is of no age that is counted in months (common practice, no source)."""
 
+_WIDEST_CM: Final = Decimal(62)
+"""Nor has such a child a larger chest (common practice, no source)."""
+
 
 def with_months(columns: Sequence[Column], around: Surroundings) -> list[Column]:
     """The columns of ages with what their figures count."""
@@ -65,7 +68,7 @@ def _counted(heading: str) -> frozenset[str]:
 def _too_small(column: Column, columns: Sequence[Column]) -> bool:
     """Whether the heights beside are those of children much younger than that in years."""
     heights = next((one for one in columns if one.dimension is Dimension.HEIGHT), None)
-    if heights is None:
+    if heights is None or any(map(_no_babys, columns)):
         return False
     tall, ages = in_canonical_by_line(heights), in_canonical_by_line(column)
     lines = [line for line in ages if line in tall]
@@ -76,6 +79,12 @@ def _too_small(column: Column, columns: Sequence[Column]) -> bool:
         if tall[line] < min(_TALLEST_CM, base + each * min(ages[line], _GROWING_YEARS))
     ]
     return len(lines) > 1 and 2 * len(small) > len(lines)
+
+
+def _no_babys(column: Column) -> bool:
+    """A chest that nobody has whose age is counted in months."""
+    girths = in_canonical_by_line(column) if column.dimension is Dimension.CHEST else {}
+    return bool(girths) and min(girths.values()) > _WIDEST_CM
 
 
 def _asked(column: Column, around: Surroundings) -> Column:

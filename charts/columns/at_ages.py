@@ -45,16 +45,21 @@ def with_ages(columns: Sequence[Column], around: Surroundings) -> list[Column]:
     Ages name the sizes or have a column of their own; a child's height tells its age as well, and
     so does a size that is one.
     """
-    aged = around.table.of(FieldKind.LABEL)
-    told = ([years_of(cell) for cell in one.cells] for one in aged)
-    sizes = (years_of_sizes(one.cells) for one in aged)
-    ways = (*told, *_by_other_columns(columns), *sizes)
-    years = next((way for way in ways if any(one is not None for one in way)), None)
-    if years is None:
+    years = ages_of_lines(columns, around)
+    if not years:
         return list(columns)
     return [
         replace(one, least_cm=tuple(_least(one.dimension, age) for age in years)) for one in columns
     ]
+
+
+def ages_of_lines(columns: Sequence[Column], around: Surroundings) -> list[Decimal | None]:
+    """The age in years that is told of each line, None where none is; empty where of no line."""
+    aged = around.table.of(FieldKind.LABEL)
+    told = ([years_of(cell) for cell in one.cells] for one in aged)
+    sizes = (years_of_sizes(one.cells) for one in aged)
+    ways = (*told, *_by_other_columns(columns), *sizes)
+    return next((way for way in ways if any(one is not None for one in way)), [])
 
 
 def _by_other_columns(columns: Sequence[Column]) -> Iterator[list[Decimal | None]]:

@@ -103,6 +103,11 @@ def no_height(one: Field, around: Surroundings) -> bool:
         said.insert(0, particular.said.basis)
     if next((basis for basis in said if basis is not Basis.UNKNOWN), None) in _GARMENTS:
         return True
+    return below_a_girth(one, around)
+
+
+def below_a_girth(one: Field, around: Surroundings) -> bool:
+    """Whether a girth beside a column is larger throughout: nobody is so tall."""
     own = [figure for figure, _ in printed_figures(one)]
     units = {one.heading.unit, *(unit for _, unit in printed_figures(one))}
     for other in around.table.fields:

@@ -11,6 +11,7 @@ from dataclasses import replace
 from decimal import Decimal
 from typing import Final
 
+from charts.columns.at_ages import ages_of_lines
 from charts.columns.fitting import printed_figures
 from charts.columns.halves import may_be_grown
 from charts.columns.meaning import Column
@@ -32,10 +33,17 @@ _FEWEST: Final = 2
 def too_small_for_letters(columns: Sequence[Column], around: Surroundings) -> list[Column]:
     """The columns with one question on chests too small for the letters of their sizes."""
     lines = dict(_least(around))
+    ages = ages_of_lines(columns, around) if lines else []
+    if ages:  # children's sizes that go on to those of grown-ups: the lines without an age
+        lines = {line: least for line, least in lines.items() if ages[line] is None}
     chests = [one for one in columns if one.dimension is Dimension.CHEST]
     doubted = [one for one in chests if _too_small(one, lines)]
     # beside a sound chest the figures are the same in another unit, or are compared with it
-    if not doubted or len(doubted) < len(chests) or not may_be_grown(columns, around):
+    if (
+        not doubted
+        or len(doubted) < len(chests)
+        or not may_be_grown(columns, around, beside_ages=len(lines) >= _FEWEST)
+    ):
         return list(columns)
     first = doubted[0]
     key = f"{around.table.area} letters"

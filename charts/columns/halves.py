@@ -115,6 +115,13 @@ def asked_as_half(column: Column, around: Surroundings) -> Column:
     return _asked([column], column, around, lambda _: True)[0]
 
 
+def asked_as_halves(
+    columns: Sequence[Column], is_half: Callable[[Column], bool], around: Surroundings
+) -> list[Column]:
+    """The columns with one question on those that are perhaps halves, of which there is one."""
+    return _asked(columns, next(filter(is_half, columns)), around, is_half)
+
+
 def among_halves(column: Column) -> bool:
     """Whether every figure of a girth that is not said to lie flat is one of halves."""
     if column.dimension not in _GIRTHS or column.basis is Basis.FLAT:
@@ -210,17 +217,21 @@ def letters_of_grown_ups(columns: Sequence[Column], around: Surroundings) -> boo
     return LabelKind.ALPHA in _labels(around) and may_be_grown(columns, around)
 
 
-def may_be_grown(columns: Sequence[Column], around: Surroundings) -> bool:
-    """No children's band, no heights of children, no ages."""
+def may_be_grown(
+    columns: Sequence[Column], around: Surroundings, *, beside_ages: bool = False
+) -> bool:
+    """No children's band, no heights of children, and no ages but beside those of some lines."""
     table = around.table
-    if LabelKind.AGE in _labels(around):
+    if LabelKind.AGE in _labels(around) and not beside_ages:
         return False
     near = (words for words in around.words if not measured_here(words, around))
     bands = {look(words.text).band for words in near}
     bands |= {
         look(cell[0].text).band for f in table.of(FieldKind.LABEL) for cell in f.cells if cell
     }
-    return bands <= _GROWN and not any(_of_children(column) for column in columns)
+    aged = Dimension.AGE if beside_ages else None
+    others = (column for column in columns if column.dimension is not aged)
+    return bands <= _GROWN and not any(map(_of_children, others))
 
 
 def _labels(around: Surroundings) -> set[LabelKind]:

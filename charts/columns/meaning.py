@@ -21,7 +21,7 @@ from charts.columns.fitting import (
 from charts.columns.named_around import axis_of_heights, named_around, noted
 from charts.columns.nameless_ends import between_heights
 from charts.columns.scale import bare_unit, title_unit
-from charts.columns.small_bodies import may_be_a_childs, may_be_a_long_garments
+from charts.columns.small_bodies import may_be_a_childs, may_be_a_long_garments, too_short
 from charts.columns.sure_heights import surely_heights
 from charts.columns.words import Surroundings, girth_around
 from charts.dimensions import HeadingReading, Role, read_heading
@@ -214,7 +214,8 @@ def _between_readings(column: Column, around: Surroundings) -> Column:
         return replace(column, dimension=said)
     if surely_heights(column.field, around):
         return replace(column, dimension=Dimension.HEIGHT)
-    if no_height(column.field, around):
+    short = too_short(column.field, around)
+    if short or no_height(column.field, around):
         dimensions = [dim for dim in dimensions if dim is not Dimension.HEIGHT] or dimensions
     fitting = [dim for dim in dimensions if fits(column.field, dim, limits=telling)]
     if len(fitting) > 1 and column.unit is None and (unit := bare_unit(around)):
@@ -225,7 +226,7 @@ def _between_readings(column: Column, around: Surroundings) -> Column:
     fitting = fitting or [dim for dim in dimensions if fits(column.field, dim)] or dimensions
     girth = dimensions[:1] in ([Dimension.CHEST], [Dimension.WAIST], [Dimension.HIP])
     half_known = girth and bool(column.field.heading.rest)
-    if fitting == [Dimension.OTHER] and may_be_a_childs(column.field, around):
+    if fitting == [Dimension.OTHER] and not short and may_be_a_childs(column.field, around):
         childs = replace(column, dimension=Dimension.HEIGHT, doubted=True)
         return _asked(childs, [Dimension.HEIGHT, Dimension.OTHER], around)
     if fitting == [Dimension.OTHER] and half_known:

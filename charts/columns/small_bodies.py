@@ -14,7 +14,7 @@ from itertools import pairwise
 from typing import Final
 
 from charts.columns.band_words import band_around
-from charts.columns.fitting import fits, printed_figures
+from charts.columns.fitting import below_a_girth, fits, printed_figures
 from charts.columns.words import Surroundings
 from charts.dimensions import Role
 from charts.headings.bands import CHILDREN
@@ -59,6 +59,7 @@ _GROWN: Final = {
 }
 """Cm and kg with which children's charts neither begin nor end (common practice, no source)."""
 _SCHOOL: Final = Decimal(6)
+_WALKING: Final = Decimal(2)
 _SHORT: Final = Decimal("0.8")
 """Times the median below which hardly any child is (common practice, no source)."""
 
@@ -159,6 +160,24 @@ def _as_tall_as_their_ages(one: Field, fields: Sequence[Field]) -> bool:
         if not figures or min(figures) < _SHORT * median_height(years):
             return False
     return len(pairs) > max(1, len(named) // 2)  # "Newborn" among ages in months is one as well
+
+
+def too_short(one: Field, around: Surroundings) -> bool:
+    """Whether nobody is as tall as a column says: a girth beside it is larger, or the ages tell.
+
+    A shirt for six years is half as long as a child of six is tall.
+    """
+    if below_a_girth(one, around):
+        return True
+    named = [field.cells for field in around.table.of(FieldKind.LABEL)]
+    aged = [
+        (years, _canonical(_alone(one, cell)))
+        for names in named
+        for name, cell in zip(names, one.cells, strict=True)
+        if (years := years_of(name)) is not None and years >= _WALKING
+    ]
+    short = [bool(found) and max(found) < _SHORT * median_height(years) for years, found in aged]
+    return len(short) > 1 and all(short)
 
 
 def _is_aged(names: Field) -> bool:

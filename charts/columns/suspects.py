@@ -19,6 +19,7 @@ from charts.columns.halves import (
     halves_doubted,
     worn_by_children,
 )
+from charts.columns.halves_at_ages import halves_at_ages
 from charts.columns.lengths_beside import other_scale
 from charts.columns.longer_rows import longer_rows_asked
 from charts.columns.meaning import Column
@@ -57,7 +58,8 @@ def suspected(columns: Sequence[Column], around: Surroundings) -> list[Column]:
         else _unit_doubted(column, swapped, around)
         for column in swapped
     ]
-    found = too_small_for_letters(halves_doubted(found, around), around)
+    found = halves_at_ages(halves_doubted(found, around), around)
+    found = too_small_for_letters(found, around)
     return _asked_as_halves(found, around)
 
 

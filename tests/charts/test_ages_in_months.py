@@ -39,3 +39,10 @@ def test_ages_in_years_are_not_asked() -> None:
 def test_a_heading_of_months_and_years_is_asked() -> None:
     text = "Size | Age (months/years) | Chest (cm)\n74 | 9 | 47\n86 | 18 | 51\n98 | 36 | 54"
     assert len(asked_at(table(text), "units-swapped")) == 3
+
+
+def test_a_chest_larger_than_a_babys_tells_years_whatever_length_is_beside_it() -> None:
+    rows = "16 | 77 | 55 | 4-5\n18 | 81 | 57 | 5-6\n20 | 85 | 59 | 6-7"
+    reading = table(f"Size | Chest (cm) | Length (cm) | Age\n{rows}")
+    assert "units-swapped" not in questions(reading)
+    assert values(reading)["16 age"] == (4, 5)

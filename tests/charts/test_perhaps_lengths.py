@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import pytest
+
 from charts.schema import Basis, Dimension
 from tests.charts.read_text import questions, ranges, table
 
@@ -33,3 +35,14 @@ def test_a_word_of_the_files_name_that_heads_a_measure_names_no_band() -> None:
 def test_another_word_of_the_files_name_names_its_band() -> None:
     text = f"Size | Chest (cm) | Back length (cm)\n{ROWS}"
     assert [chart.band for chart in table(text, "zorbo_chest_boys.csv").charts] == ["boys"]
+
+
+LONG = "6Y | 62 | 52\n8Y | 66 | 55\n10Y | 70 | 59\n12Y | 76 | 63"
+ROUND = "4-5 | 77 | 55\n5-6 | 81 | 57\n6-7 | 85 | 59"
+
+
+@pytest.mark.parametrize("rows", [f"Size | Chest (cm) | Length (cm)\n{LONG}", ROUND])
+def test_no_child_is_as_short_as_a_shirt_for_its_age_nor_as_its_chest_is_round(rows: str) -> None:
+    reading = table(rows if rows is not ROUND else f"Age | Chest (cm) | Length (cm)\n{rows}")
+    assert Dimension.HEIGHT not in {one.dimension for one in ranges(reading)}
+    assert "heading-two-readings" not in questions(reading)
