@@ -17,6 +17,7 @@ from charts.columns.beside_heights import garments_beside_heights
 from charts.columns.flat_refuted import flat_refuted, headings_refuted
 from charts.columns.meaning import Column
 from charts.columns.perhaps_lengths import may_be_a_length
+from charts.columns.roomy_letters import roomy_for_letters
 from charts.columns.said_basis import Said, opposed, said_around, table_of_the_body
 from charts.columns.sides import beside_sides, side_over
 from charts.columns.twice_a_width import twice_a_width
@@ -54,7 +55,8 @@ def with_basis(columns: Sequence[Column], around: Surroundings) -> list[Column]:
     outright = {_outright(column) for column in columns}
     if beside:
         columns = garments_beside_heights(columns, _said_outright(columns, around))
-    if _of_a_garment(columns):
+    made = toleranced or _of_a_garment(columns)
+    if made or roomy_for_letters(columns, around):
         columns = [_in_doubt(column, around) for column in columns]
     beside_a_body = table_of_the_body(around)
     doubled = twice_a_width(columns)

@@ -417,3 +417,22 @@ def test_a_title_of_the_garment_speaks_of_the_column_that_is_headed_so(
     bases = {str(one.place)[0]: one.basis for one in ranges(reading)}
     assert bases == {"B": Basis.BODY, "C": Basis.FINISHED}
     assert not questions(reading)
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "Maß | S | M | L | Tol.\nBrustumfang (cm) | 96 | 102 | 108 | ± 1",
+        "Taille | Tour de poitrine (cm) | Tolérance\nS | 96 | ± 1\nM | 102 | ± 1\nL | 108 | ± 1",
+    ],
+)
+def test_a_girth_with_a_tolerance_is_no_bodys_whatever_it_is_called(text: str) -> None:
+    assert {one.basis for one in ranges(table(text))} == {Basis.FINISHED}
+
+
+def test_a_column_that_says_body_stays_the_bodys_beside_a_tolerance() -> None:
+    reading = table(
+        "Größe | Körpermaß Brustumfang (cm) | Brustumfang Weste (cm) | Toleranz\n"
+        "S | 88 | 98 | ± 1\nM | 94 | 104 | ± 1"
+    )
+    assert [one.basis for one in ranges(reading)] == [Basis.BODY, Basis.FINISHED] * 2
