@@ -17,7 +17,7 @@ from charts.layout.false_friends import only_a_friend
 from charts.layout.fields import Table
 from charts.layout.forms import framed
 from charts.layout.frames import Frame
-from charts.layout.legends import with_legend
+from charts.layout.legends import with_legends
 from charts.layout.looks import look
 from charts.layout.names_by_band import for_each_band
 from charts.layout.one_size import of_one_size
@@ -67,8 +67,7 @@ def find_tables(sheet: Sheet) -> Found:
     if not rows:
         return Found((), ())
     found = _find(View(sheet, tuple(rows), tuple(columns)))
-    legends = (with_legend(table, sheet) for table in found.tables)
-    told = (with_told_headings(one, sheet) for one in legends)
+    told = (with_told_headings(one, sheet) for one in with_legends(found.tables, sheet))
     return replace(found, tables=tuple(part for one in told for part in for_each_band(one)))
 
 

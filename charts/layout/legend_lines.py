@@ -1,9 +1,12 @@
-"""A legend told off in one line: ``A = Chest, B = Waist, C = Hips. All in cm``."""
+"""A legend told off in one line: ``A = Chest, B = Waist, C = Hips. All in cm``.
+
+Or in lines that follow each other as their letters do, with nothing but a blank behind each.
+"""
 
 from __future__ import annotations
 
 import re
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from itertools import pairwise
 from typing import Final
 
@@ -14,6 +17,7 @@ from charts.unit_words import named_units
 _MARK: Final = re.compile(
     r"(?:(?<=^)|(?<=[\s,;/|(]))[(\[]?([A-Z])[)\]]?\s*(?:[=:.)]\s*|[-–—]\s+|(?=\s\S))"
 )
+_BARE: Final = re.compile(r"[(\[]?([A-Z])[)\]]?\s+([^\W\d_][^\n]{2,60})")
 _BETWEEN: Final = re.compile(
     r"(?<![\s,;/|.–—-])[\s,;/|.–—-]++$|(?<!\s)\s*+\b(?:and|und|et|en|e|y|och|og|i|a)\s*$"
 )
@@ -40,6 +44,20 @@ def entries_in_a_row(line: str) -> list[tuple[str, str]]:
 
 
 _NOTHING: Final = frozenset({"", "Legend", "Key", "Legende", "Légende", "Legenda", "Leyenda"})
+
+
+def entries_below_each_other(lines: Sequence[str]) -> list[tuple[str, str]]:
+    """Each letter with its name where ``A  Chest`` stands right above ``B  Waist``.
+
+    A letter alone before a word is no entry: lines above or below it go on with the alphabet.
+    """
+    found = [_BARE.fullmatch(line.strip()) for line in lines]
+    entries = [(one[1], one[2]) if one and _name(one[2]) else None for one in found]
+    together = [
+        bool(one and after and ord(after[0]) == ord(one[0]) + 1) for one, after in pairwise(entries)
+    ]
+    beside = zip(entries, (False, *together), (*together, False), strict=False)
+    return [one for one, above, below in beside if one and (above or below)]
 
 
 def _in_order(line: str) -> Iterator[re.Match[str]]:

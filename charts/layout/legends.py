@@ -3,14 +3,14 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Iterable
+from collections.abc import Iterable, Sequence
 from dataclasses import replace
 from typing import Final
 
 from charts.dimensions import HeadingReading, Role
 from charts.layout.false_friends import measures_of
 from charts.layout.fields import Field, FieldKind, Table
-from charts.layout.legend_lines import entries_in_a_row
+from charts.layout.legend_lines import entries_below_each_other, entries_in_a_row
 from charts.layout.looks import look
 from charts.sheet import Sheet
 
@@ -22,16 +22,41 @@ _FEWEST: Final = 2
 """Columns that a legend names; one letter before a word stands in many a text."""
 
 
-def with_legend(table: Table, sheet: Sheet) -> Table:
+def with_legends(tables: Sequence[Table], sheet: Sheet) -> list[Table]:
+    """The tables, each with the measures that a legend around it tells for its letters.
+
+    Above a table that has a name for whom it is, and no words of its own, the legend of the table
+    before it holds for the same letters.
+    """
+    found: list[Table] = []
+    above: tuple[Table, ...] = ()
+    for table in tables:
+        goes_on = bool(above) and _letters(table) == _letters(above[0]) and _only_people(table)
+        above = (*above, table) if goes_on else (table,)
+        found.append(_with_legend(table, above, sheet))
+    return found
+
+
+def _only_people(table: Table) -> bool:
+    return all(look(at.text).band is not None for at in table.titles) and not table.notes
+
+
+def _letters(table: Table) -> frozenset[str]:
+    """The letters that head its columns, one each."""
+    letters = (_letter(field) for field in table.fields)
+    return frozenset(letter for letter in letters if letter is not None)
+
+
+def _with_legend(table: Table, above: Sequence[Table], sheet: Sheet) -> Table:
     """The table with the measures of its lettered columns, where a legend names all of them.
 
     Two entries that disagree about a letter make no legend. An entry in words that nobody knows
     leaves its column to be asked about. Among other letters an A is never the word for "to".
     """
-    lettered = {letter for field in table.fields if (letter := _letter(field)) is not None}
+    lettered = _letters(table)
     if len(lettered) < _FEWEST:
         return table
-    around = (at.text for at in (*table.titles, *table.notes))
+    around = (at.text for one in above for at in (*one.titles, *one.notes))
     legend = _legend((*sheet.context, *around, *sheet.notes))
     known = {letter for letter in lettered & legend.keys() if _names(legend[letter])}
     if not known or not lettered <= legend.keys():
@@ -77,10 +102,10 @@ def _entries(line: str) -> list[tuple[str, str]]:
 def _legend(texts: Iterable[str]) -> dict[str, HeadingReading]:
     """What each letter stands for; letters said in two ways left out."""
     said: dict[str, set[str]] = {}
-    for text in texts:
-        for line in text.splitlines():
-            for letter, name in _entries(line.strip()):
-                said.setdefault(letter, set()).add(name)
+    lines = [line.strip() for text in texts for line in text.splitlines()]
+    entries = [entry for line in lines for entry in _entries(line)]
+    for letter, name in (*entries, *entries_below_each_other(lines)):
+        said.setdefault(letter, set()).add(name)
     return {letter: _meant(names.pop()) for letter, names in said.items() if len(names) == 1}
 
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 
 from charts.importer import read_bytes
-from charts.layout.legend_lines import entries_in_a_row
+from charts.layout.legend_lines import entries_below_each_other, entries_in_a_row
 from charts.schema import FileReading
 from tests.charts.read_text import questions, ranges, table, values
 
@@ -130,3 +130,44 @@ def test_letters_over_measures_that_leap_are_no_cups(rows: tuple[str, str, str])
     reading = table(f"Size | A | B | C\n{sizes}All in cm")
     assert [size.label for size in reading.charts[0].sizes] == list(rows)
     assert questions(reading) == ["heading-unknown"] * 3
+
+
+def test_letters_with_a_blank_behind_them_are_told_by_the_lines_that_go_on() -> None:
+    legend = "A  Medida pecho (cm)\nB  Medida cintura (cm)"
+    reading = table(f"{legend}\n\nTalla | A | B\nS | 84-88 | 68-72\nM | 88-92 | 72-76")
+    assert values(reading)["S chest"] == (84, 88)
+    assert values(reading)["M waist"] == (72, 76)
+    assert questions(reading) == []
+
+
+def test_a_letter_alone_before_a_measure_is_no_legend() -> None:
+    lines = ["A  chest strap holds it", "B  Waist", "D  Hips"]
+    assert entries_below_each_other(lines) == []
+    assert entries_below_each_other(["A  Chest", "B  Waist", "D  Hips"]) == [
+        ("A", "Chest"),
+        ("B", "Waist"),
+    ]
+
+
+SIDES = (
+    "A  Chest (cm)\nB  Waist (cm)\n\nMen | | | | Women\nSize | A | B | | Size | A | B\n"
+    "S | 90-94 | 78-82 | | S | 82-86 | 66-70\nM | 94-98 | 82-86 | | M | 86-90 | 70-74"
+)
+STACKED = (
+    "A  Chest (cm)\nB  Waist (cm)\n\nMen\nSize | A | B\nS | 90-94 | 78-82\nM | 94-98 | 82-86\n\n"
+    "Women\nSize | A | B\nS | 82-86 | 66-70\nM | 86-90 | 70-74"
+)
+
+
+@pytest.mark.parametrize("text", [SIDES, STACKED], ids=["beside", "below"])
+def test_a_legend_holds_for_the_next_table_under_people_alone(text: str) -> None:
+    found = values(table(text))
+    assert found["women S chest"] == (82, 86)
+    assert found["women M waist"] == (70, 74)
+    assert found["men M waist"] == (82, 86)
+
+
+def test_a_table_with_a_name_of_its_own_takes_no_legend_from_the_one_above() -> None:
+    reading = table(STACKED.replace("Women", "Trousers"))
+    assert {one.dimension.value for one in ranges(reading)} == {"chest", "waist", "other"}
+    assert "heading-unknown" in questions(reading)
