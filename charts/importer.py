@@ -12,6 +12,7 @@ from charts.answers_settled import with_settled
 from charts.answers_sheets import answered_sheet, left_out
 from charts.answers_tables import answered_tables
 from charts.answers_text import opened
+from charts.checks.children_above import children_above_asked
 from charts.checks.file import told_apart
 from charts.checks.left_cells import say_left_cells, say_unread_sheet
 from charts.checks.left_over import say_left_over
@@ -139,8 +140,9 @@ def _read(
     without = [one.sheet for one in found if one.laid and one.sheet.cells and not one.charts]
     if not found or any(one.laid for one in found):
         _say_nothing_found(charts, without, name, log)
-    charts = twins_joined(named_in_pairs(charts, log), sheets, log)
-    apart = strangers_asked(told_apart(charts, log), sheets, log)
+    joined = twins_joined(named_in_pairs(charts, log), sheets, log)
+    compared = children_above_asked(joined, log)
+    apart = strangers_asked(told_apart(compared, log), sheets, log)
     forget()
     return understood(grouped(FileReading(name, apart, log.findings)), sheets), found
 

@@ -26,15 +26,30 @@ _FEWEST_SIZES: Final = 2
 
 
 def only_sizes(view: View) -> bool:
-    """Whether each row is a word for size with the sizes behind it, of which numbers are some."""
-    rows = [[look(at.text) for at in view.row(row) if at is not None] for row in range(view.height)]
-    return all(
+    """Whether each row is a word for size with the sizes behind it, of which numbers are some.
+
+    Words for whom they are may stand above them: ``| Kids | | Adults`` over ``Size | 140 | S``.
+    """
+    first = _below_people(view)
+    rows = [
+        [look(at.text) for at in view.row(row) if at is not None]
+        for row in range(first, view.height)
+    ]
+    return bool(rows) and all(
         len(row) > _FEWEST_SIZES
         and _heads_sizes(row[0].heading)
         and not row[0].value
         and all(one.label is not None for one in row[1:])
         for row in rows
     )
+
+
+def _below_people(view: View) -> int:
+    """The first row below one that only names people, over the sizes and not in front of them."""
+    corner, *words = view.row(0)
+    named = [at for at in words if at is not None]
+    people = all(look(at.text).bare_band or names_adults(at.text) for at in named)
+    return 1 if corner is None and len(named) > 1 and people else 0
 
 
 def only_of_a_section(title: str) -> bool:

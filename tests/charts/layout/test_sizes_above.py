@@ -183,3 +183,23 @@ def test_a_row_of_words_over_each_column_leaves_no_room_for_other_headings() -> 
     reading = table(f"{gloves}\nFootwear\nUK | EU | US\n\n7 | 41 | 8\n8 | 42 | 9\n9 | 43 | 10")
     unasked = {value.published for value in ranges(reading) if not value.findings}
     assert unasked == {"203", "182", "229", "192"}
+
+
+@pytest.mark.parametrize("people", [("Kids", "Adults"), ("Kinder", "Damen"), ("Junior", "Men")])
+def test_people_over_the_sizes_wait_with_them_for_the_section_below(
+    people: tuple[str, str],
+) -> None:
+    young, grown = people
+    reading = table(f""" | {young} | | | {grown} | |
+Size | 140 | 152 | 164 | S | M | L
+All in cm
+Chest | 68 | 74 | 80 | 88 | 94 | 100
+Waist | 60 | 64 | 68 | 76 | 82 | 88""")
+    found = {
+        name.split(" ", 1)[-1] if name.count(" ") > 1 else name: one
+        for name, one in values(reading).items()
+    }
+    assert found["140 chest"] == 68
+    assert found["L waist"] == 88
+    assert len(found) == 12
+    assert questions(reading) == []
