@@ -17,6 +17,7 @@ from charts.size_labels import read_label
 
 _JOINT: Final = Decimal("1.27")
 """Ranges that follow each other share a border, or are a centimetre or half an inch apart."""
+_FEWEST_BESIDE_UNKNOWN: Final = 4
 Spot = tuple[int, int]
 """A value of a chart: the number of its size, the number of its range within the size."""
 
@@ -83,15 +84,29 @@ def columns(
     question of ``nameless``: what is no known measure has no order and no steps.
     """
     found: dict[tuple[object, ...], list[tuple[Spot, Range]]] = {}
-    for number, size in enumerate(chart.sizes):
-        label = read_label(size.label) if size.label is not None else None
-        axis = (size.length, label.length, label.order[:2]) if label is not None else None
+    for number, (size, axis) in enumerate(zip(chart.sizes, _axes(chart), strict=True)):
         for place, value in enumerate(size.ranges):
             if value.kind is Kind.UNREAD or nameless.intersection(value.findings):
                 continue
             key = (value.dimension, value.definition, value.basis, value.heading, axis)
             found.setdefault(key, []).append(((number, place), value))
     return [_column(_undoubted(entries, asked)) for entries in found.values()]
+
+
+def _axes(chart: Chart) -> list[tuple[object, ...] | None]:
+    """What each size can be compared with: those of one length and of one kind of people.
+
+    A single name that nobody knows among four of one kind, ``Small jersey``, is of that kind.
+    """
+    labels = [read_label(size.label) if size.label is not None else None for size in chart.sizes]
+    axes = [
+        (size.length, label.length, label.order[:2]) if label is not None else None
+        for size, label in zip(chart.sizes, labels, strict=True)
+    ]
+    known = [axis for axis in axes if axis is not None]
+    if len(known) == len(axes) - 1 >= _FEWEST_BESIDE_UNKNOWN and len(set(known)) == 1:
+        return [known[0]] * len(axes)
+    return list(axes)
 
 
 def printed_columns(chart: Chart) -> list[Column]:

@@ -52,7 +52,12 @@ _WIDEST: Final = 1.5
 """A range ends at most half as far again above its beginning (common practice)."""
 _ALL_IN_BRACKETS: Final = re.compile(r"(?P<label>[^():]{1,28}?)\s*\((?P<parts>[^()]{8,200})\)[.;]?")
 """A size and all its measures: ``Men's XS (Half chest: 47 cm, Length: 67 cm)``."""
+_BEHIND_IN_BRACKETS: Final = re.compile(
+    r"(?<=\S)\s*\((?P<name>[^\W\d_][^\d()<>≤≥~:=]{2,29}?)\s*[:=]?\s*(?P<value>\d[^()]*)\)"
+)
+"""One more measure in brackets: ``Chest 46 in (Length: 32)``."""
 _FEWEST_IN_BRACKETS: Final = 2
+_ENDS: Final = 2
 _SEVERAL: Final = re.compile(r"\d[^\d,]*,\s[^\d,]*\d[^,]*,\s")
 """Three figures between commas and blanks are a list: ``2 years 54, 3 years 56, 4 years 58``."""
 MONEY: Final = re.compile(r"[€$£¥]|\b(?:EUR|USD|GBP|CHF|PLN|SEK|DKK|NOK)\b|\d{5}")
@@ -97,6 +102,7 @@ def taken_apart(line: Line) -> Said | None:
     said = _named_in_brackets(text, line.number) or _all_in_brackets(text, line.number)
     if said is not None:
         return said
+    text = _BEHIND_IN_BRACKETS.sub(_one_more, text)
     for end in _LABEL_END.finditer(text):
         label = text[: end.start()].strip()
         run = (named_values(text) or sized_values(text)) if label[-1:].isdigit() else None
@@ -104,7 +110,7 @@ def taken_apart(line: Line) -> Said | None:
             return None  # "26 - 32 33 - 38", "2Y 1 - 2Y 86 cm": ranges, no label and its values
         if not label or len(label) > LONGEST_LABEL or NO_LABEL.search(label):
             return None
-        parts = [part for part in _PART_END.split(text[end.end() :]) if part.strip()]
+        parts = _parts(text[end.end() :])
         pairs = [pair for part in parts if (pair := pair_of(part.strip().rstrip(".")))]
         sign = end[0].strip()[:1]
         if sign in _DASHES and label.isdigit() and _goes_on(int(label), text[end.end() :]):
@@ -114,6 +120,23 @@ def taken_apart(line: Line) -> Said | None:
         if pairs and len(pairs) == len(parts) and len({name for name, _ in pairs}) == len(pairs):
             return Said(label, tuple(pairs), line.number)
     return None
+
+
+def _parts(behind: str) -> list[str]:
+    """What stands behind a label in its parts; one where all of it is a value with two ends.
+
+    ``Over 33 lbs/15 kg, less than or equal to 55 lbs/25 kg`` is cut at no comma.
+    """
+    parts = [part for part in _PART_END.split(behind) if part.strip()]
+    united = len(parts) == _ENDS and all(map(is_value, parts)) and is_value(behind)
+    both = united and read_cell(behind).reading is Reading.READ
+    return [behind] if both else parts
+
+
+def _one_more(bracket: re.Match[str]) -> str:
+    """A bracket that names a measure and gives its value, as one more part of the line."""
+    named = is_value(bracket["value"]) and read_heading(bracket["name"]).role is Role.MEASURE
+    return f", {bracket['name']}: {bracket['value']}" if named else bracket[0]
 
 
 def _goes_on(low: int, behind: str) -> bool:

@@ -266,3 +266,29 @@ def test_a_measure_behind_each_size_is_no_part_of_its_name() -> None:
         ["MD", "92 cm", "78 cm"],
         ["2X", "108 cm", "94 cm"],
     ]
+
+
+@pytest.mark.parametrize("bracket", ["(Length: 32)", "(length 32)", "(waist: 32)"])
+def test_one_more_measure_in_brackets_is_a_column(bracket: str) -> None:
+    text = f"Small: Chest 46″ {bracket}\n\nMedium: Chest 48″ {bracket.replace('2', '3')}\n"
+    rows = paste(text).rows()
+    assert [row[0] for row in rows] == ["", "Small", "Medium"]
+    assert [row[1:] for row in rows[1:]] == [["46″", "32"], ["48″", "33"]]
+
+
+def test_another_unit_or_a_remark_in_brackets_is_no_further_measure() -> None:
+    rows = paste("Small: Chest 46″ (117 cm)\nMedium: Chest 48″ (122 cm)\n").rows()
+    assert [len(row) for row in rows] == [2, 2, 2]
+
+
+def test_a_value_of_two_ends_in_two_units_each_is_cut_at_no_comma() -> None:
+    text = (
+        "Infant Weight: less than or equal to 33 lbs/15 kg\n"
+        "Child Weight: Over 33 lbs/15 kg, less than or equal to 55 lbs/25 kg\n"
+        "Adult Weight: Greater than 55 lbs/25 kg\n"
+    )
+    assert values(read_pasted(text)) == {
+        "Infant weight": (None, 15),
+        "Child weight": (15, 25),
+        "Adult weight": (25, None),
+    }
