@@ -2,17 +2,20 @@
 
 from __future__ import annotations
 
+from itertools import pairwise
 from typing import Final
 
+from charts.dimensions import Role
 from charts.layout.conditions import by_conditions
 from charts.layout.fields import FieldKind
 from charts.layout.frames import Frame, frame
 from charts.layout.grid import grid
 from charts.layout.heads_across import heads_across
 from charts.layout.long_form import widened
-from charts.layout.looks import look
+from charts.layout.looks import Look, look
 from charts.layout.view import View
 
+_DIGITS: Final = 3
 _PLAIN: Final = frozenset({FieldKind.VALUES, FieldKind.LABEL, FieldKind.LENGTH})
 
 
@@ -24,10 +27,19 @@ def without_numbers(view: View) -> View:
     names = [look(at.text) for at in view.column(1) if at is not None]
     numbers = [one.text.rstrip(".") for one in first if one.value]
     counted = numbers == [str(n) for n in range(1, len(numbers) + 1)] and len(numbers) > 1
+    counted = counted or (bool(first) and _numbered(first[0], numbers))
     named = 2 * sum(one.measures for one in names) > len(names)
     if not counted or not named or len(first) - len(numbers) > 1:
         return view
     return View(view.sheet, view.rows, view.columns[1:])
+
+
+def _numbered(corner: Look, numbers: list[str]) -> bool:
+    """Whether small numbers rise under a word for a number: some of a longer list are left out."""
+    if corner.value or not all(one.isdecimal() and len(one) < _DIGITS for one in numbers):
+        return False
+    rising = all(int(one) < int(after) for one, after in pairwise(numbers))
+    return corner.heading.role is Role.OTHER and rising and len(numbers) > 1
 
 
 def plainly_down(found: Frame) -> bool:
