@@ -59,7 +59,7 @@ class TableNames:
         which often is a copy of the box before.
         """
         around = (*reversed(list(table.iterancestors())), table)
-        names = [name for element in around for name in self._names(element)]
+        names = list(dict.fromkeys(name for element in around for name in self._names(element)))
         band = next((word for one in reversed(around) if (word := _band_word(one))), None)
         unit = next((word for one in reversed(around) if (word := _unit_word(one))), None)
         if band is not None and not any(read_band(name) for name in (*names, heading)):
