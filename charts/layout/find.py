@@ -277,9 +277,10 @@ def _add(search: _Search, frame: Frame) -> None:
 
 
 def _is_parted_from_titles(search: _Search, frame: Frame) -> bool:
-    """Whether rows that made no table, and a title of its own, stand above a table."""
+    """Whether rows that made no table, and below them a name of its own, stand above a table."""
     waiting = set(search.pending) & set(frame.view.rows)
-    return 0 < search.over_unread < len(search.titles) and not waiting
+    parted = 0 < search.over_unread < len(search.titles)
+    return parted and not waiting and not _is_note(search.titles[-1])
 
 
 def _holds_figures(view: View) -> bool:

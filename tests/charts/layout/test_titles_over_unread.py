@@ -18,6 +18,7 @@ def test_a_band_over_figures_nobody_reads_is_not_that_of_the_next_table(between:
     assert questions(reading), "the boys' figures are not left out in silence"
 
 
-def test_a_band_over_figures_nobody_reads_stays_where_no_other_title_follows() -> None:
-    reading = table(f"Boys' belts\n{UNREAD}\n\n{BELT}")
+@pytest.mark.parametrize("between", ["", "Please note that a belt is worn over the vest.\n"])
+def test_a_band_over_figures_nobody_reads_stays_where_no_other_name_follows(between: str) -> None:
+    reading = table(f"Boys' belts\n{UNREAD}\n\n{between}{BELT}")
     assert {chart.band for chart in reading.charts} == {"boys"}
