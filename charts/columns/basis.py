@@ -17,6 +17,7 @@ from charts.columns.beside_heights import garments_beside_heights
 from charts.columns.flat_refuted import flat_refuted, headings_refuted
 from charts.columns.meaning import Column
 from charts.columns.perhaps_lengths import may_be_a_length
+from charts.columns.roomy_for_children import roomy_for_children
 from charts.columns.roomy_letters import roomy_for_letters
 from charts.columns.said_basis import Said, opposed, said_around, table_of_the_body
 from charts.columns.sides import beside_sides, side_over
@@ -56,8 +57,9 @@ def with_basis(columns: Sequence[Column], around: Surroundings) -> list[Column]:
     if beside:
         columns = garments_beside_heights(columns, _said_outright(columns, around))
     made = toleranced or _of_a_garment(columns)
-    if made or roomy_for_letters(columns, around):
-        columns = [_in_doubt(column, around) for column in columns]
+    roomy = roomy_for_children(columns, around)
+    if made or roomy or roomy_for_letters(columns, around):
+        columns = [_in_doubt(column, around, unsaid=roomy) for column in columns]
     beside_a_body = table_of_the_body(around)
     doubled = twice_a_width(columns)
     found = []
@@ -129,9 +131,13 @@ def _is_a_length(column: Column) -> bool:
     return column.dimension is Dimension.OTHER and not column.field.heading.across
 
 
-def _in_doubt(column: Column, around: Surroundings) -> Column:
-    """A girth that only sounds like a body's may be the garment's beside its other measures."""
-    sounds = column.basis is Basis.BODY and _outright(column) is Basis.UNKNOWN
+def _in_doubt(column: Column, around: Surroundings, *, unsaid: bool) -> Column:
+    """A girth that only sounds like a body's may be the garment's beside its other measures.
+
+    So may one that nothing is said of, where what is beside it would make it the body's.
+    """
+    kinds = {Basis.BODY, Basis.UNKNOWN} if unsaid else {Basis.BODY}
+    sounds = column.basis in kinds and _outright(column) is Basis.UNKNOWN
     sounds = sounds and side_over(column, around) is None
     if not sounds or column.dimension not in _GIRTHS or _answered(column, around):
         return column
