@@ -6,7 +6,7 @@ one that names anybody, a chart without a band may be theirs.
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator, Sequence
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 from itertools import chain
 from typing import Final
 
@@ -16,7 +16,7 @@ from charts.dimensions import read_band
 from charts.findings import FindingLog
 from charts.headings.bands import bands_named
 from charts.layout.fields import FieldKind, Table
-from charts.schema import Chart
+from charts.schema import Chart, Dimension
 from charts.sheet import Sheet
 
 _LONGEST: Final = 60
@@ -34,11 +34,14 @@ def people_unheard_asked(
     """
     nobodys = [one for one in charts if one.band is None]
     named = list(_names(sheet, frozenset(_inside(tables)))) if nobodys else []
-    several = [place for place, bands in named if " " in bands]
-    if not several and len({bands for _, bands in named}) == 1 and named[0][1] != _FOR_ALL:
+    several, case = [place for place, bands in named if " " in bands], "people"
+    if not several and len(nobodys) < len(charts):
+        # Beside a chart for somebody the others may be for anybody, unless nothing names them.
+        below = _below_a_band(tables, dict(named))
+        nobodys = [one for one in nobodys if one.place in below]
+        several, case = [below[one.place] for one in nobodys], "nameless"
+    elif not several and len({bands for _, bands in named}) == 1 and named[0][1] != _FOR_ALL:
         several = [place for place, _ in named]
-        # Beside a chart for somebody the others may be for anybody.
-        nobodys = nobodys if len(nobodys) == len(charts) else []
     shifted = {one.id for one in log.findings if one.code == "columns-shifted"}
     nobodys = [one for one in nobodys if not _asked(one, shifted)]
     if not several or not nobodys:
@@ -47,10 +50,38 @@ def people_unheard_asked(
         "columns-shifted",
         sheet.place(*several[0]),
         key=f"people {sheet.name}",
-        case="people",
+        case=case,
         heading=sheet.text(*several[0]).strip(),
     )
     return [chart_asking(one, ident) if one in nobodys else one for one in charts]
+
+
+def _below_a_band(tables: Sequence[Table], named: Mapping[Place, str]) -> dict[str, Place]:
+    """The tables without a name below one that a name says for whom it is, and that name's place.
+
+    They measure what that table does, of more sizes or of other people whose name is lost. A row
+    of figures above a table is no name of it.
+    """
+    found: dict[str, Place] = {}
+    place: Place | None = None
+    had: set[Dimension | None] = set()
+    end = 0
+    for number, table in enumerate(tables):
+        own = {one.heading.dimension for one in table.of(FieldKind.VALUES)} - {None}
+        rows = [at.row for one in table.fields for at in (*one.heads, *chain(*one.cells))]
+        behind = (at.text for before in tables[:number][-1:] for at in before.notes[-1:])
+        if any(map(_may_name, chain(behind, (at.text for at in table.titles[-1:])))):
+            above = [(at.row, at.column) for at in reversed(table.titles)]
+            place = next((at for at in above if at in named), None)
+            had, end = own, max(rows, default=0)
+        elif place is not None and own & had and min(rows, default=0) > end:
+            found[table.area] = place
+    return found
+
+
+def _may_name(text: str) -> bool:
+    """Whether a text above a table, or behind the one before it, could be its name."""
+    return any(map(str.isalpha, text)) and not is_sentence(text) and not any(map(str.isdigit, text))
 
 
 def _asked(chart: Chart, idents: set[str]) -> bool:

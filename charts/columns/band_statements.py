@@ -56,6 +56,18 @@ _BIDS: Final = re.compile(
 )
 """Words that even without a full stop tell somebody what to take, or speak of another table."""
 
+_ASKS_WHICH: Final = re.compile(
+    r"\s*(?:which|what size|welche[rs]?|quelle?s?|quale|che taglia|qu[eé] talla|cuál|qual"
+    r"|que tamanho|welke|vilken|hvilken|jaki\w*|jak[áýé])\b",
+    re.IGNORECASE,
+)
+"""How a heading begins that asks what the table answers: ``Which size is right for your child?``"""
+
+
+def asks_which(text: str) -> bool:
+    """Whether a title is the question that its table answers, and no advice or way elsewhere."""
+    return text.rstrip().endswith("?") and _ASKS_WHICH.match(text) is not None and not bids(text)
+
 
 def states(text: str) -> bool:
     """Whether a text with a full stop says something, and is no long name of a table."""

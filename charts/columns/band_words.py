@@ -13,7 +13,7 @@ from typing import Final
 from charts.columns.band_names import of_several
 from charts.columns.band_notes import is_a_name, name_nobody, notes_among
 from charts.columns.band_scope import band_of_sheet, ends_bands, in_scope
-from charts.columns.band_statements import bids, denies, states
+from charts.columns.band_statements import asks_which, bids, denies, states
 from charts.columns.words import Surroundings, Words, is_sentence
 from charts.headings.bands import CHILDREN, names_adults
 from charts.layout.fields import FieldKind
@@ -93,4 +93,4 @@ def _names(words: Words) -> bool:
             return False
         return not denies(words.text) and (words.kind is UnitFrom.SHEET or not bids(words.text))
     titled = words.kind is UnitFrom.TITLE and len(words.text) <= _LONGEST
-    return titled and not states(words.text)
+    return titled and (asks_which(words.text) or not states(words.text))

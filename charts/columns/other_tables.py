@@ -9,9 +9,10 @@ next band: what stands between two bands can be nobody's but the first one's.
 from __future__ import annotations
 
 from collections.abc import Sequence
-from itertools import chain
+from itertools import chain, pairwise
 
 from charts.columns.band_notes import is_a_name
+from charts.columns.sizes_going_on import goes_on
 from charts.columns.words import Words, is_sentence
 from charts.dimensions import Role, find_units
 from charts.headings.referring import speaks_of_measures
@@ -41,7 +42,7 @@ def outer_words(table: Table, tables: Sequence[Table]) -> tuple[Words, ...]:
     A band is among them where another one stands over names of its own: then both are levels.
     """
     if not table.titles:
-        return _between_bands(table, tables)
+        return _between_bands(table, tables) or _of_the_sizes_before(table, tables)
     if all(map(_only_whose, table.titles)):
         return _under_whose(table, tables)
     if len(table.titles) != 1 or not _names(table.titles[0]):
@@ -95,6 +96,16 @@ def _between_bands(table: Table, tables: Sequence[Table]) -> tuple[Words, ...]:
             under = _first_column(table) == _first_column(before)
             another = look(first.text).band != look(second.text).band
             return (_words(first, table),) if under and another else ()
+    return ()
+
+
+def _of_the_sizes_before(table: Table, tables: Sequence[Table]) -> tuple[Words, ...]:
+    """The nearest title of the table whose sizes go on in this one."""
+    for own, before in pairwise(reversed(tables[: tables.index(table) + 1])):
+        if not goes_on(own, before):
+            return ()
+        if before.titles:
+            return (_words(before.titles[-1], table),)
     return ()
 
 

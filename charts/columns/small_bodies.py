@@ -70,7 +70,7 @@ def may_be_a_childs(one: Field, around: Surroundings) -> bool:
         return False
     fields = around.table.fields
     if any(other.heading.dimension is Dimension.AGE for other in fields):
-        return fits(one, Dimension.HEIGHT)
+        return fits(one, Dimension.HEIGHT) or _as_tall_as_their_ages(one, fields)
     tall = any(
         other is not one
         and other.heading.dimension is Dimension.HEIGHT

@@ -23,8 +23,7 @@ def without_numbers(view: View) -> View:
     """The view without a first column that only numbers the names of measures beside it."""
     if view.turned or view.width < 3:
         return view
-    first = [look(at.text) for at in view.column(0) if at is not None]
-    names = [look(at.text) for at in view.column(1) if at is not None]
+    first, names = (_merged_once(view, column) for column in range(2))
     numbers = [one.text.rstrip(".") for one in first if one.value]
     counted = numbers == [str(n) for n in range(1, len(numbers) + 1)] and len(numbers) > 1
     counted = counted or (bool(first) and _numbered(first[0], numbers))
@@ -32,6 +31,12 @@ def without_numbers(view: View) -> View:
     if not counted or not named or len(first) - len(numbers) > 1:
         return view
     return View(view.sheet, view.rows, view.columns[1:])
+
+
+def _merged_once(view: View, column: int) -> list[Look]:
+    """The cells of a column; a corner merged down over two rows of headings is one of them."""
+    cells = {at.origin: at for at in view.column(column) if at is not None}
+    return [look(at.text) for at in cells.values()]
 
 
 def _numbered(corner: Look, numbers: list[str]) -> bool:

@@ -14,7 +14,7 @@ ABOVE = """Women: size down; Ladies please order one size smaller; Men should ch
     Dames: kies een maat kleiner; Donna: scegliere una taglia in meno; Mujer: una talla menos;
     Mulheres: um tamanho abaixo; Damer: välj en storlek mindre; Damer: vælg en størrelse mindre;
     Kobiety: o rozmiar mniejszy; Ženy: o číslo menší; Also for women; Auch für Damen;
-    Women wear one size smaller;
+    Women wear one size smaller; Need women's sizes?; Which jacket, also for women?;
     Women usually wear S; Women wear size 8; Size S = women's 8-10;
     So misst man richtig; Hur man mäter; Sådan måler man;
     Ce tableau donne les; La fiche de l'atelier donne des mesures en cm"""
@@ -28,6 +28,7 @@ BELOW = """Men's only in black; See men's chart; Siehe Herren; Also available: m
 NAMES = """Choose your size: women; Please find our women's sizes below; Available sizes, women;
     See our women's size chart; Women's fit; Veste femme; Medidas da peça feminina;
     Taglie donna; Taglie donne; Back to school: ladies; Women's shop; Women's Wear;
+    Which size is right for women?; Welche Größe passt Damen?;
     Ladies' riding wear sizes; Female Evening Wear Measurements; Prenez vos mesures - femme"""
 
 

@@ -71,3 +71,38 @@ def test_vietnamese_words_for_whom_count_where_both_stand_in_a_column() -> None:
     rows = "gender,size,chest_cm\nnam,M,92-96\nnam,L,96-100\nnữ,S,80-84\nnữ,M,84-88\n"
     reading = read_bytes(rows.encode(), "a.csv")
     assert [one.band for one in reading.charts] == ["men", "women"]
+
+
+_AGES = "Boys' Wear\nAge;3;4;5;6\nChest (cm);54;56;58;60\nWaist (cm);52;53;54;55\n"
+_OLDER = "\nAge;7;8;9\nChest (cm);62;64;67\nWaist (cm);56;57;58\n"
+_GIRLS = "\nGirls' Wear\nAge;3;4;5;6\nChest (cm);53;55;57;59\nWaist (cm);51;52;53;54\n"
+
+
+def test_a_table_without_a_name_whose_sizes_and_figures_go_on_is_for_those_of_the_one_before() -> (
+    None
+):
+    reading = read_bytes((_AGES + _OLDER + _GIRLS).encode(), "a.csv")
+    assert [chart.band for chart in reading.charts] == ["boys", "boys", "girls"]
+    assert "columns-shifted" not in questions(reading)
+
+
+@pytest.mark.parametrize(
+    "other",
+    [
+        _OLDER.replace("62;64;67", "52;54;56"),  # figures that begin anew: other people's
+        _OLDER.replace("62;64;67", "88;92;96"),  # a leap, as to grown-ups
+        _OLDER.replace("7;8;9", "4;5;6"),
+        _OLDER.replace("\nAge", "\n20 22 24\n\nAge"),  # a row of figures in place of a name
+    ],
+)
+def test_a_table_without_a_name_below_a_named_one_is_asked_about_where_it_does_not_go_on(
+    other: str,
+) -> None:
+    reading = read_bytes((_AGES + other + _GIRLS).encode(), "a.csv")
+    (one,) = [one for one in reading.findings if one.values.get("case") == "nameless"]
+    bear = [
+        {one.id in value.findings for size in chart.sizes for value in size.ranges}
+        for chart in reading.charts
+    ]
+    assert [chart.band for chart in reading.charts] == ["boys", None, "girls"]
+    assert bear == [{False}, {True}, {False}]
