@@ -20,6 +20,7 @@ from charts.columns.corner_sizes import corner_sizes_asked
 from charts.columns.doubled_backs import doubled_backs
 from charts.columns.girths_told import girths_told
 from charts.columns.leftovers import say_blanks, with_tolerances, without_doubles
+from charts.columns.priced_measures import say_priced_measures
 from charts.columns.lines import Line, lines_of
 from charts.columns.long_backs import backs_doubted
 from charts.columns.meaning import columns_of
@@ -70,6 +71,7 @@ def charts_of(around: Surroundings) -> list[Chart]:
     read = paired(short_rows_asked(each, around), around)
     read = without_doubles(read, around)
     say_blanks(read, around)
+    say_priced_measures(around)
     read = bounded(with_tolerances(read, around), around)
     lines = without_repeats(lines_of(around), read, around)
     read = _for_all(past_the_sizes_asked(read, lines, around))

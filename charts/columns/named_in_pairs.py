@@ -27,7 +27,7 @@ _AROUND: Final = frozenset({"sheet", "file", "folder"})
 _SHORTEST: Final = 3
 """Letters of a word that is asked about alone: shorter ones are codes as well."""
 _PLACE: Final = "…"
-_MOST_WORDS: Final = 6
+_MOST_WORDS: Final = 12
 """Words of a name; more of them say something (common practice, no source)."""
 
 

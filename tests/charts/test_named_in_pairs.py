@@ -49,6 +49,7 @@ def asked(reading: FileReading) -> list[bool]:
         ("♀", "♂"),
         ("Zorbo – Nữ", "Zorbo – Nam"),
         ("Áo zorbo dành cho bạn nữ", "Áo zorbo dành cho bạn nam"),
+        ("Bảng thông số chọn size áo thun nữ", "Bảng thông số chọn size áo thun nam"),
     ],
 )
 def test_two_words_of_a_pair_are_women_and_men(women: str, men: str) -> None:

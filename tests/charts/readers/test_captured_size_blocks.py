@@ -37,7 +37,7 @@ def _of(reading: FileReading, dimension: str) -> dict[str, object]:
         ("104", "110"),
         ("S", "M"),
         ("Junior S", "Junior M"),
-        ("5-6 years", "7-8 years"),
+        ("13-14 years", "15-16 years"),
         ("36/38", "40/42"),
         ("134 cm", "140 cm"),
     ],
