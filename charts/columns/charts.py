@@ -20,7 +20,6 @@ from charts.columns.corner_sizes import corner_sizes_asked
 from charts.columns.doubled_backs import doubled_backs
 from charts.columns.girths_told import girths_told
 from charts.columns.leftovers import say_blanks, with_tolerances, without_doubles
-from charts.columns.priced_measures import say_priced_measures
 from charts.columns.lines import Line, lines_of
 from charts.columns.long_backs import backs_doubted
 from charts.columns.meaning import columns_of
@@ -29,6 +28,7 @@ from charts.columns.nameless import beside_nameless
 from charts.columns.pairs import paired
 from charts.columns.past_the_sizes import past_the_sizes_asked
 from charts.columns.positions import positions_told
+from charts.columns.priced_measures import say_priced_measures
 from charts.columns.repeats import without_repeats
 from charts.columns.rows import rows_in_another_unit
 from charts.columns.short_heights import heights_doubted
