@@ -41,7 +41,7 @@ def test_a_file_asks_two_questions_at_the_median(done: Sequence[Verdict]) -> Non
 
 def test_at_most_one_clean_chart_in_ten_is_asked_about(done: Sequence[Verdict]) -> None:
     figures = total(done)
-    assert figures.clean >= figures.files * 0.3
+    assert figures.clean >= figures.files * 0.25  # so many that one in ten means something
     assert figures.clean_asked <= figures.clean / 10
 
 
