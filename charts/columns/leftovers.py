@@ -157,7 +157,7 @@ def with_tolerances(columns: Sequence[Filled], around: Surroundings) -> list[Fil
             found[target] = _per_line(found[target], field, around)
     for one in found:
         if _reads_as_tolerances(one):
-            _say_unused(one.column.field, around)
+            say_unused(one.column.field, around, "measured")
     return found
 
 
@@ -168,11 +168,12 @@ def _reads_as_tolerances(one: Filled) -> bool:
     return not one.ranges and bool(cells) and all(signed)
 
 
-def _say_unused(field: Field, around: Surroundings) -> None:
+def say_unused(field: Field, around: Surroundings, case: str) -> None:
+    """Ask about the figures of a column that came into no value; ``case`` says why."""
     filled = [cell[0] for cell in field.cells if cell]
     ends = [(at.row, at.column) for at in (filled[0], filled[-1])]
     place = around.table.sheet.area(*ends)
-    around.log.add("column-unused", place, case="measured", heading=field.printed_heading)
+    around.log.add("column-unused", place, case=case, heading=field.printed_heading)
 
 
 def _all_targets(field: Field, columns: Sequence[Filled], around: Surroundings) -> list[int]:

@@ -9,6 +9,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from typing import Final
 
+from charts.columns.leftovers import say_unused
 from charts.columns.words import Surroundings
 from charts.dimensions import Role
 from charts.layout.fields import Field, FieldKind
@@ -23,14 +24,7 @@ def say_priced_measures(around: Surroundings) -> None:
     """Ask about each column of a table that is headed as no measure over ranges of lengths."""
     for field in around.table.of(FieldKind.SKIPPED):
         if field.heading.role is Role.OTHER and _measures(field):
-            filled = [cell[0] for cell in field.cells if cell]
-            ends = [(at.row, at.column) for at in (filled[0], filled[-1])]
-            around.log.add(
-                "column-unused",
-                around.table.sheet.area(*ends),
-                case="lengths",
-                heading=field.printed_heading,
-            )
+            say_unused(field, around, "lengths")
 
 
 def _measures(field: Field) -> bool:
