@@ -133,3 +133,14 @@ def test_heights_of_grown_ups_in_inches_under_cm_are_asked_about() -> None:
 )
 def test_babies_and_riders_in_cm_stay_in_cm(text: str) -> None:
     assert "units-swapped" not in questions(table(text))
+
+
+def test_a_height_beside_the_ages_it_suits_is_the_childs_and_asked_about() -> None:
+    reading = table(
+        "Size | Age | Waist | Average Height\n"
+        'XS | 2 to 3 years | 19"-23" | 29"-40"\n'
+        'S | 3 to 6 years | 21"-29" | 35"-48"\n'
+        'L | 5 to 11 years | 23"-35" | 45"-57"'
+    )
+    assert values(reading)["XS height"] == (73.66, 101.6)
+    assert asked_at(reading, "heading-two-readings") == ["D2", "D3", "D4"]
